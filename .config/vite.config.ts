@@ -1,0 +1,71 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, defineConfig, type Plugin } from 'vite';
+
+const top = fileURLToPath(new URL('..', import.meta.url));
+// A second folder lets a test build a second release beside the first.
+const dist = path.resolve(top, process.env.PACEWRIGHT_DIST ?? 'dist');
+const version: string = JSON.parse(readFileSync(path.join(top, 'package.json'), 'utf8')).version;
+const release = process.env.PACEWRIGHT_RELEASE ?? version;
+
+/**
+ * Builds the service worker after the page, because its list of files is read from the
+ * finished folder: the bundler's own list leaves out everything copied from src/public.
+ */
+function serviceWorker(): Plugin {
+  return {
+    name: 'service-worker',
+    apply: 'build',
+    closeBundle: {
+      order: 'post',
+      sequential: true,
+      async handler() {
+        const manifest = readdirSync(dist, { recursive: true, withFileTypes: true })
+          .filter((file) => file.isFile() && !/\.map$|^sw\.js$/.test(file.name))
+          .map((file) => path.relative(dist, path.join(file.parentPath, file.name)).split(path.sep).join('/'))
+          .sort()
+          .map((url) => ({
+            url,
+            revision: url.startsWith('assets/')
+              ? null
+              : createHash('sha256')
+                  .update(readFileSync(path.join(dist, url)))
+                  .digest('hex')
+                  .slice(0, 16),
+          }));
+        await build({
+          configFile: false,
+          root: path.join(top, 'service-worker'),
+          publicDir: false,
+          logLevel: 'warn',
+          define: {
+            'self.__WB_MANIFEST': JSON.stringify(manifest),
+            'process.env.NODE_ENV': '"production"',
+          },
+          build: {
+            outDir: dist,
+            emptyOutDir: false,
+            minify: true,
+            rolldownOptions: {
+              input: path.join(top, 'service-worker/service-worker.ts'),
+              output: { format: 'iife', entryFileNames: 'sw.js', codeSplitting: false },
+            },
+          },
+        });
+      },
+    },
+  };
+}
+
+export default defineConfig({
+  root: path.join(top, 'src'),
+  base: './',
+  publicDir: path.join(top, 'src/public'),
+  cacheDir: path.join(top, 'node_modules/.vite'),
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  define: { __RELEASE__: JSON.stringify(release) },
+  build: { outDir: dist, emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
+  plugins: [serviceWorker()],
+});
