@@ -1,0 +1,163 @@
+import { batch, type ReadonlySignal, signal } from '@preact/signals';
+import type { Fact, LogRecord } from '../domain/records/log-record';
+import { SHOP_STREAM } from '../domain/records/log-record';
+import { recordKey } from '../domain/records/record-key';
+import type { Stamp } from '../domain/records/stamp';
+import { foldShop, withShopRecord } from '../domain/shop/fold-shop';
+import type { Shop } from '../domain/shop/shop';
+import { foldStudy } from '../domain/study/fold-study';
+import type { Study } from '../domain/study/study';
+import { foldTurn } from '../domain/turn/fold-turn';
+import type { Turn } from '../domain/turn/turn';
+import { ClockWatch } from './clock-watch';
+import type { Clock } from './ports/clock';
+import type { RecordLog } from './ports/record-log';
+import { type Saving, SavingQueue } from './saving-queue';
+
+/**
+ * What is in hand at the tablet: the shop, the open turn, the open study, and the one way in which
+ * anything new becomes a record. Verbs take it as their first argument; screens read its signals.
+ */
+export class Bench {
+  private readonly shopNow = signal<Shop>(foldShop([]));
+  private readonly turnNow = signal<Turn | null>(null);
+  private readonly studyNow = signal<Study | null>(null);
+  private readonly changesNow = signal(0);
+  private readonly queue: SavingQueue;
+  private readonly watch: ClockWatch;
+  private turnRecords: LogRecord[] = [];
+  private studyRecords: LogRecord[] = [];
+  private sequence = 0;
+
+  private constructor(
+    readonly log: RecordLog,
+    readonly clock: Clock,
+  ) {
+    this.queue = new SavingQueue(log, clock);
+    this.watch = new ClockWatch(clock);
+  }
+
+  /** Reads what is in hand from the log. A log that cannot be read rejects: it is never an empty shop. */
+  static async open(log: RecordLog, clock: Clock): Promise<Bench> {
+    const bench = new Bench(log, clock);
+    const [sequence, shop, turns, studies] = await Promise.all([
+      log.lastSequence(),
+      log.readStream(SHOP_STREAM),
+      log.readLatestStarts('turn', 1),
+      log.readLatestStarts('study', 10),
+    ]);
+    bench.sequence = sequence;
+    bench.shopNow.value = foldShop(shop);
+    const turn = turns[0];
+    if (turn) await bench.takeUpTurn(recordKey(turn));
+    for (const start of studies) {
+      if (start.fact.kind !== 'study-started' || bench.studyNow.value) continue;
+      await bench.takeUpStudy(recordKey(start));
+    }
+    bench.watch.start(() => bench.noteClocks());
+    return bench;
+  }
+
+  get shop(): ReadonlySignal<Shop> {
+    return this.shopNow;
+  }
+  /** The turn in hand; one that ended stays until it is put away, so that its operator sees it first. */
+  get turn(): ReadonlySignal<Turn | null> {
+    return this.turnNow;
+  }
+  /** The study that is being timed. */
+  get study(): ReadonlySignal<Study | null> {
+    return this.studyNow;
+  }
+  get saving(): ReadonlySignal<Saving> {
+    return this.queue.saving;
+  }
+  /** Rises with every record: screens that read the log directly read it again. */
+  get changes(): ReadonlySignal<number> {
+    return this.changesNow;
+  }
+  /** Something is being timed: no reload, no update, no sleep. */
+  get busy(): boolean {
+    const { value: turn } = this.turnNow;
+    return (turn !== null && turn.status !== 'ended') || this.studyNow.value?.status === 'open';
+  }
+
+  /** Writes facts of one moment to a stream, all or none. The state follows before this returns. */
+  record(stream: string, facts: readonly Fact[], stamp: Stamp = this.clock.now()): LogRecord[] {
+    this.noteClocks(stamp);
+    return this.write(stream, facts, stamp);
+  }
+
+  /** Begins a turn or a study: its first record names the stream. */
+  begin(fact: Extract<Fact, { starts: string }>, stamp: Stamp = this.clock.now()): LogRecord {
+    const stream = recordKey({ device: this.log.device, sequence: this.sequence + 1 });
+    return this.write(stream, [fact], stamp)[0]!;
+  }
+
+  putAwayTurn(): void {
+    this.turnRecords = [];
+    this.turnNow.value = null;
+  }
+
+  putAwayStudy(): void {
+    this.studyRecords = [];
+    this.studyNow.value = null;
+  }
+
+  close(): void {
+    this.watch.stop();
+    this.log.close();
+  }
+
+  private write(stream: string, facts: readonly Fact[], stamp: Stamp): LogRecord[] {
+    const records = facts.map((fact): LogRecord => {
+      this.sequence += 1;
+      return { device: this.log.device, sequence: this.sequence, stream, stamp, fact };
+    });
+    batch(() => {
+      for (const record of records) this.take(record);
+      this.changesNow.value += records.length;
+      this.queue.add(records);
+    });
+    return records;
+  }
+
+  private take(record: LogRecord): void {
+    const { fact, stream } = record;
+    if (stream === SHOP_STREAM) this.shopNow.value = withShopRecord(this.shopNow.value, record);
+    else if (fact.kind === 'turn-started') this.showTurn([record]);
+    else if (fact.kind === 'study-started') this.showStudy([record]);
+    else if (stream === this.turnNow.value?.id) this.showTurn([...this.turnRecords, record]);
+    else if (stream === this.studyNow.value?.id) this.showStudy([...this.studyRecords, record]);
+  }
+
+  private showTurn(records: LogRecord[]): void {
+    this.turnRecords = records;
+    this.turnNow.value = foldTurn(records);
+  }
+
+  private showStudy(records: LogRecord[]): void {
+    this.studyRecords = records;
+    this.studyNow.value = foldStudy(records);
+  }
+
+  private async takeUpTurn(stream: string): Promise<void> {
+    const records = await this.log.readStream(stream);
+    if (foldTurn(records).status !== 'ended') this.showTurn(records);
+  }
+
+  private async takeUpStudy(stream: string): Promise<void> {
+    const records = await this.log.readStream(stream);
+    if (foldStudy(records).status === 'open') this.showStudy(records);
+  }
+
+  /** Writes what the clocks did since they were last compared to whatever is being timed. */
+  private noteClocks(stamp: Stamp = this.clock.now()): void {
+    const fact = this.watch.compare(stamp);
+    if (!fact) return;
+    const turn = this.turnNow.value;
+    const study = this.studyNow.value;
+    if (turn && turn.status !== 'ended') this.write(turn.id, [fact], stamp);
+    if (study?.status === 'open') this.write(study.id, [fact], stamp);
+  }
+}

@@ -1,0 +1,9 @@
+/** A newer release of the app that has been fetched and waits. */
+export interface AppUpdate {
+  /** Called once when a newer release waits. */
+  onWaiting(call: () => void): void;
+  /** Called once when everything needed without a network is on the tablet. */
+  onOfflineReady(call: () => void): void;
+  /** Takes the newer release and reloads the page. Only called while nothing is being timed. */
+  apply(): void;
+}

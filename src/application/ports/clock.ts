@@ -1,0 +1,14 @@
+import type { Stamp } from '../../domain/records/stamp';
+
+/** The only clock: what is shown and what is recorded both come from it. */
+export interface Clock {
+  now(): Stamp;
+  /** The moment of an input event itself, however late its handler runs. */
+  stampOf(event: { readonly timeStamp: number }): Stamp;
+  /** True when the page was hidden at any time since this was last asked. */
+  wasHidden(): boolean;
+  /** Calls again and again until the returned function is called. */
+  every(periodMs: number, call: () => void): () => void;
+  /** Calls once, unless the returned function is called before. */
+  after(delayMs: number, call: () => void): () => void;
+}

@@ -1,0 +1,32 @@
+import type { LogRecord } from '../../domain/records/log-record';
+
+/**
+ * Where records are kept. Every implementation passes the same contract suite.
+ *
+ * Must write all records of one call or none of them.
+ * Must refuse a key that is taken, with the whole call.
+ * Must not settle `append` before the records are where a kill of the browser cannot reach them.
+ * Must give back what was written, unchanged.
+ */
+export interface RecordLog {
+  /** This tablet's own name in the log. */
+  readonly device: string;
+  append(records: readonly LogRecord[]): Promise<void>;
+  /** The records of one stream, in the order of compareRecords. */
+  readStream(stream: string): Promise<LogRecord[]>;
+  /** The records that began a turn or a study in this span of wall time, oldest first, ends included. */
+  readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]>;
+  /** The newest records that began a turn or a study, newest first. */
+  readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]>;
+  /** The highest sequence number this device has used, 0 when none. */
+  lastSequence(): Promise<number>;
+  /** Everything, in batches, by device and sequence. */
+  readAll(): AsyncIterable<LogRecord[]>;
+  count(): Promise<number>;
+  close(): void;
+}
+
+export interface WallRange {
+  readonly fromWallMs: number;
+  readonly toWallMs: number;
+}

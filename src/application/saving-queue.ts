@@ -1,0 +1,76 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { LogRecord } from '../domain/records/log-record';
+import type { Clock } from './ports/clock';
+import type { RecordLog } from './ports/record-log';
+
+/** Three truthful states of what was tapped; never one shown for another. */
+export interface Saving {
+  /** recorded: in memory, on its way. saved: the log holds all of it. not-saved: the log refused. */
+  readonly state: 'recorded' | 'saved' | 'not-saved';
+  readonly unsaved: number;
+  /** What the storage said when it refused; empty otherwise. */
+  readonly problem: string;
+}
+
+/** A record that is not saved after this long is said to be not saved (from the first tap on it). */
+const PATIENCE_MS = 2_000;
+const RETRY_MS = 2_000;
+
+/**
+ * Sends records to the log in order and says truthfully where they are.
+ *
+ * Must keep the order: a record is sent only after all before it are saved.
+ * Must keep what was refused, and try again, as long as the page lives.
+ */
+export class SavingQueue {
+  private readonly pending: LogRecord[] = [];
+  private sending = false;
+  private cancelRetry: (() => void) | null = null;
+  private readonly current = signal<Saving>({ state: 'saved', unsaved: 0, problem: '' });
+
+  constructor(
+    private readonly log: Pick<RecordLog, 'append'>,
+    private readonly clock: Pick<Clock, 'after'>,
+  ) {}
+
+  get saving(): ReadonlySignal<Saving> {
+    return this.current;
+  }
+
+  add(records: readonly LogRecord[]): void {
+    this.pending.push(...records);
+    const { state, problem } = this.current.peek();
+    this.show(state === 'not-saved' ? 'not-saved' : 'recorded', problem);
+    this.send();
+  }
+
+  private async send(): Promise<void> {
+    if (this.sending || this.pending.length === 0) return;
+    this.sending = true;
+    this.cancelRetry?.();
+    const batch = this.pending.slice();
+    const stopWaiting = this.clock.after(PATIENCE_MS, () => this.show('not-saved', 'no answer'));
+    let problem = '';
+    try {
+      await this.log.append(batch);
+      this.pending.splice(0, batch.length);
+    } catch (error) {
+      problem = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    }
+    stopWaiting();
+    this.sending = false;
+    if (problem) {
+      this.show('not-saved', problem);
+      this.cancelRetry = this.clock.after(RETRY_MS, () => this.send());
+    } else if (this.pending.length > 0) {
+      this.show('recorded', '');
+      this.send();
+    } else {
+      this.show('saved', '');
+    }
+  }
+
+  private show(state: Saving['state'], problem: string): void {
+    this.current.value = { state, unsaved: this.pending.length, problem };
+  }
+}

@@ -1,0 +1,25 @@
+import { SHOP_STREAM } from '../../domain/records/log-record';
+import type { ElementDefinition } from '../../domain/shop/element-definition';
+import type { Bench } from '../bench';
+
+/**
+ * Writes a new revision of a part's method; earlier revisions never change.
+ *
+ * @throws {RangeError} reviseMethod requires at least one element, each with a name of its own
+ * @throws {RangeError} reviseMethod requires a whole number of parts per cycle, 1 or more
+ */
+export function reviseMethod(
+  bench: Bench,
+  part: string,
+  elements: readonly ElementDefinition[],
+  { partsPerCycle = 1, conditions = '' }: { partsPerCycle?: number; conditions?: string } = {},
+): void {
+  const names = elements.map(({ name }) => name.trim());
+  if (names.length === 0 || names.includes('') || new Set(names).size < names.length) {
+    throw new RangeError('reviseMethod requires at least one element, each with a name of its own');
+  }
+  if (!Number.isInteger(partsPerCycle) || partsPerCycle < 1) {
+    throw new RangeError('reviseMethod requires a whole number of parts per cycle, 1 or more');
+  }
+  bench.record(SHOP_STREAM, [{ kind: 'method-revised', part, elements, partsPerCycle, conditions }]);
+}

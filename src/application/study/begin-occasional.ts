@@ -1,0 +1,10 @@
+import type { Stamp } from '../../domain/records/stamp';
+import type { Bench } from '../bench';
+
+/** An occasional element begins inside the element in hand, and is timed apart. */
+export function beginOccasional(bench: Bench, at: Stamp, elementNo: number): void {
+  const study = bench.study.value;
+  if (study?.status === 'open' && !study.watch.aside) {
+    bench.record(study.id, [{ kind: 'occasional-began', elementNo }], at);
+  }
+}

@@ -1,0 +1,28 @@
+import { recordKey } from '../../domain/records/record-key';
+import type { Stamp } from '../../domain/records/stamp';
+import type { Bench } from '../bench';
+
+export interface StudyInList {
+  readonly id: string;
+  readonly title: string;
+  readonly partCode: string;
+  readonly startedAt: Stamp;
+  readonly imported: boolean;
+}
+
+/** The newest studies, newest first. */
+export async function listStudies(bench: Bench, count = 50): Promise<StudyInList[]> {
+  const starts = await bench.log.readLatestStarts('study', count);
+  return starts.flatMap((record): StudyInList[] => {
+    const { fact } = record;
+    const about = { id: recordKey(record), startedAt: record.stamp };
+    if (fact.kind === 'study-started') {
+      return [{ ...about, title: fact.title, partCode: fact.partCode, imported: false }];
+    }
+    if (fact.kind === 'study-imported') {
+      const partCode = fact.rows[0]?.carried.part ?? '';
+      return [{ ...about, title: fact.study, partCode, imported: true }];
+    }
+    return [];
+  });
+}

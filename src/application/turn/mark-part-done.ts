@@ -1,0 +1,8 @@
+import type { Stamp } from '../../domain/records/stamp';
+import type { Bench } from '../bench';
+
+/** One part is done: the operator's tap at one physical event. */
+export function markPartDone(bench: Bench, at: Stamp): void {
+  const turn = bench.turn.value;
+  if (turn && turn.status !== 'ended') bench.record(turn.id, [{ kind: 'part-done', ...turn.inHand }], at);
+}

@@ -1,0 +1,42 @@
+import type { Clock } from '../application/ports/clock';
+import type { Stamp } from '../domain/records/stamp';
+
+/**
+ * The clocks of this page. The wall clock of an event is Date.now() less the time the event waited:
+ * timeOrigin + now() would miss every correction of the wall clock since the page was loaded.
+ */
+export function pageClock(run: string): Clock {
+  let hidden = document.visibilityState === 'hidden';
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'hidden') hidden = true;
+  });
+  const zone = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const stampAt = (timeStamp: number): Stamp => {
+    const waitedMs = Math.max(0, performance.now() - timeStamp);
+    const wallMs = Math.round(Date.now() - waitedMs);
+    return {
+      run,
+      monoMs: Math.round(timeStamp),
+      wallMs,
+      zone: zone(),
+      offsetMin: 0 - new Date(wallMs).getTimezoneOffset(),
+    };
+  };
+  return {
+    now: () => stampAt(performance.now()),
+    stampOf: ({ timeStamp }) => stampAt(timeStamp > 0 ? timeStamp : performance.now()),
+    wasHidden() {
+      const was = hidden;
+      hidden = document.visibilityState === 'hidden';
+      return was;
+    },
+    every(periodMs, call) {
+      const timer = setInterval(call, periodMs);
+      return () => clearInterval(timer);
+    },
+    after(delayMs, call) {
+      const timer = setTimeout(call, delayMs);
+      return () => clearTimeout(timer);
+    },
+  };
+}

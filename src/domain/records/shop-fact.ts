@@ -1,0 +1,36 @@
+import type { ElementDefinition } from '../shop/element-definition';
+import type { LedgerCategory } from '../turn/ledger-category';
+
+/** Facts about the shop itself: what it makes, how, at what pace, and why work stops. */
+export type ShopFact =
+  | { readonly kind: 'part-defined'; readonly code: string; readonly name: string }
+  | { readonly kind: 'part-described'; readonly part: string; readonly code: string; readonly name: string }
+  | { readonly kind: 'part-retired'; readonly part: string; readonly retired: boolean }
+  | {
+      readonly kind: 'target-set';
+      readonly part: string;
+      /** Milliseconds a part; null takes the target away. */
+      readonly targetMs: number | null;
+      readonly source: 'typed' | 'standard';
+      /** The study whose standard time the target is. */
+      readonly study?: string;
+    }
+  | {
+      readonly kind: 'method-revised';
+      readonly part: string;
+      readonly elements: readonly ElementDefinition[];
+      readonly partsPerCycle: number;
+      /** Material, tooling, feed …: the standard holds only under these. */
+      readonly conditions: string;
+    }
+  | { readonly kind: 'person-added'; readonly code: string }
+  | { readonly kind: 'person-removed'; readonly code: string }
+  | { readonly kind: 'reasons-set'; readonly reasons: readonly StopReason[] };
+
+/** Why work stands still, as the shop words it. */
+export interface StopReason {
+  readonly id: string;
+  /** Empty for the reasons every shop starts with: those are worded in the tablet's language. */
+  readonly label: string;
+  readonly category: Exclude<LedgerCategory, 'cycle' | 'unaccounted'>;
+}

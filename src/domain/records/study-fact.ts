@@ -1,0 +1,45 @@
+import type { ElementDefinition } from '../shop/element-definition';
+import type { AllowanceTerms } from '../study/allowance-terms';
+import type { StudyRow } from '../study/study-row';
+
+/** What happens in a study: the taps of the engineer, and what is decided about them afterwards. */
+export type StudyFact =
+  | ({ readonly kind: 'study-started'; readonly starts: 'study' } & StudyHeading)
+  /** The break point of the element in hand; it carries the rating judged before the tap. */
+  | { readonly kind: 'element-ended'; readonly ratingPct: number }
+  /** The break point of the element in hand was not seen: it merges with the next one. */
+  | { readonly kind: 'break-point-missed' }
+  /** Work that is not of the job, timed apart inside the element in hand. */
+  | { readonly kind: 'foreign-began' }
+  | { readonly kind: 'foreign-ended'; readonly description: string }
+  /** Work of the job that does not come every cycle, timed apart inside the element in hand. */
+  | { readonly kind: 'occasional-began'; readonly elementNo: number }
+  | { readonly kind: 'occasional-ended'; readonly ratingPct: number }
+  | { readonly kind: 'study-ended' }
+  | { readonly kind: 'reading-excluded'; readonly reading: string; readonly cause: string }
+  | { readonly kind: 'reading-restored'; readonly reading: string }
+  | { readonly kind: 'reading-rated'; readonly reading: string; readonly ratingPct: number }
+  | { readonly kind: 'allowances-set'; readonly terms: AllowanceTerms }
+  | {
+      readonly kind: 'study-imported';
+      readonly starts: 'study';
+      readonly study: string;
+      readonly fileName: string;
+      readonly rows: readonly StudyRow[];
+    };
+
+/** What stands at the head of a time study sheet. */
+export interface StudyHeading {
+  readonly title: string;
+  readonly part: string;
+  readonly partCode: string;
+  readonly methodRevision: number;
+  readonly elements: readonly ElementDefinition[];
+  readonly partsPerCycle: number;
+  readonly conditions: string;
+  readonly operator: string;
+  readonly observer: string;
+  /** The person under study knows that it is recorded, and why. */
+  readonly personTold: boolean;
+  readonly terms: AllowanceTerms;
+}

@@ -1,0 +1,59 @@
+import { compareRecords } from '../records/compare-records';
+import type { LogRecord } from '../records/log-record';
+import { recordKey } from '../records/record-key';
+import { firstReasons, type Part, type Shop } from './shop';
+
+export const emptyShop: Shop = { parts: [], people: [], reasons: firstReasons };
+
+/** The shop from the records of its stream. Later records win; nothing is ever taken out of the log. */
+export function foldShop(records: readonly LogRecord[]): Shop {
+  return [...records].sort(compareRecords).reduce(withShopRecord, emptyShop);
+}
+
+/** The shop after one more record. */
+export function withShopRecord(shop: Shop, record: LogRecord): Shop {
+  const { fact } = record;
+  const changePart = (id: string, change: (part: Part) => Part): Shop => ({
+    ...shop,
+    parts: shop.parts.map((part) => (part.id === id ? change(part) : part)),
+  });
+  switch (fact.kind) {
+    case 'part-defined':
+      return { ...shop, parts: [...shop.parts, newPart(recordKey(record), fact.code, fact.name)] };
+    case 'part-described':
+      return changePart(fact.part, (part) => ({ ...part, code: fact.code, name: fact.name }));
+    case 'part-retired':
+      return changePart(fact.part, (part) => ({ ...part, retired: fact.retired }));
+    case 'target-set':
+      return changePart(fact.part, (part) => ({
+        ...part,
+        targetMs: fact.targetMs,
+        targetSource: fact.targetMs === null ? null : fact.source,
+      }));
+    case 'method-revised':
+      return changePart(fact.part, (part) => ({
+        ...part,
+        methods: [
+          ...part.methods,
+          {
+            revision: part.methods.length + 1,
+            elements: fact.elements,
+            partsPerCycle: fact.partsPerCycle,
+            conditions: fact.conditions,
+          },
+        ],
+      }));
+    case 'person-added':
+      return shop.people.includes(fact.code) ? shop : { ...shop, people: [...shop.people, fact.code] };
+    case 'person-removed':
+      return { ...shop, people: shop.people.filter((code) => code !== fact.code) };
+    case 'reasons-set':
+      return { ...shop, reasons: fact.reasons };
+    default:
+      return shop;
+  }
+}
+
+function newPart(id: string, code: string, name: string): Part {
+  return { id, code, name, retired: false, targetMs: null, targetSource: null, methods: [] };
+}

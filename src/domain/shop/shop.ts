@@ -1,0 +1,40 @@
+import type { StopReason } from '../records/shop-fact';
+import type { ElementDefinition } from './element-definition';
+
+/** The shop as its records tell it: what it makes, how, at what pace, and why work stops. */
+export interface Shop {
+  readonly parts: readonly Part[];
+  /** Codes, not names. */
+  readonly people: readonly string[];
+  readonly reasons: readonly StopReason[];
+}
+
+export interface Part {
+  readonly id: string;
+  readonly code: string;
+  readonly name: string;
+  readonly retired: boolean;
+  /** Milliseconds a part; null when the shop has set none. */
+  readonly targetMs: number | null;
+  readonly targetSource: 'typed' | 'standard' | null;
+  /** Oldest first; a revision never changes once it is written. */
+  readonly methods: readonly MethodRevision[];
+}
+
+export interface MethodRevision {
+  /** 1, 2, 3 … */
+  readonly revision: number;
+  readonly elements: readonly ElementDefinition[];
+  readonly partsPerCycle: number;
+  readonly conditions: string;
+}
+
+/** The reasons a shop starts with; worded in the tablet's language, so their labels are empty. */
+export const firstReasons: readonly StopReason[] = [
+  { id: 'material', label: '', category: 'stoppage' },
+  { id: 'machine', label: '', category: 'stoppage' },
+  { id: 'quality', label: '', category: 'stoppage' },
+  { id: 'called-away', label: '', category: 'called-away' },
+  { id: 'set-up', label: '', category: 'set-up' },
+  { id: 'break', label: '', category: 'planned-break' },
+];

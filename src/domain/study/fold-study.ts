@@ -1,0 +1,304 @@
+import type { LogRecord } from '../records/log-record';
+import { placeOnTimeline } from '../records/place-on-timeline';
+import { recordKey } from '../records/record-key';
+import type { StudyFact, StudyHeading } from '../records/study-fact';
+import type { ClockFact } from '../records/turn-fact';
+import { withoutUndone } from '../records/without-undone';
+import { type AllowanceTerms, noAllowances } from './allowance-terms';
+import { cycleOrder, type Reading, type Study, type StudyWatch } from './study';
+import type { StudyRow } from './study-row';
+
+/** The taps of the engineer during the study: what Undo may take back. */
+const tapKinds = new Set([
+  'element-ended',
+  'break-point-missed',
+  'foreign-began',
+  'foreign-ended',
+  'occasional-began',
+  'occasional-ended',
+]);
+
+interface Draft {
+  readonly heading: StudyHeading;
+  readonly order: readonly number[];
+  readings: Reading[];
+  watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
+  /** Sleep or a reload fell inside the element in hand. */
+  clockFlag: '' | 'slept' | 'reloaded';
+}
+
+/**
+ * A study from its records, in order. Pure: the same records give the same study.
+ *
+ * Continuous timing: a reading is the difference of the running watch at two break points, less what
+ * was timed apart in between.
+ *
+ * @throws {RangeError} foldStudy requires a stream that begins with a study
+ */
+export function foldStudy(records: readonly LogRecord[]): Study {
+  const first = records[0];
+  if (!first) throw new RangeError('foldStudy requires at least one record');
+  const { fact } = first;
+  if (fact.kind === 'study-imported') return foldImported(records, fact);
+  if (fact.kind !== 'study-started') {
+    throw new RangeError('foldStudy requires a stream that begins with a study');
+  }
+
+  const placed = placeOnTimeline(records);
+  const order = cycleOrder(fact.elements);
+  const draft: Draft = {
+    heading: fact,
+    order,
+    readings: [],
+    clockFlag: '',
+    watch: {
+      cycle: 1,
+      elementIndex: order[0] ?? -1,
+      merged: [],
+      aside: null,
+      beganAtMs: 0,
+      apartMs: 0,
+      lastStamp: records.at(-1)!.stamp,
+      lastAtMs: placed.at(-1)!.atMs,
+    },
+  };
+  let run = first.stamp.run;
+  let status: Study['status'] = 'open';
+  let undoable: string | null = null;
+  for (const { record, atMs } of withoutUndone(placed)) {
+    if (record.stamp.run !== run && draft.clockFlag === '' && status === 'open') draft.clockFlag = 'reloaded';
+    run = record.stamp.run;
+    if (tapKinds.has(record.fact.kind)) undoable = recordKey(record);
+    if (record.fact.kind === 'study-ended') status = 'ended';
+    else takeTap(draft, record.fact as StudyFact | ClockFact, recordKey(record), atMs, record);
+  }
+  return {
+    id: recordKey(first),
+    title: fact.title,
+    status,
+    heading: fact,
+    startedAt: first.stamp,
+    watch: draft.watch,
+    undoable,
+    ...corrected(draft.readings, records, fact.terms),
+  };
+}
+
+function takeTap(
+  draft: Draft,
+  fact: StudyFact | ClockFact,
+  key: string,
+  atMs: number,
+  record: LogRecord,
+): void {
+  const { watch } = draft;
+  switch (fact.kind) {
+    case 'element-ended':
+      endElement(draft, fact.ratingPct, key, atMs, record);
+      break;
+    case 'break-point-missed':
+      watch.merged = [...watch.merged, { cycle: watch.cycle, elementIndex: watch.elementIndex }];
+      advance(draft);
+      break;
+    case 'foreign-began':
+      watch.aside = { elementIndex: null, beganAtMs: atMs };
+      break;
+    case 'occasional-began':
+      watch.aside = { elementIndex: fact.elementNo - 1, beganAtMs: atMs };
+      break;
+    case 'foreign-ended':
+      endAside(draft, key, atMs, record, 100, fact.description);
+      break;
+    case 'occasional-ended':
+      endAside(draft, key, atMs, record, fact.ratingPct, '');
+      break;
+    case 'slept':
+      draft.clockFlag = 'slept';
+      break;
+  }
+}
+
+function endElement(draft: Draft, ratingPct: number, key: string, atMs: number, record: LogRecord): void {
+  const { watch } = draft;
+  const mergedCause = watch.merged.length > 0 ? 'missed-break-point' : null;
+  for (const [place, missed] of watch.merged.entries()) {
+    draft.readings.push(
+      reading(draft, record, `${key}#${place}`, {
+        cycle: missed.cycle,
+        elementIndex: missed.elementIndex,
+        observedMs: null,
+        ratingPct: 100,
+        excluded: 'missed-break-point',
+      }),
+    );
+  }
+  draft.readings.push(
+    reading(draft, record, key, {
+      cycle: watch.cycle,
+      elementIndex: watch.elementIndex,
+      observedMs: atMs - watch.beganAtMs - watch.apartMs,
+      ratingPct,
+      excluded: mergedCause ?? (draft.clockFlag === 'slept' ? 'tablet-slept' : null),
+    }),
+  );
+  watch.merged = [];
+  watch.beganAtMs = atMs;
+  watch.apartMs = 0;
+  draft.clockFlag = '';
+  advance(draft);
+}
+
+function endAside(
+  draft: Draft,
+  key: string,
+  atMs: number,
+  record: LogRecord,
+  ratingPct: number,
+  description: string,
+): void {
+  const { watch } = draft;
+  if (!watch.aside) return;
+  const observedMs = atMs - watch.aside.beganAtMs;
+  const { elementIndex } = watch.aside;
+  draft.readings.push(
+    reading(draft, record, key, {
+      cycle: watch.cycle,
+      elementIndex,
+      observedMs,
+      ratingPct,
+      excluded: draft.clockFlag === 'slept' ? 'tablet-slept' : null,
+      description,
+    }),
+  );
+  watch.apartMs += observedMs;
+  watch.aside = null;
+}
+
+function advance({ watch, order }: Draft): void {
+  const place = order.indexOf(watch.elementIndex);
+  if (place === order.length - 1) watch.cycle += 1;
+  watch.elementIndex = order[(place + 1) % order.length] ?? -1;
+}
+
+function reading(
+  draft: Draft,
+  { stamp }: LogRecord,
+  id: string,
+  what: Pick<StudyRow, 'cycle' | 'observedMs' | 'ratingPct' | 'excluded'> & {
+    elementIndex: number | null;
+    description?: string;
+  },
+): Reading {
+  const { heading } = draft;
+  const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
+  const { allowancePct, basis, machineAllowancePct } = heading.terms;
+  return {
+    id,
+    row: {
+      study: heading.title,
+      cycle: what.cycle,
+      element: element?.name ?? (what.description || 'Foreign element'),
+      elementNo: what.elementIndex === null ? heading.elements.length + 1 : what.elementIndex + 1,
+      elementClass: element?.elementClass ?? 'foreign',
+      work: element?.work ?? 'manual',
+      placement: element?.placement ?? 'external',
+      unitsPerOccurrence: element?.unitsPerOccurrence ?? 1,
+      partsPerCycle: heading.partsPerCycle,
+      observedMs: what.observedMs,
+      ratingPct: what.ratingPct,
+      excluded: what.excluded,
+      allowancePct,
+      allowanceBasis: basis,
+      machineAllowancePct,
+      carried: {
+        part: heading.partCode,
+        operator: heading.operator,
+        observer: heading.observer,
+        method_revision: String(heading.methodRevision),
+        conditions: heading.conditions,
+        started_at: localIso(stamp.wallMs, stamp.offsetMin),
+        time_zone: stamp.zone,
+        note: '',
+        clock_flag: draft.clockFlag,
+      },
+    },
+  };
+}
+
+function foldImported(
+  records: readonly LogRecord[],
+  fact: Extract<StudyFact, { kind: 'study-imported' }>,
+): Study {
+  const first = records[0]!;
+  const key = recordKey(first);
+  const row = fact.rows[0];
+  const terms: AllowanceTerms = row
+    ? {
+        allowancePct: row.allowancePct,
+        basis: row.allowanceBasis,
+        machineAllowancePct: row.machineAllowancePct,
+      }
+    : noAllowances;
+  return {
+    id: key,
+    title: fact.study,
+    status: 'imported',
+    heading: null,
+    startedAt: first.stamp,
+    undoable: null,
+    watch: {
+      cycle: 0,
+      elementIndex: -1,
+      merged: [],
+      aside: null,
+      beganAtMs: 0,
+      apartMs: 0,
+      lastStamp: first.stamp,
+      lastAtMs: 0,
+    },
+    ...corrected(
+      fact.rows.map((each, place) => ({ id: `${key}#${place + 1}`, row: each })),
+      records,
+      terms,
+    ),
+  };
+}
+
+/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, allowances. */
+function corrected(
+  readings: readonly Reading[],
+  records: readonly LogRecord[],
+  first: AllowanceTerms,
+): { readings: Reading[]; terms: AllowanceTerms } {
+  const changes = new Map<string, Partial<StudyRow>>();
+  const change = (id: string, part: Partial<StudyRow>) => changes.set(id, { ...changes.get(id), ...part });
+  let terms = first;
+  for (const { record } of withoutUndone(placeOnTimeline(records))) {
+    const { fact } = record;
+    if (fact.kind === 'reading-excluded') change(fact.reading, { excluded: fact.cause });
+    else if (fact.kind === 'reading-restored') change(fact.reading, { excluded: null });
+    else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });
+    else if (fact.kind === 'allowances-set') terms = fact.terms;
+  }
+  return {
+    terms,
+    readings: readings.map(({ id, row }) => ({
+      id,
+      row: {
+        ...row,
+        ...changes.get(id),
+        allowancePct: terms.allowancePct,
+        allowanceBasis: terms.basis,
+        machineAllowancePct: terms.machineAllowancePct,
+      },
+    })),
+  };
+}
+
+/** ISO 8601 local time with its offset, from the wall clock of a stamp. */
+function localIso(wallMs: number, offsetMin: number): string {
+  const local = new Date(wallMs + offsetMin * 60_000).toISOString().slice(0, -1);
+  const size = Math.abs(offsetMin);
+  const two = (value: number) => String(value).padStart(2, '0');
+  return `${local}${offsetMin < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
+}

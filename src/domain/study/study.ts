@@ -1,0 +1,51 @@
+import type { Stamp } from '../records/stamp';
+import type { StudyHeading } from '../records/study-fact';
+import type { ElementDefinition } from '../shop/element-definition';
+import type { AllowanceTerms } from './allowance-terms';
+import type { StudyRow } from './study-row';
+
+/** A row of a study that a correction can name. */
+export interface Reading {
+  /** Key of the record that made the reading; for an imported one followed by # and its place. */
+  readonly id: string;
+  readonly row: StudyRow;
+}
+
+/** A study as its records tell it. */
+export interface Study {
+  readonly id: string;
+  readonly title: string;
+  readonly status: 'open' | 'ended' | 'imported';
+  /** Null for a study that came from a table. */
+  readonly heading: StudyHeading | null;
+  readonly terms: AllowanceTerms;
+  readonly startedAt: Stamp;
+  readonly readings: readonly Reading[];
+  readonly watch: StudyWatch;
+  /** Key of the tap that Undo would take back; null when there is none. */
+  readonly undoable: string | null;
+}
+
+/** Where an open study stands: what the next tap will end. */
+export interface StudyWatch {
+  /** 1, 2, 3 … */
+  readonly cycle: number;
+  /** The element in hand, 0-based among the heading's elements; -1 when there is none. */
+  readonly elementIndex: number;
+  /** Elements whose break points were missed since the last reading, 0-based. */
+  readonly merged: readonly { readonly cycle: number; readonly elementIndex: number }[];
+  /** What is timed apart inside the element in hand. */
+  readonly aside: { readonly elementIndex: number | null; readonly beganAtMs: number } | null;
+  /** Running watch at which the element in hand began, milliseconds. */
+  readonly beganAtMs: number;
+  /** Time inside the element in hand that was timed apart, milliseconds. */
+  readonly apartMs: number;
+  /** The last record and its place on the running watch. */
+  readonly lastStamp: Stamp;
+  readonly lastAtMs: number;
+}
+
+/** The elements that come in every cycle, as places in the heading's list. */
+export function cycleOrder(elements: readonly ElementDefinition[]): number[] {
+  return elements.flatMap((element, index) => (element.elementClass === 'repetitive' ? [index] : []));
+}

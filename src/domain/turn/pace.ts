@@ -1,0 +1,57 @@
+import { elapsedMs } from '../records/elapsed-ms';
+import type { Stamp } from '../records/stamp';
+import type { Turn } from './turn';
+
+/** What the operator sees, at one moment. Times in milliseconds. */
+export interface Pace {
+  /** Of the part in hand, stoppages out. */
+  readonly partElapsedMs: number;
+  /** Of the stoppage that lasts; null while work runs. */
+  readonly stoppedForMs: number | null;
+  /** Since the turn began. */
+  readonly turnElapsedMs: number;
+  /** Ahead positive, behind negative, stoppages out; null when no part done had a target. */
+  readonly aheadMs: number | null;
+  /** The same with stoppages in, planned breaks out. */
+  readonly planAheadMs: number | null;
+  /** `aheadMs` in parts of the kind in hand; null without a target for it. */
+  readonly partsAhead: number | null;
+}
+
+/**
+ * Position against the target, counted in minutes and not in pieces, so that a run of large parts does
+ * not read as a slow one.
+ *
+ * ahead = Σ target of good parts done − Σ net time of all parts done − what the part in hand has taken
+ * beyond its own target. A scrapped part takes time and earns none. Parts without a target count on
+ * neither side.
+ */
+export function pace(turn: Turn, now: Stamp): Pace {
+  const nowMs = turn.status === 'ended' ? turn.lastAtMs : turn.lastAtMs + elapsedMs(turn.lastStamp, now);
+  const open = turn.status === 'stopped' ? turn.stoppages.at(-1)! : null;
+  const runningUntilMs = open ? open.fromMs : nowMs;
+  const partElapsedMs = Math.max(0, runningUntilMs - turn.partBeganAtMs - turn.partStoppedMs);
+
+  const measured = turn.cycles.filter(({ targetMs }) => targetMs !== null);
+  const { targetMs } = turn.inHand;
+  const overMs = targetMs === null || turn.status === 'ended' ? 0 : Math.max(0, partElapsedMs - targetMs);
+  const earnedMs = measured.reduce(
+    (sum, cycle) => sum + (cycle.outcome === 'scrap' ? 0 : cycle.targetMs!),
+    0,
+  );
+  const takenMs = measured.reduce((sum, { netMs }) => sum + netMs, 0);
+  const stoppedMs = turn.stoppages
+    .filter(({ category }) => category !== 'planned-break')
+    .reduce((sum, { fromMs, toMs }) => sum + ((toMs ?? nowMs) - fromMs), 0);
+
+  const hasTarget = measured.length > 0 || targetMs !== null;
+  const aheadMs = hasTarget ? earnedMs - takenMs - overMs : null;
+  return {
+    partElapsedMs,
+    stoppedForMs: open ? nowMs - open.fromMs : null,
+    turnElapsedMs: nowMs,
+    aheadMs,
+    planAheadMs: aheadMs === null ? null : aheadMs - stoppedMs,
+    partsAhead: aheadMs === null || !targetMs ? null : aheadMs / targetMs,
+  };
+}

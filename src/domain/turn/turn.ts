@@ -1,0 +1,62 @@
+import type { Stamp } from '../records/stamp';
+import type { PartInHand, PartOutcome } from '../records/turn-fact';
+import type { LedgerCategory } from './ledger-category';
+
+/** An operator's stretch at a station, as its records tell it. All times in milliseconds. */
+export interface Turn {
+  readonly id: string;
+  readonly person: string;
+  readonly startedAt: Stamp;
+  readonly status: 'running' | 'stopped' | 'ended';
+  readonly inHand: PartInHand;
+  readonly cycles: readonly Cycle[];
+  /** The whole turn up to the last record, gapless and in order. */
+  readonly ledger: readonly LedgerSpan[];
+  /** Stoppages in order; the last one is open while the turn is stopped. */
+  readonly stoppages: readonly Stoppage[];
+  /** Time since the turn began at which the part in hand was begun, and time stopped since then. */
+  readonly partBeganAtMs: number;
+  readonly partStoppedMs: number;
+  /** The record that Undo would take back; null when there is none. */
+  readonly undoable: { readonly key: string; readonly kind: string } | null;
+  /** The last record and its place in the turn. */
+  readonly lastStamp: Stamp;
+  readonly lastAtMs: number;
+}
+
+/** One part done: from the tap before it to its own. */
+export interface Cycle extends PartInHand {
+  /** Key of the part-done record. */
+  readonly key: string;
+  readonly doneAt: Stamp;
+  readonly fromMs: number;
+  readonly toMs: number;
+  /** Without what was stopped in between. */
+  readonly netMs: number;
+  readonly outcome: PartOutcome;
+  readonly defect: string;
+}
+
+export interface LedgerSpan {
+  readonly category: LedgerCategory;
+  /** Reason's id for time that was stopped; empty otherwise, and 'not-stated' until it is explained. */
+  readonly reason: string;
+  /** The shop's own wording of the reason; empty for one the tablet words. */
+  readonly label: string;
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+export interface Stoppage {
+  /** Key of the stopped record. */
+  readonly key: string;
+  readonly fromMs: number;
+  /** Null while it lasts. */
+  readonly toMs: number | null;
+  readonly reason: string;
+  readonly label: string;
+  readonly category: LedgerCategory;
+}
+
+/** The reason of a stoppage that nobody explained: kept visible, neutral, never guessed. */
+export const NOT_STATED = 'not-stated';
