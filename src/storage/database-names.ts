@@ -1,0 +1,3 @@
+// DO NOT RENAME. Shops have their only records under these names.
+export const OWN_DATABASE = 'pacewright';
+export const DEMO_DATABASE = 'pacewright-demo';

@@ -1,0 +1,63 @@
+import type { RecordLog, WallRange } from '../application/ports/record-log';
+import { compareRecords } from '../domain/records/compare-records';
+import type { LogRecord } from '../domain/records/log-record';
+import { recordKey } from '../domain/records/record-key';
+
+/** The log in memory: for tests, and for a browser that refuses storage. It holds nothing past the page. */
+export class InMemoryRecordLog implements RecordLog {
+  private readonly records = new Map<string, LogRecord>();
+
+  constructor(readonly device: string) {}
+
+  async append(records: readonly LogRecord[]): Promise<void> {
+    const keys = records.map(recordKey);
+    if (new Set(keys).size < keys.length || keys.some((key) => this.records.has(key))) {
+      throw new Error('append requires keys that are not taken');
+    }
+    for (const record of records) this.records.set(recordKey(record), structuredClone(record));
+  }
+
+  async readStream(stream: string): Promise<LogRecord[]> {
+    return this.sorted().filter((record) => record.stream === stream);
+  }
+
+  async readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]> {
+    return this.starts(what).filter(
+      ({ stamp: { wallMs } }) => !range || (wallMs >= range.fromWallMs && wallMs <= range.toWallMs),
+    );
+  }
+
+  async readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]> {
+    return this.starts(what).reverse().slice(0, count);
+  }
+
+  async lastSequence(): Promise<number> {
+    const own = [...this.records.values()].filter(({ device }) => device === this.device);
+    return Math.max(0, ...own.map(({ sequence }) => sequence));
+  }
+
+  async *readAll(): AsyncIterable<LogRecord[]> {
+    const byKey = [...this.records.values()].sort((a, b) =>
+      a.device === b.device ? a.sequence - b.sequence : a.device < b.device ? -1 : 1,
+    );
+    if (byKey.length > 0) yield structuredClone(byKey);
+  }
+
+  async count(): Promise<number> {
+    return this.records.size;
+  }
+
+  close(): void {}
+
+  private sorted(): LogRecord[] {
+    return structuredClone([...this.records.values()].sort(compareRecords));
+  }
+
+  private starts(what: string): LogRecord[] {
+    return structuredClone(
+      [...this.records.values()]
+        .filter(({ fact }) => 'starts' in fact && fact.starts === what)
+        .sort((a, b) => a.stamp.wallMs - b.stamp.wallMs),
+    );
+  }
+}
