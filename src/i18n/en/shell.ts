@@ -1,0 +1,26 @@
+/** Words of the frame around every screen. */
+export const shell = {
+  name: 'Pacewright',
+  screens: { pace: 'Pace', study: 'Study', review: 'Review', shop: 'Shop', records: 'Records' },
+  questions: {
+    pace: 'Am I inside this part’s time, ahead or behind?',
+    study: 'How long should this take?',
+    review: 'How did the day go, fairly?',
+    shop: 'What do we make, how, and at what pace?',
+    records: 'Is my data safe, and how do I get it out?',
+  },
+  saved: 'Saved',
+  recorded: 'Recorded, saving …',
+  notSaved: (count: number, problem: string) =>
+    `Not saved: ${count} ${count === 1 ? 'record' : 'records'} in memory only${problem ? ` (${problem})` : ''}`,
+  memoryOnly: 'This browser keeps nothing: records are lost when the page closes',
+  demo: 'Demo shop: invented records, kept apart from yours',
+  leaveDemo: 'Leave the demo',
+  readOnly: 'Another tab of Pacewright is recording. This one only reads.',
+  updateWaits: 'A newer release is ready.',
+  updateTake: 'Take it now',
+  updateLater: 'A newer release is ready. It waits until nothing is being timed.',
+  opening: 'Opening the records …',
+  cannotOpen: 'The records could not be read. They have not been deleted.',
+  tryAgain: 'Try again',
+};

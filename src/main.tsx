@@ -1,0 +1,90 @@
+import { signal } from '@preact/signals';
+import { render } from 'preact';
+import { Bench } from './application/bench';
+import type { RecordLog } from './application/ports/record-log';
+import { downloadFile } from './device/download-file';
+import { pageClock } from './device/page-clock';
+import { randomName } from './device/random-name';
+import { screenWakeLock } from './device/screen-wake-lock';
+import { serviceWorkerUpdates } from './device/service-worker-updates';
+import { takeWriterLock } from './device/writer-lock';
+import { type App, AppContext } from './screens/app';
+import { parseRoute, routeHash } from './screens/route';
+import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
+import { OpeningTrouble } from './screens/shell/opening-trouble';
+import { DEMO_DATABASE, OWN_DATABASE } from './storage/database-names';
+import { InMemoryRecordLog } from './storage/in-memory-record-log';
+import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
+
+const root = document.querySelector('#app')!;
+const route = signal(parseRoute(location.hash));
+const { isDemo } = route.value;
+const takeUpdate = signal<(() => void) | null>(null);
+
+const loaders: ScreenLoaders = {
+  pace: async () => (await import('./screens/pace/pace-screen')).PaceScreen,
+  study: async () => (await import('./screens/study/study-screen')).StudyScreen,
+  review: async () => (await import('./screens/review/review-screen')).ReviewScreen,
+  shop: async () => (await import('./screens/shop/shop-screen')).ShopScreen,
+  records: async () => (await import('./screens/records/records-screen')).RecordsScreen,
+};
+
+addEventListener('hashchange', () => {
+  const next = parseRoute(location.hash);
+  // The demo shop has a database of its own: one page never holds both open.
+  if (next.isDemo !== isDemo) location.reload();
+  else route.value = next;
+});
+
+async function openLog(): Promise<{ log: RecordLog; isMemoryOnly: boolean }> {
+  const newDevice = () => randomName('tablet');
+  if (!('indexedDB' in globalThis) || indexedDB === null) {
+    return { log: new InMemoryRecordLog(newDevice()), isMemoryOnly: true };
+  }
+  const log = await IndexedDbRecordLog.open(isDemo ? DEMO_DATABASE : OWN_DATABASE, newDevice);
+  if (isDemo && (await log.count()) === 0) {
+    const { fillDemo } = await import('./demo/fill-demo');
+    await fillDemo(log);
+  }
+  return { log, isMemoryOnly: false };
+}
+
+async function start(): Promise<void> {
+  const isWriter = await takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
+  const { log, isMemoryOnly } = await openLog();
+  const bench = await Bench.open(log, pageClock(randomName('run')));
+  const app: App = {
+    bench,
+    files: downloadFile,
+    screenAwake: screenWakeLock(),
+    isDemo,
+    isReadOnly: !isWriter,
+    route,
+    go(screen, id = '') {
+      location.hash = routeHash({ screen, id, isDemo });
+    },
+    openDemo() {
+      location.hash = routeHash({ screen: 'pace', id: '', isDemo: true });
+    },
+    leaveDemo() {
+      location.hash = routeHash({ screen: 'pace', id: '', isDemo: false });
+    },
+  };
+  const Root = () => (
+    <AppContext.Provider value={app}>
+      <AppShell loaders={loaders} isMemoryOnly={isMemoryOnly} takeUpdate={takeUpdate.value} />
+    </AppContext.Provider>
+  );
+  render(<Root />, root);
+  // Asked once there is something to lose; a browser that says no is told about on the Records screen.
+  navigator.storage?.persist?.().catch(() => {});
+}
+
+start().catch((error) => render(<OpeningTrouble error={error} />, root));
+
+if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+  const update = serviceWorkerUpdates();
+  update.onWaiting(() => {
+    takeUpdate.value = () => update.apply();
+  });
+}

@@ -1,0 +1,29 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { createContext } from 'preact';
+import { useContext } from 'preact/hooks';
+import type { Bench } from '../application/bench';
+import type { FileSaver } from '../application/ports/file-saver';
+import type { ScreenAwake } from '../application/ports/screen-awake';
+import type { Route, ScreenName } from './route';
+
+/** What a screen has: the bench to read and to record on, and the few things a page can do. */
+export interface App {
+  readonly bench: Bench;
+  readonly files: FileSaver;
+  readonly screenAwake: ScreenAwake;
+  readonly isDemo: boolean;
+  /** Another tab is the writer: nothing may be recorded here. */
+  readonly isReadOnly: boolean;
+  readonly route: ReadonlySignal<Route>;
+  go(screen: ScreenName, id?: string): void;
+  openDemo(): void;
+  leaveDemo(): void;
+}
+
+export const AppContext = createContext<App | null>(null);
+
+export function useApp(): App {
+  const app = useContext(AppContext);
+  if (!app) throw new Error('useApp requires a screen inside AppContext');
+  return app;
+}

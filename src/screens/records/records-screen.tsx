@@ -1,0 +1,3 @@
+export function RecordsScreen() {
+  return <div class="page">Records</div>;
+}

@@ -1,0 +1,3 @@
+export function ReviewScreen() {
+  return <div class="page">Review</div>;
+}

@@ -1,0 +1,82 @@
+import './base.css';
+import './app-shell.css';
+import type { ComponentType } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { shell as words } from '../../i18n/en/shell';
+import { useApp } from '../app';
+import { routeHash, type ScreenName, screenNames } from '../route';
+import { SavingMark } from './saving-mark';
+
+export type ScreenLoaders = Record<ScreenName, () => Promise<ComponentType>>;
+
+interface Props {
+  readonly loaders: ScreenLoaders;
+  readonly isMemoryOnly: boolean;
+  /** Takes the newer release; null while none waits. */
+  readonly takeUpdate: (() => void) | null;
+}
+
+/** The frame around every screen: where one is, what is saved, and the five screens. */
+export function AppShell({ loaders, isMemoryOnly, takeUpdate }: Props) {
+  const app = useApp();
+  const { screen } = app.route.value;
+  const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);
+
+  useEffect(() => {
+    let isCurrent = true;
+    loaders[screen]().then((Screen) => {
+      if (isCurrent) setShown({ name: screen, Screen });
+    });
+    return () => {
+      isCurrent = false;
+    };
+  }, [screen, loaders]);
+
+  return (
+    <div class="shell">
+      <div class="shell-strip">
+        {app.isDemo && (
+          <div class="demo-strip">
+            <strong>{words.demo}</strong>
+            <button type="button" class="button" onClick={app.leaveDemo}>
+              {words.leaveDemo}
+            </button>
+          </div>
+        )}
+        {app.isReadOnly && <div class="notice-strip">{words.readOnly}</div>}
+        {takeUpdate && <UpdateNotice take={takeUpdate} />}
+      </div>
+      <header class="shell-head">
+        <p class="quiet">{words.questions[screen]}</p>
+        <SavingMark saving={app.bench.saving} isMemoryOnly={isMemoryOnly} />
+      </header>
+      <nav class="shell-nav" aria-label={words.name}>
+        {screenNames.map((name) => (
+          <a
+            key={name}
+            href={routeHash({ screen: name, id: '', isDemo: app.isDemo })}
+            aria-current={name === screen ? 'page' : undefined}
+          >
+            {words.screens[name]}
+          </a>
+        ))}
+      </nav>
+      <main class="shell-main">{shown?.name === screen && <shown.Screen />}</main>
+    </div>
+  );
+}
+
+/** Offered only while nothing is timed; until then it says nothing at all. */
+function UpdateNotice({ take }: { take: () => void }) {
+  const { bench } = useApp();
+  const isTiming = bench.turn.value?.status === 'running' || bench.turn.value?.status === 'stopped';
+  if (isTiming || bench.study.value?.status === 'open') return null;
+  return (
+    <div class="notice-strip" role="status">
+      {words.updateWaits}
+      <button type="button" class="button" onClick={take}>
+        {words.updateTake}
+      </button>
+    </div>
+  );
+}

@@ -1,0 +1,3 @@
+export function StudyScreen() {
+  return <div class="page">Study</div>;
+}
