@@ -1,0 +1,10 @@
+/** Words for the reasons every shop starts with, and for a stoppage that nobody explained. By reason id. */
+export const reasonWords: Record<string, string> = {
+  material: 'Waiting for material',
+  machine: 'Machine or tool',
+  quality: 'Quality question',
+  'called-away': 'Called away',
+  'set-up': 'Set-up',
+  break: 'Break',
+  'not-stated': 'Not stated',
+};
