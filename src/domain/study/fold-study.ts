@@ -1,10 +1,12 @@
+import { localIso } from '../records/local-iso';
 import type { LogRecord } from '../records/log-record';
 import { placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
 import type { StudyFact, StudyHeading } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
-import { type AllowanceTerms, noAllowances } from './allowance-terms';
+import { applyCorrections } from './apply-corrections';
+import { foldImportedStudy } from './fold-imported-study';
 import { cycleOrder, type Reading, type Study, type StudyWatch } from './study';
 import type { StudyRow } from './study-row';
 
@@ -39,7 +41,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   const first = records[0];
   if (!first) throw new RangeError('foldStudy requires at least one record');
   const { fact } = first;
-  if (fact.kind === 'study-imported') return foldImported(records, fact);
+  if (fact.kind === 'study-imported') return foldImportedStudy(records, fact);
   if (fact.kind !== 'study-started') {
     throw new RangeError('foldStudy requires a stream that begins with a study');
   }
@@ -80,7 +82,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     startedAt: first.stamp,
     watch: draft.watch,
     undoable,
-    ...corrected(draft.readings, records, fact.terms),
+    ...applyCorrections(draft.readings, records, fact.terms),
   };
 }
 
@@ -223,82 +225,4 @@ function reading(
       },
     },
   };
-}
-
-function foldImported(
-  records: readonly LogRecord[],
-  fact: Extract<StudyFact, { kind: 'study-imported' }>,
-): Study {
-  const first = records[0]!;
-  const key = recordKey(first);
-  const row = fact.rows[0];
-  const terms: AllowanceTerms = row
-    ? {
-        allowancePct: row.allowancePct,
-        basis: row.allowanceBasis,
-        machineAllowancePct: row.machineAllowancePct,
-      }
-    : noAllowances;
-  return {
-    id: key,
-    title: fact.study,
-    status: 'imported',
-    heading: null,
-    startedAt: first.stamp,
-    undoable: null,
-    watch: {
-      cycle: 0,
-      elementIndex: -1,
-      merged: [],
-      aside: null,
-      beganAtMs: 0,
-      apartMs: 0,
-      lastStamp: first.stamp,
-      lastAtMs: 0,
-    },
-    ...corrected(
-      fact.rows.map((each, place) => ({ id: `${key}#${place + 1}`, row: each })),
-      records,
-      terms,
-    ),
-  };
-}
-
-/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, allowances. */
-function corrected(
-  readings: readonly Reading[],
-  records: readonly LogRecord[],
-  first: AllowanceTerms,
-): { readings: Reading[]; terms: AllowanceTerms } {
-  const changes = new Map<string, Partial<StudyRow>>();
-  const change = (id: string, part: Partial<StudyRow>) => changes.set(id, { ...changes.get(id), ...part });
-  let terms = first;
-  for (const { record } of withoutUndone(placeOnTimeline(records))) {
-    const { fact } = record;
-    if (fact.kind === 'reading-excluded') change(fact.reading, { excluded: fact.cause });
-    else if (fact.kind === 'reading-restored') change(fact.reading, { excluded: null });
-    else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });
-    else if (fact.kind === 'allowances-set') terms = fact.terms;
-  }
-  return {
-    terms,
-    readings: readings.map(({ id, row }) => ({
-      id,
-      row: {
-        ...row,
-        ...changes.get(id),
-        allowancePct: terms.allowancePct,
-        allowanceBasis: terms.basis,
-        machineAllowancePct: terms.machineAllowancePct,
-      },
-    })),
-  };
-}
-
-/** ISO 8601 local time with its offset, from the wall clock of a stamp. */
-function localIso(wallMs: number, offsetMin: number): string {
-  const local = new Date(wallMs + offsetMin * 60_000).toISOString().slice(0, -1);
-  const size = Math.abs(offsetMin);
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${local}${offsetMin < 0 ? '-' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
 }

@@ -1,0 +1,37 @@
+import type { LogRecord } from '../records/log-record';
+import { placeOnTimeline } from '../records/place-on-timeline';
+import { withoutUndone } from '../records/without-undone';
+import type { AllowanceTerms } from './allowance-terms';
+import type { Reading } from './study';
+import type { StudyRow } from './study-row';
+
+/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, allowances. */
+export function applyCorrections(
+  readings: readonly Reading[],
+  records: readonly LogRecord[],
+  first: AllowanceTerms,
+): { readings: Reading[]; terms: AllowanceTerms } {
+  const changes = new Map<string, Partial<StudyRow>>();
+  const change = (id: string, part: Partial<StudyRow>) => changes.set(id, { ...changes.get(id), ...part });
+  let terms = first;
+  for (const { record } of withoutUndone(placeOnTimeline(records))) {
+    const { fact } = record;
+    if (fact.kind === 'reading-excluded') change(fact.reading, { excluded: fact.cause });
+    else if (fact.kind === 'reading-restored') change(fact.reading, { excluded: null });
+    else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });
+    else if (fact.kind === 'allowances-set') terms = fact.terms;
+  }
+  return {
+    terms,
+    readings: readings.map(({ id, row }) => ({
+      id,
+      row: {
+        ...row,
+        ...changes.get(id),
+        allowancePct: terms.allowancePct,
+        allowanceBasis: terms.basis,
+        machineAllowancePct: terms.machineAllowancePct,
+      },
+    })),
+  };
+}

@@ -1,0 +1,46 @@
+import type { LogRecord } from '../records/log-record';
+import { recordKey } from '../records/record-key';
+import type { StudyFact } from '../records/study-fact';
+import { type AllowanceTerms, noAllowances } from './allowance-terms';
+import { applyCorrections } from './apply-corrections';
+import type { Study } from './study';
+
+/** A study that came from a readings table, with what was decided about it since. */
+export function foldImportedStudy(
+  records: readonly LogRecord[],
+  fact: Extract<StudyFact, { kind: 'study-imported' }>,
+): Study {
+  const first = records[0]!;
+  const key = recordKey(first);
+  const row = fact.rows[0];
+  const terms: AllowanceTerms = row
+    ? {
+        allowancePct: row.allowancePct,
+        basis: row.allowanceBasis,
+        machineAllowancePct: row.machineAllowancePct,
+      }
+    : noAllowances;
+  return {
+    id: key,
+    title: fact.study,
+    status: 'imported',
+    heading: null,
+    startedAt: first.stamp,
+    undoable: null,
+    watch: {
+      cycle: 0,
+      elementIndex: -1,
+      merged: [],
+      aside: null,
+      beganAtMs: 0,
+      apartMs: 0,
+      lastStamp: first.stamp,
+      lastAtMs: 0,
+    },
+    ...applyCorrections(
+      fact.rows.map((each, place) => ({ id: `${key}#${place + 1}`, row: each })),
+      records,
+      terms,
+    ),
+  };
+}

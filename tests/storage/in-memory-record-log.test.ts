@@ -1,0 +1,4 @@
+import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
+import { recordLogContract } from './record-log-contract';
+
+recordLogContract('the log in memory', async () => new InMemoryRecordLog('t'));
