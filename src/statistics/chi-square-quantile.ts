@@ -1,0 +1,32 @@
+import { gammaTails } from './gamma-tails';
+import { positiveQuantile } from './positive-quantile';
+import { requireNumber } from './require-number';
+
+/**
+ * Chi-square quantile: the x below which the share p of a chi-square distribution lies.
+ *
+ * Formula: P(X ≤ x) = p on ν degrees of freedom
+ *   p  probability, above 0 and below 1; ν  degrees of freedom, above 0; x a pure number
+ * Source: definition; distribution as in gamma-tails.ts, search as in positive-quantile.ts.
+ *
+ * @throws {RangeError} chiSquareQuantile requires a probability above 0 and below 1
+ * @throws {RangeError} chiSquareQuantile requires degrees of freedom above 0
+ * @example
+ * chiSquareQuantile(0.95, 1) // => 3.841458820694124
+ */
+export function chiSquareQuantile(probability: number, degreesOfFreedom: number): number {
+  requireNumber(
+    'chiSquareQuantile',
+    'a probability above 0 and below 1',
+    probability,
+    probability > 0 && probability < 1,
+  );
+  requireNumber('chiSquareQuantile', 'degrees of freedom above 0', degreesOfFreedom, degreesOfFreedom > 0);
+  const shape = degreesOfFreedom / 2;
+  const logValue = positiveQuantile(
+    (u) => gammaTails(shape, Math.exp(u)),
+    { lower: probability, upper: 1 - probability },
+    Math.log(shape),
+  );
+  return 2 * Math.exp(logValue);
+}

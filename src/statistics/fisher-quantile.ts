@@ -1,0 +1,39 @@
+import { logOddsTails } from './log-odds-tails';
+import { positiveQuantile } from './positive-quantile';
+import { requireNumber } from './require-number';
+
+/**
+ * Fisher quantile: the ratio below which the share p of an F distribution lies.
+ *
+ * Formula: P(F ≤ f) = p
+ *   p  probability, above 0 and below 1; d1, d2  degrees of freedom, above 0; f a pure number
+ * Source: definition; distribution as in fisher-tails.ts, search as in positive-quantile.ts.
+ *
+ * @throws {RangeError} fisherQuantile requires a probability above 0 and below 1
+ * @throws {RangeError} fisherQuantile requires degrees of freedom above 0
+ * @example
+ * fisherQuantile(0.95, 2, 10) // => 4.102821015200378
+ */
+export function fisherQuantile(
+  probability: number,
+  degreesOfFreedom1: number,
+  degreesOfFreedom2: number,
+): number {
+  requireNumber(
+    'fisherQuantile',
+    'a probability above 0 and below 1',
+    probability,
+    probability > 0 && probability < 1,
+  );
+  requireNumber('fisherQuantile', 'degrees of freedom above 0', degreesOfFreedom1, degreesOfFreedom1 > 0);
+  requireNumber('fisherQuantile', 'degrees of freedom above 0', degreesOfFreedom2, degreesOfFreedom2 > 0);
+  const a = degreesOfFreedom1 / 2;
+  const b = degreesOfFreedom2 / 2;
+  const logRatio = Math.log(degreesOfFreedom1 / degreesOfFreedom2);
+  const logOdds = positiveQuantile(
+    (u) => logOddsTails(a, b, u),
+    { lower: probability, upper: 1 - probability },
+    logRatio,
+  );
+  return Math.exp(logOdds - logRatio);
+}

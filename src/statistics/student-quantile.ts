@@ -1,0 +1,37 @@
+import { logOddsTails } from './log-odds-tails';
+import { normalQuantile } from './normal-quantile';
+import { positiveQuantile } from './positive-quantile';
+import { requireNumber } from './require-number';
+
+/**
+ * Student quantile: the t below which the share p of Student's distribution lies.
+ *
+ * Formula: P(T ≤ t) = p on ν degrees of freedom
+ *   p  probability, above 0 and below 1; ν  degrees of freedom, above 0; t a pure number
+ *   A two-sided 95 % interval from n readings uses p = 0.975 and ν = n − 1.
+ * Method: t² is Fisher's F on 1 and ν degrees of freedom; search as in positive-quantile.ts, begun at the
+ *   normal quantile.
+ * Source: Student, Biometrika 6 (1908); Abramowitz & Stegun 26.7.
+ *
+ * @throws {RangeError} studentQuantile requires a probability above 0 and below 1
+ * @throws {RangeError} studentQuantile requires degrees of freedom above 0
+ * @example
+ * studentQuantile(0.975, 1) // => 12.706204736174698
+ */
+export function studentQuantile(probability: number, degreesOfFreedom: number): number {
+  requireNumber(
+    'studentQuantile',
+    'a probability above 0 and below 1',
+    probability,
+    probability > 0 && probability < 1,
+  );
+  requireNumber('studentQuantile', 'degrees of freedom above 0', degreesOfFreedom, degreesOfFreedom > 0);
+  if (probability === 0.5) return 0;
+  const logOdds = positiveQuantile(
+    (u) => logOddsTails(0.5, degreesOfFreedom / 2, u),
+    { lower: 2 * Math.abs(probability - 0.5), upper: 2 * Math.min(probability, 1 - probability) },
+    2 * Math.log(Math.abs(normalQuantile(probability))) - Math.log(degreesOfFreedom),
+  );
+  const size = Math.exp(0.5 * (logOdds + Math.log(degreesOfFreedom)));
+  return probability < 0.5 ? -size : size;
+}
