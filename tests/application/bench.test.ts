@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { Bench } from '../../src/application/bench';
+import { definePart } from '../../src/application/shop/define-part';
+import { setTarget } from '../../src/application/shop/set-target';
+import { endTurn } from '../../src/application/turn/end-turn';
+import { markPartDone } from '../../src/application/turn/mark-part-done';
+import { partInHand } from '../../src/application/turn/part-in-hand';
+import { startTurn } from '../../src/application/turn/start-turn';
+import { stopWork } from '../../src/application/turn/stop-work';
+import { pace } from '../../src/domain/turn/pace';
+import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
+import { FakeClock } from '../support/fake-clock';
+
+async function openTurn(log = new InMemoryRecordLog('t'), clock = new FakeClock()) {
+  const bench = await Bench.open(log, clock);
+  const part = definePart(bench, 'M', 'Medium door');
+  setTarget(bench, part, 90_000);
+  startTurn(bench, 'K7', partInHand(bench.shop.value.parts[0]!));
+  await settled();
+  return { log, clock, bench };
+}
+
+const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
+
+describe('the bench', () => {
+  it('shows a tap before the log has answered', async () => {
+    const { bench, clock } = await openTurn();
+    clock.pass(80_000);
+    markPartDone(bench, clock.now());
+    expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([80_000]);
+    expect(bench.saving.value.state).toBe('recorded');
+    await settled();
+    expect(bench.saving.value.state).toBe('saved');
+  });
+
+  it('numbers its records 1, 2, 3 … and goes on after the last number when it is opened again', async () => {
+    const { bench, clock, log } = await openTurn();
+    markPartDone(bench, clock.now());
+    await settled();
+    clock.reload(5_000);
+    const again = await Bench.open(log, clock);
+    markPartDone(again, clock.now());
+    await settled();
+    const numbers: number[] = [];
+    for await (const batch of log.readAll()) numbers.push(...batch.map(({ sequence }) => sequence));
+    expect(numbers).toEqual([1, 2, 3, 4, 5]);
+  });
+
+  it('takes the open turn up again after a reload, and its part goes on by the wall clock', async () => {
+    const { clock, log } = await openTurn();
+    clock.pass(30_000);
+    clock.reload(20_000);
+    const again = await Bench.open(log, clock);
+    expect(again.turn.value?.person).toBe('K7');
+    expect(pace(again.turn.value!, clock.now()).partElapsedMs).toBe(50_000);
+  });
+
+  it('takes up no turn that ended', async () => {
+    const { bench, clock, log } = await openTurn();
+    endTurn(bench, clock.now());
+    await settled();
+    const again = await Bench.open(log, clock);
+    expect(again.turn.value).toBeNull();
+    expect(again.busy).toBe(false);
+  });
+
+  it('counts a sleep of ten minutes once, whether the heartbeat or a tap notices it first', async () => {
+    for (const first of ['heartbeat', 'tap']) {
+      const { bench, clock } = await openTurn();
+      clock.pass(30_000);
+      clock.sleep(600_000);
+      if (first === 'heartbeat') clock.pass(10_000);
+      else clock.monoMs += 10_000;
+      if (first === 'tap') clock.wallMs += 10_000;
+      markPartDone(bench, clock.now());
+      expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([640_000]);
+    }
+  });
+
+  it('lets a clock that was set change no duration', async () => {
+    const { bench, clock } = await openTurn();
+    clock.pass(30_000);
+    clock.setBy(7 * 60_000);
+    clock.pass(30_000);
+    markPartDone(bench, clock.now());
+    clock.setBy(-60 * 60_000);
+    clock.pass(45_000);
+    markPartDone(bench, clock.now());
+    expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([60_000, 45_000]);
+  });
+
+  it('is busy while a turn runs or stands still, so that nothing reloads the page', async () => {
+    const { bench, clock } = await openTurn();
+    expect(bench.busy).toBe(true);
+    stopWork(bench, clock.now());
+    expect(bench.busy).toBe(true);
+    endTurn(bench, clock.now());
+    expect(bench.busy).toBe(false);
+  });
+
+  it('rejects when the log cannot be read, and never shows an empty shop instead', async () => {
+    const log = new InMemoryRecordLog('t');
+    log.readStream = () => Promise.reject(new DOMException('backing store', 'UnknownError'));
+    await expect(Bench.open(log, new FakeClock())).rejects.toThrow('backing store');
+  });
+
+  it('goes on recording in memory when the log refuses, and says that it is not saved', async () => {
+    const { bench, clock, log } = await openTurn();
+    log.append = () => Promise.reject(new DOMException('full', 'QuotaExceededError'));
+    clock.pass(70_000);
+    markPartDone(bench, clock.now());
+    clock.pass(75_000);
+    markPartDone(bench, clock.now());
+    await settled();
+    expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([70_000, 75_000]);
+    expect(bench.saving.value).toMatchObject({ state: 'not-saved', unsaved: 2 });
+  });
+});
