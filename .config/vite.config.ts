@@ -23,7 +23,7 @@ function serviceWorker(): Plugin {
       sequential: true,
       async handler() {
         const manifest = readdirSync(dist, { recursive: true, withFileTypes: true })
-          .filter((file) => file.isFile() && !/\.map$|^sw\.js$/.test(file.name))
+          .filter((file) => file.isFile() && !/\.map$|^sw\.js$|^manifest\.json$/.test(file.name))
           .map((file) => path.relative(dist, path.join(file.parentPath, file.name)).split(path.sep).join('/'))
           .sort()
           .map((url) => ({
@@ -66,6 +66,13 @@ export default defineConfig({
   cacheDir: path.join(top, 'node_modules/.vite'),
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   define: { __RELEASE__: JSON.stringify(release) },
-  build: { outDir: dist, emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
+  build: {
+    outDir: dist,
+    emptyOutDir: true,
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    // Tells the size check which files a screen needs; not part of what is kept offline.
+    manifest: true,
+  },
   plugins: [serviceWorker()],
 });

@@ -1,0 +1,7 @@
+export const budgets: { paceScreen: number; allScripts: number; everything: number };
+export function sizes(dist: string): {
+  paceScreen: number;
+  allScripts: number;
+  everything: number;
+  files: { file: string; size: number }[];
+};

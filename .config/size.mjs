@@ -1,0 +1,48 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { brotliCompressSync } from 'node:zlib';
+import { top } from './prepare.mjs';
+
+/** Kilobytes of 1,000 bytes, compressed with brotli. Fails when over, and when a named file is missing. */
+export const budgets = { paceScreen: 30, allScripts: 150, everything: 350 };
+
+/** Sizes of a built app, in kilobytes: what the Pace screen needs, all scripts, and all that is kept offline. */
+export function sizes(dist) {
+  const compressed = (file) => brotliCompressSync(readFileSync(path.join(dist, file))).length / 1_000;
+  const files = readdirSync(dist, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.relative(dist, path.join(entry.parentPath, entry.name)).split(path.sep).join('/'))
+    .filter((file) => !file.startsWith('.vite/'));
+  const manifest = JSON.parse(readFileSync(path.join(dist, '.vite/manifest.json'), 'utf8'));
+  const needed = new Set();
+  const need = (name) => {
+    const chunk = manifest[name];
+    if (!chunk) throw new Error(`The build has no ${name}.`);
+    if (needed.has(chunk.file)) return;
+    needed.add(chunk.file);
+    for (const other of chunk.imports ?? []) need(other);
+  };
+  need('index.html');
+  need('screens/pace/pace-screen.tsx');
+  const sum = (list) => list.reduce((total, file) => total + compressed(file), 0);
+  return {
+    paceScreen: sum([...needed]),
+    allScripts: sum(files.filter((file) => file.endsWith('.js'))),
+    everything: sum(files),
+    files: files.map((file) => ({ file, size: compressed(file) })).sort((a, b) => b.size - a.size),
+  };
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const found = sizes(path.resolve(top, process.env.PACEWRIGHT_DIST ?? 'dist'));
+  for (const { file, size } of found.files)
+    process.stdout.write(`${size.toFixed(1).padStart(8)} kB  ${file}\n`);
+  for (const [name, budget] of Object.entries(budgets)) {
+    const isOver = found[name] > budget;
+    process.stdout.write(
+      `${found[name].toFixed(1).padStart(8)} kB  ${name} of ${budget}${isOver ? ' — over' : ''}\n`,
+    );
+    if (isOver) process.exitCode = 1;
+  }
+}
