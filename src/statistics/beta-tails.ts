@@ -1,3 +1,4 @@
+import { continuedFraction } from './continued-fraction';
 import { deviancePart } from './deviance-part';
 import { stirlingError } from './stirling-error';
 
@@ -9,18 +10,16 @@ export interface Tails {
   readonly slope: number;
 }
 
-const SMALLEST = 1e-300;
-const LAST_BIT = Number.EPSILON;
-
 /**
  * Tails of the beta distribution: the regularised incomplete beta function and its complement.
  *
- * Formula: lower = I_x(a, b) = x^a·y^b / (a·B(a, b)) · continued fraction, y = 1 − x; upper = I_y(b, a)
+ * Formula: lower = I_x(a, b) = x^a·y^b / (B(a, b) · continued fraction), y = 1 − x; upper = I_y(b, a)
  *   a, b  shapes, above 0; x, y  pure numbers, 0 to 1. Both are passed because 1 − x would lose the digits of
  *   a small y. The smaller tail is computed and the other is its complement.
  *   The factor in front is written with Stirling errors and deviances (Loader), since ln B(a, b) by logarithms
  *   of gamma functions loses seven digits at a = 500 000.
- * Source: Abramowitz & Stegun 26.5.8 for the fraction, evaluated after Lentz.
+ * Source: DiDonato & Morris, ACM Transactions on Mathematical Software 18 (1992), pp. 360–373, equation 8 ff.
+ *   for the fraction; Loader (2000), as in stirling-error.ts, for the factor.
  *
  * Callers check their input.
  *
@@ -32,10 +31,10 @@ export function betaTails(a: number, b: number, x: number, y: number): Tails {
   if (y <= 0) return { lower: 1, upper: 0, slope: 0 };
   const slope = betaFactor(a, b, x, y);
   if (x * (a + b + 2) <= a + 1) {
-    const lower = (slope / a) * betaFraction(a, b, x);
+    const lower = slope / betaFraction(a, b, x, y);
     return { lower, upper: 1 - lower, slope };
   }
-  const upper = (slope / b) * betaFraction(b, a, y);
+  const upper = slope / betaFraction(b, a, y, x);
   return { lower: 1 - upper, upper, slope };
 }
 
@@ -47,26 +46,18 @@ function betaFactor(a: number, b: number, x: number, y: number): number {
   return Math.exp(exponent) * Math.sqrt(a / n) * Math.sqrt(b) * Math.sqrt(1 / (2 * Math.PI));
 }
 
-function betaFraction(a: number, b: number, x: number): number {
-  let c = 1;
-  let d = 1 / away(1 - ((a + b) * x) / (a + 1));
-  let fraction = d;
-  for (let m = 1; ; m += 1) {
-    const even = a + 2 * m;
-    const first = (m * (b - m) * x) / ((even - 1) * even);
-    d = 1 / away(1 + first * d);
-    c = away(1 + first / c);
-    fraction *= d * c;
-    const second = (-(a + m) * (a + b + m) * x) / (even * (even + 1));
-    d = 1 / away(1 + second * d);
-    c = away(1 + second / c);
-    const change = d * c;
-    fraction *= change;
-    if (Math.abs(change - 1) <= LAST_BIT) return fraction;
-  }
-}
-
-/** Lentz's fraction divides by its own parts; an exact zero is moved by less than any digit of the answer. */
-function away(value: number): number {
-  return Math.abs(value) < SMALLEST ? SMALLEST : value;
+/**
+ * The fraction of Abramowitz & Stegun 26.5.8 with every second level folded in, as DiDonato & Morris write it.
+ * The plain levels hold 1 − (a + b)x/(a + 1), which loses six digits for Student's t on a million degrees of
+ * freedom; here that difference is λ = a − (a + b)x, taken from whichever of x and y is small.
+ */
+function betaFraction(a: number, b: number, x: number, y: number): number {
+  const lambda = x <= y ? a - (a + b) * x : (a + b) * y - b;
+  return continuedFraction(
+    (k) => (k * (b - k) * (a + k - 1) * (a + b + k - 1) * x * x) / (a + 2 * k - 1) ** 2,
+    (k) =>
+      k +
+      (k === 0 ? 0 : (k * (b - k) * x) / (a + 2 * k - 1)) +
+      ((a + k) * (1 + lambda + k * (1 + y))) / (a + 2 * k + 1),
+  );
 }

@@ -1,4 +1,5 @@
 import { gammaTails } from './gamma-tails';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
 import { requireNumber } from './require-number';
 
 /**
@@ -9,12 +10,12 @@ import { requireNumber } from './require-number';
  * Source: Abramowitz & Stegun 26.4.19.
  *
  * @throws {RangeError} chiSquareProbability requires a finite value of 0 or more
- * @throws {RangeError} chiSquareProbability requires degrees of freedom above 0
+ * @throws {RangeError} chiSquareProbability requires degrees of freedom above 0 and at most 1e15
  * @example
  * chiSquareProbability(2, 2) // => 0.6321205588285577
  */
 export function chiSquareProbability(value: number, degreesOfFreedom: number): number {
   requireNumber('chiSquareProbability', 'a finite value of 0 or more', value, value >= 0);
-  requireNumber('chiSquareProbability', 'degrees of freedom above 0', degreesOfFreedom, degreesOfFreedom > 0);
+  requireDegreesOfFreedom('chiSquareProbability', degreesOfFreedom);
   return gammaTails(degreesOfFreedom / 2, value / 2).lower;
 }

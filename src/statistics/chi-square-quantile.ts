@@ -1,6 +1,7 @@
 import { gammaTails } from './gamma-tails';
 import { positiveQuantile } from './positive-quantile';
-import { requireNumber } from './require-number';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
+import { requireProbability } from './require-probability';
 
 /**
  * Chi-square quantile: the x below which the share p of a chi-square distribution lies.
@@ -10,18 +11,13 @@ import { requireNumber } from './require-number';
  * Source: definition; distribution as in gamma-tails.ts, search as in positive-quantile.ts.
  *
  * @throws {RangeError} chiSquareQuantile requires a probability above 0 and below 1
- * @throws {RangeError} chiSquareQuantile requires degrees of freedom above 0
+ * @throws {RangeError} chiSquareQuantile requires degrees of freedom above 0 and at most 1e15
  * @example
  * chiSquareQuantile(0.95, 1) // => 3.841458820694124
  */
 export function chiSquareQuantile(probability: number, degreesOfFreedom: number): number {
-  requireNumber(
-    'chiSquareQuantile',
-    'a probability above 0 and below 1',
-    probability,
-    probability > 0 && probability < 1,
-  );
-  requireNumber('chiSquareQuantile', 'degrees of freedom above 0', degreesOfFreedom, degreesOfFreedom > 0);
+  requireProbability('chiSquareQuantile', probability);
+  requireDegreesOfFreedom('chiSquareQuantile', degreesOfFreedom);
   const shape = degreesOfFreedom / 2;
   const logValue = positiveQuantile(
     (u) => gammaTails(shape, Math.exp(u)),

@@ -1,4 +1,5 @@
 import { fisherTails } from './fisher-tails';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
 import { requireNumber } from './require-number';
 
 /**
@@ -10,7 +11,7 @@ import { requireNumber } from './require-number';
  * Source: Abramowitz & Stegun 26.6.2.
  *
  * @throws {RangeError} fisherProbability requires a finite ratio of 0 or more
- * @throws {RangeError} fisherProbability requires degrees of freedom above 0
+ * @throws {RangeError} fisherProbability requires degrees of freedom above 0 and at most 1e15
  * @example
  * fisherProbability(3, 2, 10) // => 0.904632568359375
  */
@@ -20,7 +21,7 @@ export function fisherProbability(
   degreesOfFreedom2: number,
 ): number {
   requireNumber('fisherProbability', 'a finite ratio of 0 or more', ratio, ratio >= 0);
-  requireNumber('fisherProbability', 'degrees of freedom above 0', degreesOfFreedom1, degreesOfFreedom1 > 0);
-  requireNumber('fisherProbability', 'degrees of freedom above 0', degreesOfFreedom2, degreesOfFreedom2 > 0);
+  requireDegreesOfFreedom('fisherProbability', degreesOfFreedom1);
+  requireDegreesOfFreedom('fisherProbability', degreesOfFreedom2);
   return fisherTails(ratio, degreesOfFreedom1, degreesOfFreedom2).lower;
 }

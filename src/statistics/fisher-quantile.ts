@@ -1,6 +1,7 @@
 import { logOddsTails } from './log-odds-tails';
 import { positiveQuantile } from './positive-quantile';
-import { requireNumber } from './require-number';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
+import { requireProbability } from './require-probability';
 
 /**
  * Fisher quantile: the ratio below which the share p of an F distribution lies.
@@ -10,7 +11,7 @@ import { requireNumber } from './require-number';
  * Source: definition; distribution as in fisher-tails.ts, search as in positive-quantile.ts.
  *
  * @throws {RangeError} fisherQuantile requires a probability above 0 and below 1
- * @throws {RangeError} fisherQuantile requires degrees of freedom above 0
+ * @throws {RangeError} fisherQuantile requires degrees of freedom above 0 and at most 1e15
  * @example
  * fisherQuantile(0.95, 2, 10) // => 4.102821015200378
  */
@@ -19,14 +20,9 @@ export function fisherQuantile(
   degreesOfFreedom1: number,
   degreesOfFreedom2: number,
 ): number {
-  requireNumber(
-    'fisherQuantile',
-    'a probability above 0 and below 1',
-    probability,
-    probability > 0 && probability < 1,
-  );
-  requireNumber('fisherQuantile', 'degrees of freedom above 0', degreesOfFreedom1, degreesOfFreedom1 > 0);
-  requireNumber('fisherQuantile', 'degrees of freedom above 0', degreesOfFreedom2, degreesOfFreedom2 > 0);
+  requireProbability('fisherQuantile', probability);
+  requireDegreesOfFreedom('fisherQuantile', degreesOfFreedom1);
+  requireDegreesOfFreedom('fisherQuantile', degreesOfFreedom2);
   const a = degreesOfFreedom1 / 2;
   const b = degreesOfFreedom2 / 2;
   const logRatio = Math.log(degreesOfFreedom1 / degreesOfFreedom2);

@@ -1,5 +1,6 @@
 import type { Tails } from './beta-tails';
 import { logOddsTails } from './log-odds-tails';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
 import { requireNumber } from './require-number';
 
 /**
@@ -10,14 +11,14 @@ import { requireNumber } from './require-number';
  * Source: Abramowitz & Stegun 26.6.2.
  *
  * @throws {RangeError} fisherTails requires a finite ratio of 0 or more
- * @throws {RangeError} fisherTails requires degrees of freedom above 0
+ * @throws {RangeError} fisherTails requires degrees of freedom above 0 and at most 1e15
  * @example
  * fisherTails(3, 2, 10).upper // => 0.09536743164062503
  */
 export function fisherTails(ratio: number, degreesOfFreedom1: number, degreesOfFreedom2: number): Tails {
   requireNumber('fisherTails', 'a finite ratio of 0 or more', ratio, ratio >= 0);
-  requireNumber('fisherTails', 'degrees of freedom above 0', degreesOfFreedom1, degreesOfFreedom1 > 0);
-  requireNumber('fisherTails', 'degrees of freedom above 0', degreesOfFreedom2, degreesOfFreedom2 > 0);
+  requireDegreesOfFreedom('fisherTails', degreesOfFreedom1);
+  requireDegreesOfFreedom('fisherTails', degreesOfFreedom2);
   if (ratio === 0) return { lower: 0, upper: 1, slope: 0 };
   const logOdds = Math.log(ratio) + Math.log(degreesOfFreedom1 / degreesOfFreedom2);
   return logOddsTails(degreesOfFreedom1 / 2, degreesOfFreedom2 / 2, logOdds);

@@ -1,9 +1,7 @@
 import type { Tails } from './beta-tails';
+import { continuedFraction } from './continued-fraction';
 import { deviancePart } from './deviance-part';
 import { stirlingError } from './stirling-error';
-
-const SMALLEST = 1e-300;
-const LAST_BIT = Number.EPSILON;
 
 /**
  * Tails of the gamma distribution with unit scale: the regularised incomplete gamma functions P and Q.
@@ -26,7 +24,11 @@ export function gammaTails(a: number, x: number): Tails {
     const lower = (slope / a) * powerSeries(a, x);
     return { lower, upper: 1 - lower, slope };
   }
-  const upper = slope * upperFraction(a, x);
+  const fraction = continuedFraction(
+    (k) => k * (a - k),
+    (k) => x + 1 - a + 2 * k,
+  );
+  const upper = slope / fraction;
   return { lower: 1 - upper, upper, slope };
 }
 
@@ -36,27 +38,6 @@ function powerSeries(a: number, x: number): number {
   for (let k = 1; ; k += 1) {
     term *= x / (a + k);
     sum += term;
-    if (term <= sum * LAST_BIT) return sum;
+    if (term <= sum * Number.EPSILON) return sum;
   }
-}
-
-function upperFraction(a: number, x: number): number {
-  let b = x + 1 - a;
-  let c = 1 / SMALLEST;
-  let d = 1 / b;
-  let fraction = d;
-  for (let k = 1; ; k += 1) {
-    const numerator = k * (a - k);
-    b += 2;
-    d = 1 / away(numerator * d + b);
-    c = away(b + numerator / c);
-    const change = d * c;
-    fraction *= change;
-    if (Math.abs(change - 1) <= LAST_BIT) return fraction;
-  }
-}
-
-/** As in beta-tails.ts: an exact zero in Lentz's fraction is moved by less than any digit of the answer. */
-function away(value: number): number {
-  return Math.abs(value) < SMALLEST ? SMALLEST : value;
 }

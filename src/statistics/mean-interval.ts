@@ -1,4 +1,5 @@
 import { observedMean } from './observed-mean';
+import { requireConfidence } from './require-confidence';
 import { requireNumber } from './require-number';
 import { requireReadings } from './require-readings';
 import { sampleStandardDeviation } from './sample-standard-deviation';
@@ -31,12 +32,7 @@ export interface MeanInterval {
  */
 export function meanInterval(readings: readonly number[], confidence: number): MeanInterval {
   requireReadings('meanInterval', readings, 2);
-  requireNumber(
-    'meanInterval',
-    'a confidence above 0 and below 1',
-    confidence,
-    confidence > 0 && confidence < 1,
-  );
+  requireConfidence('meanInterval', confidence);
   const n = readings.length;
   const mean = observedMean(readings);
   requireNumber('meanInterval', 'readings with a mean above 0', mean, mean > 0);

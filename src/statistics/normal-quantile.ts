@@ -1,5 +1,5 @@
 import { normalCentre, normalDensity, normalUpperTail } from './normal-tail';
-import { requireNumber } from './require-number';
+import { requireProbability } from './require-probability';
 
 /**
  * Normal quantile: the z below which the share p of a standard normal distribution lies.
@@ -15,12 +15,7 @@ import { requireNumber } from './require-number';
  * normalQuantile(0.975) // => 1.959963984540054
  */
 export function normalQuantile(probability: number): number {
-  requireNumber(
-    'normalQuantile',
-    'a probability above 0 and below 1',
-    probability,
-    probability > 0 && probability < 1,
-  );
+  requireProbability('normalQuantile', probability);
   const fromMiddle = Math.abs(probability - 0.5);
   const side = probability < 0.5 ? -1 : 1;
   if (fromMiddle < 0.3) return side * centralQuantile(fromMiddle);

@@ -1,3 +1,4 @@
+import { requireConfidence } from './require-confidence';
 import { requireNumber } from './require-number';
 
 /** What a required-readings formula is asked: the pilot's mean and spread, and the precision wanted of the mean. */
@@ -31,12 +32,7 @@ export function spreadInPrecisions(functionName: string, asked: PrecisionAsked):
   requireNumber(functionName, 'a mean above 0', mean, mean > 0);
   requireNumber(functionName, 'a standard deviation of 0 or more', standardDeviation, standardDeviation >= 0);
   requireNumber(functionName, 'a precision above 0', precision, precision > 0);
-  requireNumber(
-    functionName,
-    'a confidence above 0 and below 1',
-    confidence,
-    confidence > 0 && confidence < 1,
-  );
+  requireConfidence(functionName, confidence);
   const spread = standardDeviation / (precision * mean);
   // Past this the count itself would be beyond the whole numbers that a double can tell apart.
   requireNumber(functionName, 'a spread below a million times the precision asked', spread, spread < 1e6);

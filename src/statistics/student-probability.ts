@@ -1,4 +1,5 @@
 import { fisherTails } from './fisher-tails';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
 import { requireNumber } from './require-number';
 
 /**
@@ -10,13 +11,13 @@ import { requireNumber } from './require-number';
  * Source: Student, Biometrika 6 (1908); Abramowitz & Stegun 26.7.1.
  *
  * @throws {RangeError} studentProbability requires a finite t
- * @throws {RangeError} studentProbability requires degrees of freedom above 0
+ * @throws {RangeError} studentProbability requires degrees of freedom above 0 and at most 1e15
  * @example
  * studentProbability(-1, 1) // => 0.25
  */
 export function studentProbability(t: number, degreesOfFreedom: number): number {
   requireNumber('studentProbability', 'a finite t', t, true);
-  requireNumber('studentProbability', 'degrees of freedom above 0', degreesOfFreedom, degreesOfFreedom > 0);
+  requireDegreesOfFreedom('studentProbability', degreesOfFreedom);
   // t² may leave the range of a double at either end; both ends are then plain.
   const square = t * t;
   if (square === 0) return 0.5;

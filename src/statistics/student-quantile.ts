@@ -1,7 +1,8 @@
 import { logOddsTails } from './log-odds-tails';
 import { normalQuantile } from './normal-quantile';
 import { positiveQuantile } from './positive-quantile';
-import { requireNumber } from './require-number';
+import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
+import { requireProbability } from './require-probability';
 
 /**
  * Student quantile: the t below which the share p of Student's distribution lies.
@@ -14,18 +15,13 @@ import { requireNumber } from './require-number';
  * Source: Student, Biometrika 6 (1908); Abramowitz & Stegun 26.7.
  *
  * @throws {RangeError} studentQuantile requires a probability above 0 and below 1
- * @throws {RangeError} studentQuantile requires degrees of freedom above 0
+ * @throws {RangeError} studentQuantile requires degrees of freedom above 0 and at most 1e15
  * @example
  * studentQuantile(0.975, 1) // => 12.706204736174698
  */
 export function studentQuantile(probability: number, degreesOfFreedom: number): number {
-  requireNumber(
-    'studentQuantile',
-    'a probability above 0 and below 1',
-    probability,
-    probability > 0 && probability < 1,
-  );
-  requireNumber('studentQuantile', 'degrees of freedom above 0', degreesOfFreedom, degreesOfFreedom > 0);
+  requireProbability('studentQuantile', probability);
+  requireDegreesOfFreedom('studentQuantile', degreesOfFreedom);
   if (probability === 0.5) return 0;
   const logOdds = positiveQuantile(
     (u) => logOddsTails(0.5, degreesOfFreedom / 2, u),
