@@ -1,0 +1,31 @@
+import type { Cycle } from '../turn/turn';
+
+/** Net time beside the targets that the same parts carried. Times in milliseconds. */
+export interface AgainstTarget {
+  /** Parts that carried a target. */
+  readonly n: number;
+  readonly netMs: number;
+  readonly targetMs: number;
+  /** Net time ÷ target time: 1 is at the target, below 1 inside it. */
+  readonly share: number;
+}
+
+/**
+ * Share of the target: the net time of parts over the time their targets allow.
+ *
+ * Formula: share = Σ net time / Σ target, over the parts that carried a target
+ *   net time  cycle without stoppages, milliseconds
+ *   target    as it stood when the part was done, milliseconds
+ *
+ * Each part counts with its own target, so a day of large parts does not read as a slow one and a target
+ * that changed in mid-day is used for the parts that carried it. A scrapped part took its time and counts.
+ *
+ * Null when no part carried a target.
+ */
+export function againstTarget(cycles: readonly Cycle[]): AgainstTarget | null {
+  const measured = cycles.filter(({ targetMs }) => targetMs !== null && targetMs > 0);
+  if (measured.length === 0) return null;
+  const netMs = measured.reduce((sum, cycle) => sum + cycle.netMs, 0);
+  const targetMs = measured.reduce((sum, cycle) => sum + cycle.targetMs!, 0);
+  return { n: measured.length, netMs, targetMs, share: netMs / targetMs };
+}
