@@ -25,17 +25,23 @@ export type MannWhitney = {
  *   n₁, n₂  sizes of the samples
  *   t       number of values in each group of equal ones
  *   ½       continuity correction
- * Exact when no values are equal and both samples are below 50, as R's wilcox.test does.
+ * Exact when no values are equal and both samples are below 50, as R's wilcox.test does, unless a method is
+ * asked for.
  * Source: H. B. Mann and D. R. Whitney, Annals of Mathematical Statistics 18, 1947, pp. 50–60; ties:
  * E. L. Lehmann, Nonparametrics, section 1.4.
  *
  * @throws {RangeError} mannWhitney requires at least one reading
  * @throws {RangeError} mannWhitney requires finite readings no larger than 1e150 in size
  * @throws {RangeError} mannWhitney requires readings that differ
+ * @throws {RangeError} mannWhitney requires samples below 50 without equal readings for the exact method
  * @example
  * mannWhitney([19, 22, 16, 29, 24], [20, 11, 17, 12]).u // => 17
  */
-export function mannWhitney(first: readonly number[], second: readonly number[]): MannWhitney {
+export function mannWhitney(
+  first: readonly number[],
+  second: readonly number[],
+  options: { readonly method?: 'exact' | 'normal' } = {},
+): MannWhitney {
   requireReadings('mannWhitney', first, 1);
   requireReadings('mannWhitney', second, 1);
   const all = [...first, ...second];
@@ -50,15 +56,22 @@ export function mannWhitney(first: readonly number[], second: readonly number[])
   const groups = new Map<number, number>();
   for (const value of all) groups.set(value, (groups.get(value) ?? 0) + 1);
   if (groups.size === 1) throw new RangeError('mannWhitney requires readings that differ');
-  if (groups.size === total && n1 < exactBelow && n2 < exactBelow) {
-    return { u, shareLarger, probability: exactProbability(u, n1, n2), method: 'exact' };
+  const canCount = groups.size === total && n1 < exactBelow && n2 < exactBelow;
+  const { method = canCount ? 'exact' : 'normal' } = options;
+  if (method === 'exact') {
+    if (!canCount) {
+      throw new RangeError(
+        'mannWhitney requires samples below 50 without equal readings for the exact method',
+      );
+    }
+    return { u, shareLarger, probability: exactProbability(u, n1, n2), method };
   }
   let ties = 0;
   for (const size of groups.values()) ties += size * size * size - size;
   const variance = ((n1 * n2) / 12) * (total + 1 - ties / (total * (total - 1)));
   const z = (Math.abs(u - (n1 * n2) / 2) - 0.5) / Math.sqrt(variance);
   const probability = Math.min(1, 2 * normalProbability(-z));
-  return { u, shareLarger, probability, method: 'normal' };
+  return { u, shareLarger, probability, method };
 }
 
 /** Twice the smaller tail of U when every one of the orders is equally likely. */
