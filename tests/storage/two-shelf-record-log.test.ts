@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest';
+import type { LogRecord } from '../../src/domain/records/log-record';
+import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
+import { TwoShelfRecordLog } from '../../src/storage/two-shelf-record-log';
+import { recordAt } from '../support/records';
+import { ArrayFile, journalOn } from './in-memory-journal';
+import { recordLogContract } from './record-log-contract';
+
+const done = { kind: 'part-done', part: 'p', partCode: 'M', targetMs: null } as const;
+const record = (sequence: number, device = 't'): LogRecord =>
+  recordAt(sequence, sequence * 1_000, `${device}:1`, done, { device });
+const several = (count: number) => Array.from({ length: count }, (_, place) => record(place + 1));
+
+async function open(database: InMemoryRecordLog, file: ArrayFile) {
+  return TwoShelfRecordLog.open(database, journalOn(file));
+}
+
+async function everything(log: { readAll(): AsyncIterable<LogRecord[]> }): Promise<LogRecord[]> {
+  const found: LogRecord[] = [];
+  for await (const batch of log.readAll()) found.push(...batch);
+  return found;
+}
+
+recordLogContract(
+  'the log on two shelves',
+  async () => (await open(new InMemoryRecordLog('t'), new ArrayFile())).log,
+);
+
+describe('the log on two shelves', () => {
+  it('has a record on both before it answers', async () => {
+    const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+    const { log } = await open(database, file);
+    await log.append(several(3));
+    expect(await everything(database)).toEqual(several(3));
+    expect((await journalOn(file).readAll()).records).toEqual(several(3));
+  });
+
+  it('writes nothing to the journal that the database refused', async () => {
+    const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+    const { log } = await open(database, file);
+    await log.append([record(1)]);
+    await expect(log.append([record(1)])).rejects.toThrow();
+    expect((await journalOn(file).readAll()).records).toEqual([record(1)]);
+  });
+
+  it('gives everything back to a database that was wiped', async () => {
+    const file = new ArrayFile();
+    const { log } = await open(new InMemoryRecordLog('t'), file);
+    await log.append(several(1_234));
+    await log.append([record(5, 'other')]);
+    const wiped = new InMemoryRecordLog('t');
+    const { healing } = await open(wiped, file);
+    expect(healing).toEqual({ restored: 1_235, copied: 0, damaged: 0 });
+    expect(await everything(wiped)).toEqual([record(5, 'other'), ...several(1_234)]);
+  });
+
+  it('gives back what the database lost at its end', async () => {
+    const file = new ArrayFile();
+    const { log } = await open(new InMemoryRecordLog('t'), file);
+    await log.append(several(120));
+    const shorter = new InMemoryRecordLog('t');
+    await shorter.append(several(100));
+    const { healing } = await open(shorter, file);
+    expect(healing).toEqual({ restored: 20, copied: 0, damaged: 0 });
+    expect(await everything(shorter)).toEqual(several(120));
+  });
+
+  it('fills a journal that is gone from the database', async () => {
+    const database = new InMemoryRecordLog('t');
+    const { log } = await open(database, new ArrayFile());
+    await log.append(several(700));
+    const fresh = new ArrayFile();
+    const { healing } = await open(database, fresh);
+    expect(healing).toEqual({ restored: 0, copied: 700, damaged: 0 });
+    const again = await open(database, fresh);
+    expect(again.healing).toEqual({ restored: 0, copied: 0, damaged: 0 });
+  });
+
+  it('gives both what each of them alone had, and counts the lines that cannot be read', async () => {
+    const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+    const { log } = await open(database, file);
+    await log.append(several(10));
+    file.bytes[40]! ^= 1;
+    const wiped = new InMemoryRecordLog('t');
+    await wiped.append([record(1)]);
+    const { healing } = await open(wiped, file);
+    expect(healing).toEqual({ restored: 9, copied: 1, damaged: 1 });
+    expect(await everything(wiped)).toEqual(several(10));
+    expect((await open(wiped, file)).healing).toEqual({ restored: 0, copied: 0, damaged: 0 });
+  });
+
+  it('reads a journal of another name whole, once, and takes its own name from then on', async () => {
+    const file = new ArrayFile();
+    const { log } = await open(new InMemoryRecordLog('old'), file);
+    await log.append([record(1, 'old'), record(2, 'old')]);
+    const database = new InMemoryRecordLog('new');
+    const first = await open(database, file);
+    expect(first.healing.restored).toBe(2);
+    await first.log.append([record(1, 'new')]);
+    expect((await open(database, file)).healing).toEqual({ restored: 0, copied: 0, damaged: 0 });
+  });
+});
