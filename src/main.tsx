@@ -12,14 +12,22 @@ import { type App, AppContext } from './screens/app';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { OpeningTrouble } from './screens/shell/opening-trouble';
-import { DEMO_DATABASE, OWN_DATABASE } from './storage/database-names';
+import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { InMemoryRecordLog } from './storage/in-memory-record-log';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
+import { openJournal } from './storage/journal-client';
+import { TwoShelfRecordLog } from './storage/two-shelf-record-log';
 
 const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
 const { isDemo } = route.value;
 const takeUpdate = signal<(() => void) | null>(null);
+
+interface OpenedLog {
+  readonly log: RecordLog;
+  /** How many independent copies of a record the tablet keeps; 0: none past this page. */
+  readonly copies: 0 | 1 | 2;
+}
 
 const loaders: ScreenLoaders = {
   pace: async () => (await import('./screens/pace/pace-screen')).PaceScreen,
@@ -36,22 +44,31 @@ addEventListener('hashchange', () => {
   else route.value = next;
 });
 
-async function openLog(): Promise<{ log: RecordLog; isMemoryOnly: boolean }> {
+/** The shop's own log, on two shelves where the browser has both. Only the writer may hold the journal. */
+async function openOwnLog(isWriter: boolean): Promise<OpenedLog> {
   const newDevice = () => randomName('tablet');
   if (!('indexedDB' in globalThis) || indexedDB === null) {
-    return { log: new InMemoryRecordLog(newDevice()), isMemoryOnly: true };
+    return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
   }
-  const log = await IndexedDbRecordLog.open(isDemo ? DEMO_DATABASE : OWN_DATABASE, newDevice);
-  if (isDemo && (await log.count()) === 0) {
+  const journal = isWriter ? await openJournal(OWN_JOURNAL).catch(() => null) : null;
+  const database = await IndexedDbRecordLog.open(OWN_DATABASE, () => journal?.ownEnd?.device ?? newDevice());
+  if (!journal) return { log: database, copies: 1 };
+  const { log } = await TwoShelfRecordLog.open(database, journal);
+  return { log, copies: 2 };
+}
+
+async function openDemoLog(): Promise<OpenedLog> {
+  const log = await IndexedDbRecordLog.open(DEMO_DATABASE, () => randomName('tablet'));
+  if ((await log.count()) === 0) {
     const { fillDemo } = await import('./demo/fill-demo');
     await fillDemo(log);
   }
-  return { log, isMemoryOnly: false };
+  return { log, copies: 1 };
 }
 
 async function start(): Promise<void> {
   const isWriter = await takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
-  const { log, isMemoryOnly } = await openLog();
+  const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(isWriter));
   const bench = await Bench.open(log, pageClock(randomName('run')));
   const app: App = {
     bench,
@@ -72,7 +89,7 @@ async function start(): Promise<void> {
   };
   const Root = () => (
     <AppContext.Provider value={app}>
-      <AppShell loaders={loaders} isMemoryOnly={isMemoryOnly} takeUpdate={takeUpdate.value} />
+      <AppShell loaders={loaders} isMemoryOnly={copies === 0} takeUpdate={takeUpdate.value} />
     </AppContext.Provider>
   );
   render(<Root />, root);

@@ -1,4 +1,5 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
+import { chainOf } from '../domain/records/chain';
 import type { Fact, LogRecord } from '../domain/records/log-record';
 import { SHOP_STREAM } from '../domain/records/log-record';
 import { recordKey } from '../domain/records/record-key';
@@ -28,6 +29,7 @@ export class Bench {
   private turnRecords: LogRecord[] = [];
   private studyRecords: LogRecord[] = [];
   private sequence = 0;
+  private chain = 0;
 
   private constructor(
     readonly log: RecordLog,
@@ -40,13 +42,14 @@ export class Bench {
   /** Reads what is in hand from the log. A log that cannot be read rejects: it is never an empty shop. */
   static async open(log: RecordLog, clock: Clock): Promise<Bench> {
     const bench = new Bench(log, clock);
-    const [sequence, shop, turns, studies] = await Promise.all([
-      log.lastSequence(),
+    const [last, shop, turns, studies] = await Promise.all([
+      log.lastRecord(),
       log.readStream(SHOP_STREAM),
       log.readLatestStarts('turn', 1),
       log.readLatestStarts('study', 10),
     ]);
-    bench.sequence = sequence;
+    bench.sequence = last?.sequence ?? 0;
+    bench.chain = last?.chain ?? 0;
     bench.shopNow.value = foldShop(shop);
     const turn = turns[0];
     if (turn) await bench.takeUpTurn(recordKey(turn));
@@ -112,7 +115,9 @@ export class Bench {
   private write(stream: string, facts: readonly Fact[], stamp: Stamp): LogRecord[] {
     const records = facts.map((fact): LogRecord => {
       this.sequence += 1;
-      return { device: this.log.device, sequence: this.sequence, stream, stamp, fact };
+      const unchained = { device: this.log.device, sequence: this.sequence, stream, stamp, fact };
+      this.chain = chainOf(unchained, this.chain);
+      return { ...unchained, chain: this.chain };
     });
     batch(() => {
       for (const record of records) this.take(record);

@@ -31,9 +31,9 @@ export class InMemoryRecordLog implements RecordLog {
     return this.starts(what).reverse().slice(0, count);
   }
 
-  async lastSequence(): Promise<number> {
+  async lastRecord(): Promise<LogRecord | null> {
     const own = [...this.records.values()].filter(({ device }) => device === this.device);
-    return Math.max(0, ...own.map(({ sequence }) => sequence));
+    return structuredClone(own.sort((a, b) => b.sequence - a.sequence)[0] ?? null);
   }
 
   async *readAll(): AsyncIterable<LogRecord[]> {

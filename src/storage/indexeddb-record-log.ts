@@ -75,12 +75,12 @@ export class IndexedDbRecordLog implements RecordLog {
     });
   }
 
-  async lastSequence(): Promise<number> {
+  async lastRecord(): Promise<LogRecord | null> {
     const own = IDBKeyRange.bound([this.device, 0], [this.device, Number.POSITIVE_INFINITY]);
     const cursor = await this.use((database) =>
-      database.transaction('records').store.openKeyCursor(own, 'prev'),
+      database.transaction('records').store.openCursor(own, 'prev'),
     );
-    return cursor ? cursor.key[1] : 0;
+    return cursor?.value ?? null;
   }
 
   async *readAll(): AsyncIterable<LogRecord[]> {

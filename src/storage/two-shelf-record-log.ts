@@ -51,8 +51,8 @@ export class TwoShelfRecordLog implements RecordLog {
   readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]> {
     return this.database.readLatestStarts(what, count);
   }
-  lastSequence(): Promise<number> {
-    return this.database.lastSequence();
+  lastRecord(): Promise<LogRecord | null> {
+    return this.database.lastRecord();
   }
   readAll(): AsyncIterable<LogRecord[]> {
     return this.database.readAll();
@@ -71,7 +71,7 @@ export class TwoShelfRecordLog implements RecordLog {
  * the other lost. Equal numbers are the rule, and cost two small reads.
  */
 async function heal(database: RecordLog, journal: Journal): Promise<Healing> {
-  const sequence = await database.lastSequence();
+  const sequence = (await database.lastRecord())?.sequence ?? 0;
   const end = journal.ownEnd ?? { device: database.device, sequence: 0 };
   if (end.device === database.device && end.sequence === sequence)
     return { restored: 0, copied: 0, damaged: 0 };

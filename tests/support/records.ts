@@ -24,5 +24,5 @@ export function recordAt<F extends Fact>(
   fact: F,
   change: Partial<LogRecord> = {},
 ): LogRecord {
-  return { device: 't', sequence, stream, stamp: stampAt(ms), fact, ...change };
+  return { device: 't', sequence, stream, stamp: stampAt(ms), fact, chain: 0, ...change };
 }

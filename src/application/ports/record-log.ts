@@ -18,8 +18,8 @@ export interface RecordLog {
   readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]>;
   /** The newest records that began a turn or a study, newest first. */
   readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]>;
-  /** The highest sequence number this device has used, 0 when none. */
-  lastSequence(): Promise<number>;
+  /** The newest record of this device; null when it has none. */
+  lastRecord(): Promise<LogRecord | null>;
   /** Everything, in batches, by device and sequence. */
   readAll(): AsyncIterable<LogRecord[]>;
   count(): Promise<number>;

@@ -21,6 +21,8 @@ export type LogRecord<F extends Fact = Fact> = {
   readonly stream: string;
   readonly stamp: Stamp;
   readonly fact: F;
+  /** Checksum of this record, going on from that of the record before it on this device. */
+  readonly chain: number;
 };
 
 /** The stream of parts, methods, targets and reasons. */
