@@ -3,6 +3,7 @@ import { render } from 'preact';
 import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
 import { downloadFile } from './device/download-file';
+import { localReserve } from './device/local-reserve';
 import { pageClock } from './device/page-clock';
 import { randomName } from './device/random-name';
 import { screenWakeLock } from './device/screen-wake-lock';
@@ -69,7 +70,11 @@ async function openDemoLog(): Promise<OpenedLog> {
 async function start(): Promise<void> {
   const isWriter = await takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
   const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(isWriter));
-  const bench = await Bench.open(log, pageClock(randomName('run')));
+  const bench = await Bench.open(
+    log,
+    pageClock(randomName('run')),
+    isWriter && !isDemo ? localReserve : null,
+  );
   const app: App = {
     bench,
     files: downloadFile,

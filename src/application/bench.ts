@@ -13,7 +13,9 @@ import type { Turn } from '../domain/turn/turn';
 import { ClockWatch } from './clock-watch';
 import type { Clock } from './ports/clock';
 import type { RecordLog } from './ports/record-log';
+import type { ReserveShelf } from './ports/reserve-shelf';
 import { type Saving, SavingQueue } from './saving-queue';
+import { takeFromReserve } from './take-from-reserve';
 
 /**
  * What is in hand at the tablet: the shop, the open turn, the open study, and the one way in which
@@ -34,14 +36,16 @@ export class Bench {
   private constructor(
     readonly log: RecordLog,
     readonly clock: Clock,
+    reserve: ReserveShelf | null,
   ) {
-    this.queue = new SavingQueue(log, clock);
+    this.queue = new SavingQueue(log, clock, reserve);
     this.watch = new ClockWatch(clock);
   }
 
   /** Reads what is in hand from the log. A log that cannot be read rejects: it is never an empty shop. */
-  static async open(log: RecordLog, clock: Clock): Promise<Bench> {
-    const bench = new Bench(log, clock);
+  static async open(log: RecordLog, clock: Clock, reserve: ReserveShelf | null = null): Promise<Bench> {
+    const bench = new Bench(log, clock, reserve);
+    await takeFromReserve(log, reserve);
     const [last, shop, turns, studies] = await Promise.all([
       log.lastRecord(),
       log.readStream(SHOP_STREAM),

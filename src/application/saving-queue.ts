@@ -2,6 +2,7 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { LogRecord } from '../domain/records/log-record';
 import type { Clock } from './ports/clock';
 import type { RecordLog } from './ports/record-log';
+import type { ReserveShelf } from './ports/reserve-shelf';
 
 /** Three truthful states of what was tapped; never one shown for another. */
 export interface Saving {
@@ -10,6 +11,8 @@ export interface Saving {
   readonly unsaved: number;
   /** What the storage said when it refused; empty otherwise. */
   readonly problem: string;
+  /** The unsaved records lie in the reserve: they outlive the page, but not the clearing of its data. */
+  readonly isInReserve: boolean;
 }
 
 /** A record that is not saved after this long is said to be not saved (from the first tap on it). */
@@ -26,11 +29,17 @@ export class SavingQueue {
   private readonly pending: LogRecord[] = [];
   private sending = false;
   private cancelRetry: (() => void) | null = null;
-  private readonly current = signal<Saving>({ state: 'saved', unsaved: 0, problem: '' });
+  private readonly current = signal<Saving>({
+    state: 'saved',
+    unsaved: 0,
+    problem: '',
+    isInReserve: false,
+  });
 
   constructor(
     private readonly log: Pick<RecordLog, 'append'>,
     private readonly clock: Pick<Clock, 'after'>,
+    private readonly reserve: ReserveShelf | null = null,
   ) {}
 
   get saving(): ReadonlySignal<Saving> {
@@ -71,6 +80,10 @@ export class SavingQueue {
   }
 
   private show(state: Saving['state'], problem: string): void {
-    this.current.value = { state, unsaved: this.pending.length, problem };
+    const wasInReserve = this.current.peek().isInReserve;
+    let isInReserve = false;
+    if (state === 'not-saved') isInReserve = this.reserve?.hold(this.pending) ?? false;
+    else if (wasInReserve) this.reserve?.hold([]);
+    this.current.value = { state, unsaved: this.pending.length, problem, isInReserve };
   }
 }

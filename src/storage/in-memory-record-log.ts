@@ -1,7 +1,7 @@
 import type { RecordLog, WallRange } from '../application/ports/record-log';
 import { compareRecords } from '../domain/records/compare-records';
 import type { LogRecord } from '../domain/records/log-record';
-import { recordKey } from '../domain/records/record-key';
+import { isSameRecord, recordKey } from '../domain/records/record-key';
 
 /** The log in memory: for tests, and for a browser that refuses storage. It holds nothing past the page. */
 export class InMemoryRecordLog implements RecordLog {
@@ -10,9 +10,13 @@ export class InMemoryRecordLog implements RecordLog {
   constructor(readonly device: string) {}
 
   async append(records: readonly LogRecord[]): Promise<void> {
-    const keys = records.map(recordKey);
-    if (new Set(keys).size < keys.length || keys.some((key) => this.records.has(key))) {
-      throw new Error('append requires keys that are not taken');
+    const keys = new Set(records.map(recordKey));
+    const isTaken = (record: LogRecord) => {
+      const there = this.records.get(recordKey(record));
+      return there !== undefined && !isSameRecord(there, record);
+    };
+    if (keys.size < records.length || records.some(isTaken)) {
+      throw new Error('append requires keys that no other record has');
     }
     for (const record of records) this.records.set(recordKey(record), structuredClone(record));
   }

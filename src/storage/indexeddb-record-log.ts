@@ -2,6 +2,7 @@ import type { IDBPDatabase } from 'idb';
 import type { RecordLog, WallRange } from '../application/ports/record-log';
 import { compareRecords } from '../domain/records/compare-records';
 import type { LogRecord } from '../domain/records/log-record';
+import { isSameRecord } from '../domain/records/record-key';
 import type { Schema } from './database-schema';
 import { openDatabase } from './open-database';
 
@@ -42,11 +43,29 @@ export class IndexedDbRecordLog implements RecordLog {
   }
 
   async append(records: readonly LogRecord[]): Promise<void> {
-    await this.use(async (database) => {
-      const transaction = database.transaction('records', 'readwrite', { durability: 'strict' });
-      const added = records.map((record) => transaction.store.add(record));
-      await Promise.all([...added, transaction.done]);
+    try {
+      await this.use(async (database) => {
+        const transaction = database.transaction('records', 'readwrite', { durability: 'strict' });
+        const added = records.map((record) => transaction.store.add(record));
+        await Promise.all([...added, transaction.done]);
+      });
+    } catch (error) {
+      if (!(error instanceof DOMException) || error.name !== 'ConstraintError') throw error;
+      const missing = await this.missing(records, error);
+      if (missing.length > 0) await this.append(missing);
+    }
+  }
+
+  /** Those of the records that are not there; the given error where another record has the key. */
+  private async missing(records: readonly LogRecord[], taken: DOMException): Promise<LogRecord[]> {
+    const there = await this.use((database) => {
+      const { store } = database.transaction('records');
+      return Promise.all(records.map(({ device, sequence }) => store.get([device, sequence])));
     });
+    const isClash = there.some((found, place) => found && !isSameRecord(found, records[place]!));
+    // A call that holds a key twice finds none of them there.
+    if (isClash || there.every((found) => !found)) throw taken;
+    return records.filter((_, place) => !there[place]);
   }
 
   async readStream(stream: string): Promise<LogRecord[]> {

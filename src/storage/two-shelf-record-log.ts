@@ -39,6 +39,7 @@ export class TwoShelfRecordLog implements RecordLog {
 
   async append(records: readonly LogRecord[]): Promise<void> {
     await this.database.append(records);
+    // Not answered means it is sent again: the database then has it already, and the journal may have it twice.
     await this.journal.append(records, this.device);
   }
 

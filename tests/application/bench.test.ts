@@ -7,6 +7,7 @@ import { markPartDone } from '../../src/application/turn/mark-part-done';
 import { partInHand } from '../../src/application/turn/part-in-hand';
 import { startTurn } from '../../src/application/turn/start-turn';
 import { stopWork } from '../../src/application/turn/stop-work';
+import type { LogRecord } from '../../src/domain/records/log-record';
 import { pace } from '../../src/domain/turn/pace';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import { FakeClock } from '../support/fake-clock';
@@ -114,5 +115,33 @@ describe('the bench', () => {
     await settled();
     expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([70_000, 75_000]);
     expect(bench.saving.value).toMatchObject({ state: 'not-saved', unsaved: 2 });
+  });
+
+  it('takes what an earlier page could not save from the reserve into the log, once', async () => {
+    const log = new InMemoryRecordLog('t');
+    const { bench, clock } = await openTurn(log);
+    const append = log.append.bind(log);
+    let held: LogRecord[] = [];
+    const reserve = {
+      hold(records: readonly LogRecord[]) {
+        held = [...records];
+        return true;
+      },
+      read: () => held,
+    };
+    await settled();
+    bench.close();
+    const second = await Bench.open(log, clock, reserve);
+    log.append = () => Promise.reject(new DOMException('gone', 'InvalidStateError'));
+    clock.pass(70_000);
+    markPartDone(second, clock.now());
+    await settled();
+    expect(held).toHaveLength(1);
+
+    log.append = append;
+    clock.reload(5_000);
+    const third = await Bench.open(log, clock, reserve);
+    expect(third.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([70_000]);
+    expect(held).toEqual([]);
   });
 });

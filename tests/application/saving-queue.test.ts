@@ -46,9 +46,9 @@ describe('the saving queue', () => {
   it('says recorded until the log has answered, and saved only then', async () => {
     const { log, queue } = setUp();
     queue.add([record(1)]);
-    expect(queue.saving.value).toEqual({ state: 'recorded', unsaved: 1, problem: '' });
+    expect(queue.saving.value).toEqual({ state: 'recorded', unsaved: 1, problem: '', isInReserve: false });
     await log.accept();
-    expect(queue.saving.value).toEqual({ state: 'saved', unsaved: 0, problem: '' });
+    expect(queue.saving.value).toEqual({ state: 'saved', unsaved: 0, problem: '', isInReserve: false });
   });
 
   it('sends the next records only after the ones before them are saved', async () => {
@@ -72,6 +72,7 @@ describe('the saving queue', () => {
       state: 'not-saved',
       unsaved: 1,
       problem: 'QuotaExceededError: no room',
+      isInReserve: false,
     });
     queue.add([record(2)]);
     expect(queue.saving.value.state).toBe('not-saved');
@@ -79,7 +80,7 @@ describe('the saving queue', () => {
     clock.pass(2_000);
     await log.accept();
     expect(log.written).toEqual([1, 2]);
-    expect(queue.saving.value).toEqual({ state: 'saved', unsaved: 0, problem: '' });
+    expect(queue.saving.value).toEqual({ state: 'saved', unsaved: 0, problem: '', isInReserve: false });
   });
 
   it('says not saved when the log has not answered for two seconds', async () => {
@@ -88,8 +89,47 @@ describe('the saving queue', () => {
     clock.pass(1_999);
     expect(queue.saving.value.state).toBe('recorded');
     clock.pass(1);
-    expect(queue.saving.value).toEqual({ state: 'not-saved', unsaved: 1, problem: 'no answer' });
+    expect(queue.saving.value).toEqual({
+      state: 'not-saved',
+      unsaved: 1,
+      problem: 'no answer',
+      isInReserve: false,
+    });
     await log.accept();
     expect(queue.saving.value.state).toBe('saved');
+  });
+
+  it('lays what is not saved in the reserve, at once, and clears it when all is saved', async () => {
+    const log = new SlowLog();
+    const clock = new FakeClock();
+    let held: readonly LogRecord[] = [];
+    const reserve = {
+      hold: (records: readonly LogRecord[]) => {
+        held = [...records];
+        return true;
+      },
+      read: () => [...held],
+    };
+    const queue = new SavingQueue(log, clock, reserve);
+    queue.add([record(1)]);
+    expect(held).toEqual([]);
+    await log.refuse(new DOMException('closed', 'AbortError'));
+    expect(held).toEqual([record(1)]);
+    expect(queue.saving.value.isInReserve).toBe(true);
+    queue.add([record(2)]);
+    expect(held).toEqual([record(1), record(2)]);
+    clock.pass(2_000);
+    await log.accept();
+    await log.accept().catch(() => {});
+    expect(queue.saving.value).toEqual({ state: 'saved', unsaved: 0, problem: '', isInReserve: false });
+    expect(held).toEqual([]);
+  });
+
+  it('says in memory only when the reserve has no room', async () => {
+    const log = new SlowLog();
+    const queue = new SavingQueue(log, new FakeClock(), { hold: () => false, read: () => [] });
+    queue.add([record(1)]);
+    await log.refuse(new DOMException('closed', 'AbortError'));
+    expect(queue.saving.value.isInReserve).toBe(false);
   });
 });

@@ -31,12 +31,20 @@ export function recordLogContract(name: string, open: () => Promise<RecordLog>):
       expect(await log.count()).toBe(1);
     });
 
-    it('refuses a key that is taken, and everything that came with it', async () => {
+    it('refuses a key that another record has, and everything that came with it', async () => {
       const log = await open();
       await log.append([recordAt(1, 0, 't:1', started)]);
-      const twice = log.append([recordAt(2, 5, 't:1', done), recordAt(1, 9, 't:1', done)]);
+      const clash = recordAt(1, 9, 't:1', done, { chain: 77 });
+      const twice = log.append([recordAt(2, 5, 't:1', done), clash]);
       await expect(twice).rejects.toThrow();
       expect(await all(log)).toEqual([recordAt(1, 0, 't:1', started)]);
+    });
+
+    it('takes a record that is there already, word for word, as written, and adds what came with it', async () => {
+      const log = await open();
+      await log.append([recordAt(1, 0, 't:1', started)]);
+      await log.append([recordAt(1, 0, 't:1', started), recordAt(2, 5, 't:1', done)]);
+      expect(await all(log)).toEqual([recordAt(1, 0, 't:1', started), recordAt(2, 5, 't:1', done)]);
     });
 
     it('refuses a call that holds the same key twice', async () => {

@@ -39,7 +39,7 @@ describe('the log on two shelves', () => {
     const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
     const { log } = await open(database, file);
     await log.append([record(1)]);
-    await expect(log.append([record(1)])).rejects.toThrow();
+    await expect(log.append([{ ...record(1), chain: 5 }])).rejects.toThrow();
     expect((await journalOn(file).readAll()).records).toEqual([record(1)]);
   });
 

@@ -4,7 +4,8 @@ import type { LogRecord } from '../../domain/records/log-record';
  * Where records are kept. Every implementation passes the same contract suite.
  *
  * Must write all records of one call or none of them.
- * Must refuse a key that is taken, with the whole call.
+ * Must refuse a key that another record has, with the whole call.
+ * Must take a record that is there already, word for word, as written: it comes again after an unclear answer.
  * Must not settle `append` before the records are where a kill of the browser cannot reach them.
  * Must give back what was written, unchanged.
  */

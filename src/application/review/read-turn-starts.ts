@@ -21,5 +21,7 @@ export async function readTurnStarts(bench: Bench, range: WallRange): Promise<Tu
   if (!isMissing) return starts;
   const { wallMs } = inHand.startedAt;
   const isInRange = wallMs >= range.fromWallMs && wallMs <= range.toWallMs;
-  return isInRange ? [...starts, { id: inHand.id, stamp: inHand.startedAt }] : starts;
+  if (!isInRange) return starts;
+  const all = [...starts, { id: inHand.id, stamp: inHand.startedAt }];
+  return all.sort((a, b) => a.stamp.wallMs - b.stamp.wallMs);
 }

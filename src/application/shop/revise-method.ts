@@ -5,7 +5,9 @@ import type { Bench } from '../bench';
 /**
  * Writes a new revision of a part's method; earlier revisions never change.
  *
+ * @throws {RangeError} reviseMethod requires a part of the shop
  * @throws {RangeError} reviseMethod requires at least one element, each with a name of its own
+ * @throws {RangeError} reviseMethod requires whole work units per occurrence, 1 or more
  * @throws {RangeError} reviseMethod requires a whole number of parts per cycle, 1 or more
  */
 export function reviseMethod(
@@ -14,12 +16,22 @@ export function reviseMethod(
   elements: readonly ElementDefinition[],
   { partsPerCycle = 1, conditions = '' }: { partsPerCycle?: number; conditions?: string } = {},
 ): void {
+  if (!bench.shop.value.parts.some(({ id }) => id === part)) {
+    throw new RangeError('reviseMethod requires a part of the shop');
+  }
   const names = elements.map(({ name }) => name.trim());
   if (names.length === 0 || names.includes('') || new Set(names).size < names.length) {
     throw new RangeError('reviseMethod requires at least one element, each with a name of its own');
   }
-  if (!Number.isInteger(partsPerCycle) || partsPerCycle < 1) {
+  if (!elements.every(({ unitsPerOccurrence }) => isCount(unitsPerOccurrence))) {
+    throw new RangeError('reviseMethod requires whole work units per occurrence, 1 or more');
+  }
+  if (!isCount(partsPerCycle)) {
     throw new RangeError('reviseMethod requires a whole number of parts per cycle, 1 or more');
   }
   bench.record(SHOP_STREAM, [{ kind: 'method-revised', part, elements, partsPerCycle, conditions }]);
+}
+
+function isCount(value: number): boolean {
+  return Number.isInteger(value) && value >= 1;
 }

@@ -1,13 +1,12 @@
 import { SHOP_STREAM } from '../../domain/records/log-record';
+import { LONGEST_TARGET_MS, SHORTEST_TARGET_MS } from '../../domain/shop/target-limits';
 import type { Bench } from '../bench';
 
-/** A target longer than a day is a slip of the finger. */
-export const LONGEST_TARGET_MS = 86_400_000;
-
 /**
- * Sets the time a part should take, or takes the target away with null.
+ * Sets the time a part should take, or takes the target away with null. Milliseconds.
  *
- * @throws {RangeError} setTarget requires a time above 0 and of at most a day
+ * @throws {RangeError} setTarget requires a part of the shop
+ * @throws {RangeError} setTarget requires a time from a second to a day
  */
 export function setTarget(
   bench: Bench,
@@ -15,9 +14,12 @@ export function setTarget(
   targetMs: number | null,
   from: { source: 'typed' } | { source: 'standard'; study: string } = { source: 'typed' },
 ): void {
-  if (targetMs !== null && !(targetMs > 0 && targetMs <= LONGEST_TARGET_MS)) {
-    throw new RangeError('setTarget requires a time above 0 and of at most a day');
+  if (!bench.shop.value.parts.some(({ id }) => id === part)) {
+    throw new RangeError('setTarget requires a part of the shop');
   }
-  const whole = targetMs === null ? null : Math.max(1, Math.round(targetMs));
+  if (targetMs !== null && !(targetMs >= SHORTEST_TARGET_MS && targetMs <= LONGEST_TARGET_MS)) {
+    throw new RangeError('setTarget requires a time from a second to a day');
+  }
+  const whole = targetMs === null ? null : Math.round(targetMs);
   bench.record(SHOP_STREAM, [{ kind: 'target-set', part, targetMs: whole, ...from }]);
 }

@@ -1,18 +1,23 @@
 import type { Stamp } from '../../domain/records/stamp';
+import { requireRating } from '../../domain/study/require-rating';
 import type { Bench } from '../bench';
 
-/** The break point of what is in hand: of what is timed apart when something is, else of the element. */
+/**
+ * The break point of what is in hand: of what is timed apart when something is, else of the element.
+ *
+ * @throws {RangeError} endElement requires a rating above 0 and of at most 200
+ */
 export function endElement(bench: Bench, at: Stamp, ratingPct: number): void {
   const study = bench.study.value;
   if (study?.status !== 'open' || !study.heading) return;
+  requireRating('endElement', ratingPct);
   const { aside, elementIndex } = study.watch;
-  if (aside?.elementIndex === null) {
+  if (aside && aside.elementIndex === null) {
     bench.record(study.id, [{ kind: 'foreign-ended', description: '' }], at);
-  } else if (aside) {
-    bench.record(study.id, [{ kind: 'occasional-ended', ratingPct }], at);
-  } else {
-    // What the machine governs cannot be worked faster: its rating is 100, whatever was chosen before.
-    const isMachine = study.heading.elements[elementIndex]?.work === 'machine';
-    bench.record(study.id, [{ kind: 'element-ended', ratingPct: isMachine ? 100 : ratingPct }], at);
+    return;
   }
+  // What the machine governs cannot be worked faster: its rating is 100, whatever was chosen before.
+  const element = study.heading.elements[aside?.elementIndex ?? elementIndex];
+  const judged = element?.work === 'machine' ? 100 : ratingPct;
+  bench.record(study.id, [{ kind: aside ? 'occasional-ended' : 'element-ended', ratingPct: judged }], at);
 }

@@ -2,8 +2,9 @@ import type { Stamp } from '../../domain/records/stamp';
 import type { PartInHand } from '../../domain/records/turn-fact';
 import type { Bench } from '../bench';
 
-/** Begins a turn: this person, this part, from this moment. */
+/** Begins a turn: this person, this part, from this moment. A turn that still runs is not left behind. */
 export function startTurn(bench: Bench, person: string, inHand: PartInHand, at?: Stamp): void {
+  if (bench.turn.value && bench.turn.value.status !== 'ended') return;
   const { part, partCode, targetMs } = inHand;
   bench.begin({ kind: 'turn-started', starts: 'turn', person, part, partCode, targetMs }, at);
 }

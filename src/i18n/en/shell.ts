@@ -11,8 +11,8 @@ export const shell = {
   },
   saved: 'Saved',
   recorded: 'Recorded, saving …',
-  notSaved: (count: number, problem: string) =>
-    `Not saved: ${count} ${count === 1 ? 'record' : 'records'} in memory only${problem ? ` (${problem})` : ''}`,
+  notSaved: (count: number, isInReserve: boolean, problem: string) =>
+    `Not saved: ${count} ${count === 1 ? 'record' : 'records'} ${isInReserve ? 'in reserve' : 'in memory only'}${problem ? ` (${problem})` : ''}`,
   memoryOnly: 'This browser keeps nothing: records are lost when the page closes',
   demo: 'Demo shop: invented records, kept apart from yours',
   leaveDemo: 'Leave the demo',

@@ -10,7 +10,7 @@ export function SavingMark({
   saving: ReadonlySignal<Saving>;
   isMemoryOnly: boolean;
 }) {
-  const { state, unsaved, problem } = saving.value;
+  const { state, unsaved, problem, isInReserve } = saving.value;
   if (isMemoryOnly) {
     return (
       <p class="saving" data-state="not-saved" role="alert">
@@ -22,7 +22,7 @@ export function SavingMark({
     <p class="saving" data-state={state} role={state === 'not-saved' ? 'alert' : undefined}>
       {state === 'saved' && words.saved}
       {state === 'recorded' && words.recorded}
-      {state === 'not-saved' && words.notSaved(unsaved, problem)}
+      {state === 'not-saved' && words.notSaved(unsaved, isInReserve, problem)}
     </p>
   );
 }
