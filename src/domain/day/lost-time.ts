@@ -12,7 +12,7 @@ export interface LostTime {
 /** Time stopped by reason: longest first, what nobody explained last. An open stoppage counts to the last record. */
 export function lostTime(turns: readonly Turn[]): LostTime[] {
   const byReason = new Map<string, LostTime>();
-  for (const turn of turns) {
+  for (const turn of [...turns].sort((a, b) => a.startedAt.wallMs - b.startedAt.wallMs)) {
     for (const { reason, label, category, fromMs, toMs } of turn.stoppages) {
       if (category === 'planned-break') continue;
       const before = byReason.get(reason);

@@ -29,6 +29,7 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
         ...part,
         targetMs: fact.targetMs,
         targetSource: fact.targetMs === null ? null : fact.source,
+        targetStudy: fact.targetMs === null ? null : (fact.study ?? null),
       }));
     case 'method-revised':
       return changePart(fact.part, (part) => ({
@@ -55,5 +56,14 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
 }
 
 function newPart(id: string, code: string, name: string): Part {
-  return { id, code, name, retired: false, targetMs: null, targetSource: null, methods: [] };
+  return {
+    id,
+    code,
+    name,
+    retired: false,
+    targetMs: null,
+    targetSource: null,
+    targetStudy: null,
+    methods: [],
+  };
 }

@@ -17,6 +17,8 @@ export interface Part {
   /** Milliseconds a part; null when the shop has set none. */
   readonly targetMs: number | null;
   readonly targetSource: 'typed' | 'standard' | null;
+  /** The study whose standard time the target is; null for any other target. */
+  readonly targetStudy: string | null;
   /** Oldest first; a revision never changes once it is written. */
   readonly methods: readonly MethodRevision[];
 }

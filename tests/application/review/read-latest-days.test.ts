@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import { Bench } from '../../../src/application/bench';
+import { readDay } from '../../../src/application/review/read-day';
+import { readLatestDays } from '../../../src/application/review/read-latest-days';
+import { markPartDone } from '../../../src/application/turn/mark-part-done';
+import { startTurn } from '../../../src/application/turn/start-turn';
+import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { FakeClock } from '../../support/fake-clock';
+import { recordAt, stampAt } from '../../support/records';
+
+const DAY_S = 86_400;
+
+/** A log with one turn of one part at 07:00 on each of these days after Monday 2 March 2026. */
+async function logOf(days: readonly number[]): Promise<InMemoryRecordLog> {
+  const log = new InMemoryRecordLog('t');
+  const inHand = { part: 'p', partCode: 'M', targetMs: 90_000 };
+  for (const [place, day] of days.entries()) {
+    const sequence = 2 * place + 1;
+    const at = (seconds: number) => ({ device: 'old', stamp: stampAt((day * DAY_S + seconds) * 1_000) });
+    const stream = `old:${sequence}`;
+    await log.append([
+      recordAt(sequence, 0, stream, { kind: 'turn-started', starts: 'turn', person: 'K7', ...inHand }, at(0)),
+      recordAt(sequence + 1, 0, stream, { kind: 'turn-ended' }, at(80)),
+    ]);
+  }
+  return log;
+}
+
+const daysOf = ({ days }: { days: readonly { day: string }[] }) => days.map(({ day }) => day);
+
+describe('readLatestDays', () => {
+  it('gives the four weeks to the newest day, newest first, and says that there are older ones', async () => {
+    // Days 0, 1 | 28, 30, 55: the 28 days to day 55 begin at day 28.
+    const bench = await Bench.open(await logOf([0, 1, 27, 28, 30, 55]), new FakeClock());
+    const latest = await readLatestDays(bench);
+    expect(daysOf(latest)).toEqual(['2026-04-26', '2026-04-01', '2026-03-30']);
+    expect(latest.hasOlder).toBe(true);
+    const older = await readLatestDays(bench, '2026-03-30');
+    expect(daysOf(older)).toEqual(['2026-03-29', '2026-03-03', '2026-03-02']);
+    expect(older.hasOlder).toBe(false);
+  });
+
+  it('passes over a standstill of months to the next older day', async () => {
+    const bench = await Bench.open(await logOf([0, 200]), new FakeClock());
+    expect(daysOf(await readLatestDays(bench, '2026-09-18'))).toEqual(['2026-03-02']);
+  });
+
+  it('is empty for an empty log', async () => {
+    const bench = await Bench.open(new InMemoryRecordLog('t'), new FakeClock());
+    expect(await readLatestDays(bench)).toEqual({ days: [], hasOlder: false });
+    expect(await readLatestDays(bench, '2026-03-02')).toEqual({ days: [], hasOlder: false });
+  });
+
+  it('shows the turn in hand although the log has refused it', async () => {
+    class FullLog extends InMemoryRecordLog {
+      override async append(): Promise<void> {
+        throw new Error('full');
+      }
+    }
+    const clock = new FakeClock();
+    const bench = await Bench.open(new FullLog('t'), clock);
+    startTurn(bench, 'K7', { part: 'p', partCode: 'M', targetMs: null });
+    clock.pass(80_000);
+    markPartDone(bench, clock.now());
+    const { days } = await readLatestDays(bench);
+    expect(days).toMatchObject([{ day: '2026-03-02', done: 1, openTurns: 1 }]);
+  });
+});
+
+describe('readDay', () => {
+  it('finds one day, and knows a day without turns from a text that is no day by nothing: both are absent', async () => {
+    const bench = await Bench.open(await logOf([0, 1]), new FakeClock());
+    expect((await readDay(bench, '2026-03-03'))?.day).toBe('2026-03-03');
+    expect(await readDay(bench, '2026-03-05')).toBeNull();
+    expect(await readDay(bench, 'yesterday')).toBeNull();
+    expect(await readDay(bench, '2026-99-99')).toBeNull();
+  });
+});
