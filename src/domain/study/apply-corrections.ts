@@ -23,8 +23,9 @@ export function applyCorrections(
   }
   return {
     terms,
-    readings: readings.map(({ id, row }) => ({
+    readings: readings.map(({ id, row, isMerged }) => ({
       id,
+      isMerged,
       row: {
         ...row,
         ...changes.get(id),

@@ -38,7 +38,11 @@ export function foldImportedStudy(
       lastAtMs: 0,
     },
     ...applyCorrections(
-      fact.rows.map((each, place) => ({ id: `${key}#${place + 1}`, row: each })),
+      fact.rows.map((each, place) => ({
+        id: `${key}#${place + 1}`,
+        row: each,
+        isMerged: each.observedMs === null || each.excluded === 'missed-break-point',
+      })),
       records,
       terms,
     ),

@@ -131,6 +131,7 @@ function endElement(draft: Draft, ratingPct: number, key: string, atMs: number, 
         observedMs: null,
         ratingPct: 100,
         excluded: 'missed-break-point',
+        isMerged: true,
       }),
     );
   }
@@ -141,6 +142,7 @@ function endElement(draft: Draft, ratingPct: number, key: string, atMs: number, 
       observedMs: atMs - watch.beganAtMs - watch.apartMs,
       ratingPct,
       excluded: mergedCause ?? (draft.clockFlag === 'slept' ? 'tablet-slept' : null),
+      isMerged: mergedCause !== null,
     }),
   );
   watch.merged = [];
@@ -189,6 +191,7 @@ function reading(
   what: Pick<StudyRow, 'cycle' | 'observedMs' | 'ratingPct' | 'excluded'> & {
     elementIndex: number | null;
     description?: string;
+    isMerged?: boolean;
   },
 ): Reading {
   const { heading } = draft;
@@ -196,6 +199,7 @@ function reading(
   const { allowancePct, basis, machineAllowancePct } = heading.terms;
   return {
     id,
+    isMerged: what.isMerged ?? false,
     row: {
       study: heading.title,
       cycle: what.cycle,

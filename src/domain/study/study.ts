@@ -9,6 +9,8 @@ export interface Reading {
   /** Key of the record that made the reading; for an imported one followed by # and its place. */
   readonly id: string;
   readonly row: StudyRow;
+  /** A missed break point: its time, if any, is not that of one element, and never enters a mean. */
+  readonly isMerged: boolean;
 }
 
 /** A study as its records tell it. */

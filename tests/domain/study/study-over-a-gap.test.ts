@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { Bench } from '../../../src/application/bench';
+import { beginForeign } from '../../../src/application/study/begin-foreign';
+import { summariseStudy } from '../../../src/domain/study/summarise-study';
+import { lines, openStudy, settled, studyOf, tapAfter } from './study-at-the-bench';
+
+const rowsOf = (bench: Bench) => studyOf(bench).readings.map(({ row }) => row);
+
+describe('a study over a gap', () => {
+  it('leaves a reading with sleep inside out, flags it, and keeps its whole time in view', async () => {
+    const at = await openStudy();
+    at.clock.pass(1_000);
+    at.clock.sleep(600_000);
+    tapAfter(at, 1_000);
+    tapAfter(at, 5_000);
+    // 1 s awake, 600 s asleep, 1 s awake.
+    expect(lines(studyOf(at.bench))).toEqual(['Load 1: 602000 (tablet-slept)', 'Run 1: 5000']);
+    expect(rowsOf(at.bench).map(({ carried }) => carried.clock_flag)).toEqual(['slept', '']);
+  });
+
+  it('keeps a reading with sleep inside out of the mean', async () => {
+    const at = await openStudy();
+    for (const ms of [2_000, 5_000, 3_000]) tapAfter(at, ms);
+    at.clock.sleep(600_000);
+    for (const ms of [2_000, 5_000, 3_000]) tapAfter(at, ms);
+    const [load] = summariseStudy(rowsOf(at.bench)).elements;
+    expect(load).toMatchObject({ n: 1, excluded: 1, observedMeanMs: 2_000 });
+  });
+
+  it('leaves what was timed apart over a sleep out as well', async () => {
+    const at = await openStudy();
+    beginForeign(at.bench, at.clock.now());
+    at.clock.sleep(600_000);
+    tapAfter(at, 1_000);
+    expect(lines(studyOf(at.bench))).toEqual(['Foreign element 1: 601000 (tablet-slept)']);
+  });
+
+  it('lets a wall clock that was set change no reading', async () => {
+    const at = await openStudy();
+    at.clock.pass(1_000);
+    at.clock.setBy(-3_600_000);
+    tapAfter(at, 1_000);
+    expect(lines(studyOf(at.bench))).toEqual(['Load 1: 2000']);
+  });
+
+  it('is taken up after a reload where it stood, its watch still running', async () => {
+    const at = await openStudy();
+    tapAfter(at, 2_000, 110);
+    at.clock.pass(1_000);
+    await settled();
+    at.clock.reload(1_500);
+    const bench = await Bench.open(at.log, at.clock);
+    expect(studyOf(bench).watch).toMatchObject({ cycle: 1, elementIndex: 1 });
+    tapAfter({ bench, clock: at.clock }, 500);
+    // 1 s before the reload, 1.5 s of the wall clock across it, 0.5 s after it.
+    expect(lines(studyOf(bench))).toEqual(['Load 1: 2000', 'Run 1: 3000']);
+  });
+
+  it('flags the reading that a reload fell into, and only that one', async () => {
+    const at = await openStudy();
+    tapAfter(at, 2_000);
+    await settled();
+    at.clock.reload(1_500);
+    const bench = await Bench.open(at.log, at.clock);
+    tapAfter({ bench, clock: at.clock }, 500);
+    tapAfter({ bench, clock: at.clock }, 500);
+    expect(rowsOf(bench).map(({ carried }) => carried.clock_flag)).toEqual(['', 'reloaded', '']);
+  });
+});
