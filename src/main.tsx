@@ -2,6 +2,7 @@ import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
+import type { WriterLock } from './application/ports/writer-lock';
 import { downloadFile } from './device/download-file';
 import { localReserve } from './device/local-reserve';
 import { pageClock } from './device/page-clock';
@@ -13,15 +14,20 @@ import { type App, AppContext } from './screens/app';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { OpeningTrouble } from './screens/shell/opening-trouble';
+import { OpeningWait } from './screens/shell/opening-wait';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { InMemoryRecordLog } from './storage/in-memory-record-log';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
 import { openJournal } from './storage/journal-client';
 import { TwoShelfRecordLog } from './storage/two-shelf-record-log';
 
+/** After this long without records on the screen, the page says what it waits for. */
+const SLOW_MS = 1_000;
+
 const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
 const { isDemo } = route.value;
+const screenAwake = screenWakeLock();
 const takeUpdate = signal<(() => void) | null>(null);
 
 interface OpenedLog {
@@ -67,42 +73,61 @@ async function openDemoLog(): Promise<OpenedLog> {
   return { log, copies: 1 };
 }
 
-async function start(): Promise<void> {
-  const isWriter = await takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
-  const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(isWriter));
-  const bench = await Bench.open(
-    log,
-    pageClock(randomName('run')),
-    isWriter && !isDemo ? localReserve : null,
-  );
-  const app: App = {
-    bench,
-    files: downloadFile,
-    screenAwake: screenWakeLock(),
-    isDemo,
-    isReadOnly: !isWriter,
-    route,
-    go(screen, id = '') {
-      location.hash = routeHash({ screen, id, isDemo });
-    },
-    openDemo() {
-      location.hash = routeHash({ screen: 'pace', id: '', isDemo: true });
-    },
-    leaveDemo() {
-      location.hash = routeHash({ screen: 'pace', id: '', isDemo: false });
-    },
+/** Opens the records and shows the app. Called again when this tab takes over from another. */
+async function start(lock: WriterLock): Promise<void> {
+  const slow = setTimeout(() => render(<OpeningWait />, root), SLOW_MS);
+  const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(lock.isHeld));
+  const reserve = lock.isHeld && !isDemo ? localReserve : null;
+  const bench = await Bench.open(log, pageClock(randomName('run')), reserve);
+  clearTimeout(slow);
+
+  const show = (isReadOnly: boolean) => {
+    const app: App = {
+      bench,
+      files: downloadFile,
+      screenAwake,
+      isDemo,
+      isReadOnly,
+      copies,
+      route,
+      go(screen, id = '') {
+        location.hash = routeHash({ screen, id, isDemo });
+      },
+      openDemo() {
+        location.hash = routeHash({ screen: 'pace', id: '', isDemo: true });
+      },
+      leaveDemo() {
+        location.hash = routeHash({ screen: 'pace', id: '', isDemo: false });
+      },
+      async takeOver() {
+        await lock.takeOver();
+        bench.close();
+        await start(lock);
+      },
+    };
+    const Root = () => (
+      <AppContext.Provider value={app}>
+        <AppShell loaders={loaders} takeUpdate={takeUpdate.value} />
+      </AppContext.Provider>
+    );
+    render(<Root />, root);
   };
-  const Root = () => (
-    <AppContext.Provider value={app}>
-      <AppShell loaders={loaders} isMemoryOnly={copies === 0} takeUpdate={takeUpdate.value} />
-    </AppContext.Provider>
-  );
-  render(<Root />, root);
+  lock.onAsked(async () => {
+    show(true);
+    await bench.finish();
+  });
+  lock.onTaken(() => {
+    show(true);
+    bench.close();
+  });
+  show(!lock.isHeld);
   // Asked once there is something to lose; a browser that says no is told about on the Records screen.
   navigator.storage?.persist?.().catch(() => {});
 }
 
-start().catch((error) => render(<OpeningTrouble error={error} />, root));
+takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE)
+  .then(start)
+  .catch((error) => render(<OpeningTrouble error={error} />, root));
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator) {
   const update = serviceWorkerUpdates();

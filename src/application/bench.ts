@@ -111,6 +111,12 @@ export class Bench {
     this.studyNow.value = null;
   }
 
+  /** Lets what is on its way be saved, then closes. */
+  async finish(): Promise<void> {
+    await this.queue.idle();
+    this.close();
+  }
+
   close(): void {
     this.watch.stop();
     this.log.close();

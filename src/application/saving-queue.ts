@@ -53,6 +53,11 @@ export class SavingQueue {
     this.send();
   }
 
+  /** Resolves when everything is saved, or refused. */
+  async idle(): Promise<void> {
+    while (this.sending) await new Promise<void>((resolve) => this.clock.after(20, resolve));
+  }
+
   private async send(): Promise<void> {
     if (this.sending || this.pending.length === 0) return;
     this.sending = true;

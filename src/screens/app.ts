@@ -15,6 +15,10 @@ export interface App {
   /** Another tab is the writer: nothing may be recorded here. */
   readonly isReadOnly: boolean;
   readonly route: ReadonlySignal<Route>;
+  /** Independent copies of each record on this tablet: 2, 1, or 0 when nothing outlives the page. */
+  readonly copies: 0 | 1 | 2;
+  /** Makes this tab the writer; the other one finishes and then only reads. */
+  takeOver(): Promise<void>;
   go(screen: ScreenName, id?: string): void;
   openDemo(): void;
   leaveDemo(): void;

@@ -11,13 +11,12 @@ export type ScreenLoaders = Record<ScreenName, () => Promise<ComponentType>>;
 
 interface Props {
   readonly loaders: ScreenLoaders;
-  readonly isMemoryOnly: boolean;
   /** Takes the newer release; null while none waits. */
   readonly takeUpdate: (() => void) | null;
 }
 
 /** The frame around every screen: where one is, what is saved, and the five screens. */
-export function AppShell({ loaders, isMemoryOnly, takeUpdate }: Props) {
+export function AppShell({ loaders, takeUpdate }: Props) {
   const app = useApp();
   const { screen } = app.route.value;
   const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);
@@ -43,12 +42,12 @@ export function AppShell({ loaders, isMemoryOnly, takeUpdate }: Props) {
             </button>
           </div>
         )}
-        {app.isReadOnly && <div class="notice-strip">{words.readOnly}</div>}
+        {app.isReadOnly && <ReadOnlyNotice />}
         {takeUpdate && <UpdateNotice take={takeUpdate} />}
       </div>
       <header class="shell-head">
         <p class="quiet">{words.questions[screen]}</p>
-        <SavingMark saving={app.bench.saving} isMemoryOnly={isMemoryOnly} />
+        <SavingMark saving={app.bench.saving} isMemoryOnly={app.copies === 0} />
       </header>
       <nav class="shell-nav" aria-label={words.name}>
         {screenNames.map((name) => (
@@ -62,6 +61,20 @@ export function AppShell({ loaders, isMemoryOnly, takeUpdate }: Props) {
         ))}
       </nav>
       <main class="shell-main">{shown?.name === screen && <shown.Screen />}</main>
+    </div>
+  );
+}
+
+/** Another tab writes. Taking over is asked twice, in the same place. */
+function ReadOnlyNotice() {
+  const app = useApp();
+  const [isAsked, setAsked] = useState(false);
+  return (
+    <div class="notice-strip" role="status">
+      {isAsked ? words.takeOverAsk : words.readOnly}
+      <button type="button" class="button" onClick={() => (isAsked ? app.takeOver() : setAsked(true))}>
+        {isAsked ? words.takeOverYes : words.takeOver}
+      </button>
     </div>
   );
 }

@@ -1,0 +1,44 @@
+import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { type Served, serve } from '../../../.config/serve.mjs';
+
+/** A web server with a copy of the built app, which a test can stop, start again, and give another release. */
+export class Site {
+  private readonly folder = mkdtempSync(path.join(tmpdir(), 'pacewright-site-'));
+  private served: Served | null = null;
+  private port = 0;
+
+  constructor(dist: string) {
+    this.publish(dist);
+  }
+
+  get url(): string {
+    return `http://127.0.0.1:${this.port}/`;
+  }
+
+  async start(): Promise<void> {
+    this.served = await serve({ folder: this.folder, port: this.port });
+    this.port = Number(new URL(this.served.url).port);
+  }
+
+  async stop(): Promise<void> {
+    await this.served?.close();
+    this.served = null;
+  }
+
+  /** Puts a release on the server, its files first and its service worker last. */
+  publish(dist: string): void {
+    cpSync(dist, this.folder, { recursive: true });
+  }
+
+  /** Takes one file away, as a half-finished publication would. */
+  remove(file: string): void {
+    rmSync(path.join(this.folder, file), { recursive: true });
+  }
+
+  async discard(): Promise<void> {
+    await this.stop();
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+}
