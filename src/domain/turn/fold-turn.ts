@@ -12,12 +12,15 @@ type Judgement = Extract<TurnFact, { kind: 'part-judged' }>;
 
 /** What Undo may take back: the taps that move the turn on. */
 const undoableKinds = new Set(['part-done', 'part-changed', 'stopped', 'resumed']);
+/** What the tablet writes by itself: no sign that anybody was at the station. */
+const clockKinds = new Set(['slept', 'clock-set']);
 
 /**
  * A turn from its records, in order. Pure: the same records give the same turn.
  *
  * Every millisecond from the first record to the last is in one span of the ledger: in the cycle of the
- * part that was done with it, in a stoppage under its reason, or unaccounted.
+ * part that was done with it, in a stoppage under its reason, or unaccounted. A turn that ended stays as
+ * long as it was: what is said about it afterwards adds no time, and taps after its end do nothing.
  *
  * @throws {RangeError} foldTurn requires a stream that begins with a turn
  */
@@ -31,7 +34,8 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const valid = withoutUndone(placed);
   const building = new TurnBuilder(first, first.fact, valid);
   for (const each of valid) building.take(each);
-  return building.turn(last);
+  const lastByHand = placed.findLast(({ record }) => !clockKinds.has(record.fact.kind))!;
+  return building.turn(last, lastByHand);
 }
 
 class TurnBuilder {
@@ -46,6 +50,7 @@ class TurnBuilder {
   private partStoppedMs = 0;
   private sinceMs = 0;
   private undoable: Turn['undoable'] = null;
+  private end: PlacedRecord | null = null;
   private readonly explanations = new Map<string, Explanation>();
   private readonly judgements = new Map<string, Judgement>();
 
@@ -63,7 +68,9 @@ class TurnBuilder {
     }
   }
 
-  take({ record, atMs }: PlacedRecord): void {
+  take(placed: PlacedRecord): void {
+    if (this.status === 'ended') return;
+    const { record, atMs } = placed;
     const { fact } = record;
     const key = recordKey(record);
     if (undoableKinds.has(fact.kind)) this.undoable = { key, kind: fact.kind };
@@ -93,11 +100,13 @@ class TurnBuilder {
         this.settle('unaccounted');
         this.status = 'ended';
         this.undoable = null;
+        this.end = placed;
         break;
     }
   }
 
-  turn(last: PlacedRecord): Turn {
+  turn(newest: PlacedRecord, lastByHand: PlacedRecord): Turn {
+    const last = this.end ?? newest;
     if (this.status !== 'ended') {
       if (this.status === 'running') this.closeStretch(last.atMs);
       this.settle('cycle');
@@ -118,6 +127,7 @@ class TurnBuilder {
       undoable: this.undoable,
       lastStamp: last.record.stamp,
       lastAtMs: last.atMs,
+      lastByHandAt: lastByHand.record.stamp,
     };
   }
 

@@ -19,9 +19,11 @@ export interface Turn {
   readonly partStoppedMs: number;
   /** The record that Undo would take back; null when there is none. */
   readonly undoable: { readonly key: string; readonly kind: string } | null;
-  /** The last record and its place in the turn. */
+  /** The last record and its place in the turn; of a turn that ended, its end. */
   readonly lastStamp: Stamp;
   readonly lastAtMs: number;
+  /** The last record that a person made, and not the tablet by itself. */
+  readonly lastByHandAt: Stamp;
 }
 
 /** One part done: from the tap before it to its own. */
