@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import type { LogRecord } from '../../src/domain/records/log-record';
+import { openJournal } from '../../src/storage/journal-client';
+import { recordAt } from '../support/records';
+
+const done = { kind: 'part-done', part: 'p', partCode: 'M', targetMs: null } as const;
+const record = (sequence: number): LogRecord => recordAt(sequence, sequence * 1_000, 't:1', done);
+
+/** A worker that was let go gives its file back a little later. */
+async function reopened(name: string) {
+  for (let tries = 0; ; tries += 1) {
+    try {
+      return await openJournal(name);
+    } catch (error) {
+      if (tries === 50) throw error;
+      await new Promise((resolve) => setTimeout(resolve, 20));
+    }
+  }
+}
+
+describe('the journal in the browser’s private file system', () => {
+  it('keeps what was appended when its worker is gone', async () => {
+    const journal = await openJournal('first-test');
+    expect(journal.ownEnd).toBeNull();
+    await journal.append([record(1), record(2)], 't');
+    await journal.append([record(3)], 't');
+    expect(journal.ownEnd).toEqual({ device: 't', sequence: 3 });
+    journal.close();
+    const again = await reopened('first-test');
+    expect(again.ownEnd).toEqual({ device: 't', sequence: 3 });
+    expect(await again.readAll()).toEqual({ records: [record(1), record(2), record(3)], damaged: 0 });
+    again.close();
+  });
+
+  it('is held by one page only', async () => {
+    const journal = await openJournal('second-test');
+    await expect(openJournal('second-test')).rejects.toThrow();
+    journal.close();
+  });
+
+  it('reads back more records than one batch holds', async () => {
+    const journal = await openJournal('third-test');
+    const many = Array.from({ length: 5_000 }, (_, place) => record(place + 1));
+    await journal.append(many, 't');
+    expect((await journal.readAll()).records).toEqual(many);
+    journal.close();
+  });
+});
