@@ -1,6 +1,6 @@
 import { gaussLegendre } from './gauss-legendre';
+import { normalDensity } from './normal-density';
 import { normalProbability } from './normal-probability';
-import { normalDensity } from './normal-tail';
 
 export type ControlChartConstants = {
   /** Mean and deviation of the range of n normal values of deviation 1. */

@@ -13,7 +13,7 @@ import { requireProbability } from './require-probability';
  * @throws {RangeError} fisherQuantile requires a probability above 0 and below 1
  * @throws {RangeError} fisherQuantile requires degrees of freedom above 0 and at most 1e15
  * @example
- * fisherQuantile(0.95, 2, 10) // => 4.102821015200378
+ * fisherQuantile(0.95, 2, 10) // => 4.102821015130401
  */
 export function fisherQuantile(
   probability: number,

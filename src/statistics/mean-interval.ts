@@ -28,7 +28,7 @@ export interface MeanInterval {
  * @throws {RangeError} meanInterval requires a confidence above 0 and below 1
  * @throws {RangeError} meanInterval requires readings with a mean above 0
  * @example
- * meanInterval([4, 5, 6], 0.95).halfWidth // => 2.484137711741503
+ * meanInterval([4, 5, 6], 0.95).halfWidth // => 2.484137711750330
  */
 export function meanInterval(readings: readonly number[], confidence: number): MeanInterval {
   requireReadings('meanInterval', readings, 2);

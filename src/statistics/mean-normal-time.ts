@@ -1,5 +1,7 @@
+import { compensatedSum } from './compensated-sum';
 import { normalTime } from './normal-time';
-import { observedMean } from './observed-mean';
+import { requireNumber } from './require-number';
+import { requireRatingScale } from './require-rating-scale';
 import type { RatingScale } from './standard-rating';
 
 /** One reading with the pace it was seen at. */
@@ -18,12 +20,29 @@ export interface RatedReading {
  * Source: Niebel & Freivalds, Methods, Standards, and Work Design (from memory).
  *
  * @throws {RangeError} meanNormalTime requires at least one reading
- * @throws {RangeError} normalTime requires an observed time of 0 or more
- * @throws {RangeError} normalTime requires a rating above 0
+ * @throws {RangeError} meanNormalTime requires an observed time from 0 to 1e150
+ * @throws {RangeError} meanNormalTime requires a rating above 0 and at most 1000
+ * @throws {RangeError} meanNormalTime requires a scale of 60-80, 75-100, 100-133 or 0-100
  * @example
  * meanNormalTime([{ observed: 0.2, rating: 100 }, { observed: 0.16, rating: 125 }]) // => 0.2
  */
 export function meanNormalTime(readings: readonly RatedReading[], scale: RatingScale = '0-100'): number {
   if (readings.length === 0) throw new RangeError('meanNormalTime requires at least one reading');
-  return observedMean(readings.map(({ observed, rating }) => normalTime(observed, rating, scale)));
+  requireRatingScale('meanNormalTime', scale);
+  const times = readings.map(({ observed, rating }) => {
+    requireNumber(
+      'meanNormalTime',
+      'an observed time from 0 to 1e150',
+      observed,
+      observed >= 0 && observed <= 1e150,
+    );
+    requireNumber(
+      'meanNormalTime',
+      'a rating above 0 and at most 1000',
+      rating,
+      rating > 0 && rating <= 1000,
+    );
+    return normalTime(observed, rating, scale);
+  });
+  return compensatedSum(times) / times.length;
 }

@@ -1,4 +1,5 @@
-import { normalCentre, normalDensity, normalUpperTail } from './normal-tail';
+import { normalDensity } from './normal-density';
+import { normalTails } from './normal-tails';
 import { requireProbability } from './require-probability';
 
 /**
@@ -24,7 +25,8 @@ export function normalQuantile(probability: number): number {
 
 function centralQuantile(centre: number): number {
   let z = centre / normalDensity(0);
-  for (let step = 0; step < 4; step += 1) z -= halley((normalCentre(z) - centre) / normalDensity(z), -z);
+  for (let step = 0; step < 4; step += 1)
+    z -= halley((normalTails(z).centre - centre) / normalDensity(z), -z);
   return z;
 }
 
@@ -32,7 +34,7 @@ function upperQuantile(tail: number): number {
   const t = Math.sqrt(-2 * Math.log(tail));
   let z =
     t - (2.515517 + t * (0.802853 + t * 0.010328)) / (1 + t * (1.432788 + t * (0.189269 + t * 0.001308)));
-  for (let step = 0; step < 3; step += 1) z -= halley((tail - normalUpperTail(z)) / normalDensity(z), -z);
+  for (let step = 0; step < 3; step += 1) z -= halley((tail - normalTails(z).upper) / normalDensity(z), -z);
   return z;
 }
 

@@ -1,4 +1,5 @@
 import { poissonInterval } from './poisson-interval';
+import { requireConfidence } from './require-confidence';
 import { requireNumber } from './require-number';
 
 /** Below this many occurrences the interval is too wide to plan by, and a record or the method should be asked. */
@@ -22,9 +23,9 @@ export interface OccasionalFrequency {
  * Source: Garwood, Biometrika 28 (1936), for the interval; Stevenson, Operations Management, 14th edition, p. 332,
  *   problem 4, for averaging over occurrences only.
  *
- * @throws {RangeError} occasionalFrequency requires a whole number of occurrences of 0 or more
- * @throws {RangeError} occasionalFrequency requires a number of work units above 0
- * @throws {RangeError} poissonInterval requires a confidence above 0 and below 1
+ * @throws {RangeError} occasionalFrequency requires a whole number of occurrences from 0 to 1e9
+ * @throws {RangeError} occasionalFrequency requires at least one work unit
+ * @throws {RangeError} occasionalFrequency requires a confidence above 0 and below 1
  * @example
  * occasionalFrequency(1, 30, 0.95).upper.toFixed(3) // => '0.186'
  */
@@ -36,11 +37,12 @@ export function occasionalFrequency(
   const name = 'occasionalFrequency';
   requireNumber(
     name,
-    'a whole number of occurrences of 0 or more',
+    'a whole number of occurrences from 0 to 1e9',
     occurrences,
-    Number.isInteger(occurrences) && occurrences >= 0,
+    Number.isInteger(occurrences) && occurrences >= 0 && occurrences <= 1e9,
   );
-  requireNumber(name, 'a number of work units above 0', workUnits, workUnits > 0);
+  requireNumber(name, 'at least one work unit', workUnits, workUnits >= 1 && workUnits <= 1e15);
+  requireConfidence(name, confidence);
   const { rate, lower, upper } = poissonInterval(occurrences, workUnits, confidence);
   return { perUnit: rate, lower, upper, tooFewSeen: occurrences < FEW };
 }

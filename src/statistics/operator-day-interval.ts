@@ -1,5 +1,6 @@
 import { requireConfidence } from './require-confidence';
 import { requireNumber } from './require-number';
+import { requireOperatorDays } from './require-operator-days';
 import { studentQuantile } from './student-quantile';
 import { varianceComponents } from './variance-components';
 
@@ -28,9 +29,9 @@ export interface OperatorDayInterval {
  *
  * @throws {RangeError} operatorDayInterval requires a confidence above 0 and below 1
  * @throws {RangeError} operatorDayInterval requires readings with a mean above 0
- * @throws {RangeError} varianceComponents requires at least two operator-days
- * @throws {RangeError} varianceComponents requires at least one reading, in every operator-day
- * @throws {RangeError} varianceComponents requires an operator-day with more than one reading
+ * @throws {RangeError} operatorDayInterval requires at least two operator-days
+ * @throws {RangeError} operatorDayInterval requires at least one reading, in every operator-day
+ * @throws {RangeError} operatorDayInterval requires an operator-day with more than one reading
  * @example
  * operatorDayInterval([[9, 11], [13, 15]], 0.95).halfWidth.toFixed(2) // => '25.41'
  */
@@ -38,6 +39,7 @@ export function operatorDayInterval(
   operatorDays: readonly (readonly number[])[],
   confidence: number,
 ): OperatorDayInterval {
+  requireOperatorDays('operatorDayInterval', operatorDays);
   requireConfidence('operatorDayInterval', confidence);
   const { groups, n, mean, within, between, betweenWeight } = varianceComponents(operatorDays);
   requireNumber('operatorDayInterval', 'readings with a mean above 0', mean, mean > 0);

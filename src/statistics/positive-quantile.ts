@@ -19,6 +19,9 @@ const MOST_STEPS = 200;
  *   u, tails  pure numbers
  *
  * Callers check their input.
+ *
+ * @example
+ * Math.exp(positiveQuantile((u) => gammaTails(1, Math.exp(u)), { lower: 0.5, upper: 0.5 }, 0)) // => 0.6931471805599453
  */
 export function positiveQuantile(tailsAt: (u: number) => Tails, asked: TailsAsked, start: number): number {
   const useLower = asked.lower <= asked.upper;

@@ -1,5 +1,6 @@
 import { normalQuantile } from './normal-quantile';
-import { type PrecisionAsked, spreadInPrecisions } from './precision-asked';
+import type { PrecisionAsked } from './precision-asked';
+import { spreadInPrecisions } from './spread-in-precisions';
 import { studentQuantile } from './student-quantile';
 import { wholeReadings } from './whole-readings';
 

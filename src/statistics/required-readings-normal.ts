@@ -1,5 +1,7 @@
 import { normalQuantile } from './normal-quantile';
-import { type PrecisionAsked, type RequiredReadings, spreadInPrecisions } from './precision-asked';
+import type { PrecisionAsked } from './precision-asked';
+import type { RequiredReadings } from './required-readings';
+import { spreadInPrecisions } from './spread-in-precisions';
 import { wholeReadings } from './whole-readings';
 
 /**

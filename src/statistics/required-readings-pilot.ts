@@ -1,5 +1,7 @@
-import { type PrecisionAsked, type RequiredReadings, spreadInPrecisions } from './precision-asked';
+import type { PrecisionAsked } from './precision-asked';
 import { requireNumber } from './require-number';
+import type { RequiredReadings } from './required-readings';
+import { spreadInPrecisions } from './spread-in-precisions';
 import { studentQuantile } from './student-quantile';
 import { wholeReadings } from './whole-readings';
 

@@ -1,8 +1,8 @@
 import { observedMean } from './observed-mean';
 import { populationStandardDeviation } from './population-standard-deviation';
-import type { RequiredReadings } from './precision-asked';
 import { requireNumber } from './require-number';
 import { requireReadings } from './require-readings';
+import type { RequiredReadings } from './required-readings';
 import { wholeReadings } from './whole-readings';
 
 /**

@@ -1,6 +1,9 @@
 import { effectiveReadings } from './effective-readings';
 import { lagOneAutocorrelation } from './lag-one-autocorrelation';
 import { type MeanInterval, meanInterval } from './mean-interval';
+import { observedMean } from './observed-mean';
+import { requireConfidence } from './require-confidence';
+import { requireNumber } from './require-number';
 import { requireReadings } from './require-readings';
 import { studentQuantile } from './student-quantile';
 
@@ -24,13 +27,16 @@ export interface SerialMeanInterval extends MeanInterval {
  *
  * @throws {RangeError} serialMeanInterval requires at least three readings
  * @throws {RangeError} serialMeanInterval requires finite readings no larger than 1e150 in size
- * @throws {RangeError} meanInterval requires a confidence above 0 and below 1
- * @throws {RangeError} meanInterval requires readings with a mean above 0
+ * @throws {RangeError} serialMeanInterval requires a confidence above 0 and below 1
+ * @throws {RangeError} serialMeanInterval requires readings with a mean above 0
  * @example
  * serialMeanInterval([4, 5, 6, 6, 7, 8, 8, 7, 6, 5, 4, 4], 0.95).effectiveN.toFixed(2) // => '2.00'
  */
 export function serialMeanInterval(readings: readonly number[], confidence: number): SerialMeanInterval {
   requireReadings('serialMeanInterval', readings, 3);
+  requireConfidence('serialMeanInterval', confidence);
+  const positive = observedMean(readings) > 0;
+  requireNumber('serialMeanInterval', 'readings with a mean above 0', 1, positive);
   const independent = meanInterval(readings, confidence);
   const { n, mean, standardDeviation } = independent;
   if (standardDeviation === 0) return { ...independent, autocorrelation: 0, effectiveN: n };

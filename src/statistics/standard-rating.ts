@@ -1,3 +1,5 @@
+import { requireRatingScale } from './require-rating-scale';
+
 /** The four rating scales of the trade, each named by its normal and its standard or by its ends. */
 export type RatingScale = '60-80' | '75-100' | '100-133' | '0-100';
 
@@ -22,8 +24,6 @@ const STANDARD: Readonly<Record<RatingScale, number>> = {
  * standardRating('60-80') // => 80
  */
 export function standardRating(scale: RatingScale): number {
-  if (!Object.hasOwn(STANDARD, scale)) {
-    throw new RangeError('standardRating requires a scale of 60-80, 75-100, 100-133 or 0-100');
-  }
+  requireRatingScale('standardRating', scale);
   return STANDARD[scale];
 }

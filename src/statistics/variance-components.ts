@@ -1,6 +1,6 @@
 import { compensatedSum } from './compensated-sum';
 import { observedMean } from './observed-mean';
-import { requireReadings } from './require-readings';
+import { requireOperatorDays } from './require-operator-days';
 import { sumOfSquaredDeviations } from './sum-of-squared-deviations';
 
 /** How readings spread within an operator-day, and how operator-days spread among each other. */
@@ -36,14 +36,10 @@ export interface VarianceComponents {
  * varianceComponents([[1, 3], [5, 7]]).between // => 7
  */
 export function varianceComponents(operatorDays: readonly (readonly number[])[]): VarianceComponents {
+  requireOperatorDays('varianceComponents', operatorDays);
   const groups = operatorDays.length;
-  if (groups < 2) throw new RangeError('varianceComponents requires at least two operator-days');
-  for (const readings of operatorDays) requireReadings('varianceComponents', readings, 1);
   const all = operatorDays.flat();
   const n = all.length;
-  if (n === groups) {
-    throw new RangeError('varianceComponents requires an operator-day with more than one reading');
-  }
   const mean = observedMean(all);
   const within = compensatedSum(operatorDays.map(sumOfSquaredDeviations)) / (n - groups);
   const spreadOfMeans = operatorDays.map((x) => x.length * (observedMean(x) - mean) ** 2);
