@@ -27,7 +27,8 @@ export function grubbsCriticalValue(n: number, significance = 0.05): number {
     significance,
     significance > 0 && significance < 1,
   );
-  const t = studentQuantile(1 - significance / (2 * n), n - 2);
+  // The lower quantile, whose small probability keeps the digits that 1 − α/(2n) would round away.
+  const t = -studentQuantile(significance / (2 * n), n - 2);
   // Written with 1/t² so that a very large t does not overflow when squared.
   return ((n - 1) / Math.sqrt(n)) * Math.sqrt(1 / ((n - 2) / t / t + 1));
 }

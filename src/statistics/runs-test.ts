@@ -6,8 +6,8 @@ import { requireReadings } from './require-readings';
 /** Five above and five below is the smallest split whose most extreme outcome has a probability under 5 %. */
 const fewestReadings = 10;
 
-/** Up to here the exact distribution is summed; beyond, the normal approximation is good to three digits. */
-const exactUpTo = 60;
+/** Up to here the numbers of orders stay below the greatest double and are summed exactly. */
+const exactUpTo = 1000;
 
 export type RunsTest =
   | NotTested
@@ -32,7 +32,7 @@ export type RunsTest =
  *          s² = 2·n₁·n₂·(2·n₁·n₂ − n₁ − n₂) / ((n₁ + n₂)²·(n₁ + n₂ − 1))
  *   n₁, n₂  readings above and below the median; readings equal to it are left out
  *   runs    stretches of readings on one side
- * The probability is twice the smaller tail, exact up to 60 readings, else from z.
+ * The probability is twice the smaller tail, exact up to 1000 readings, else from z.
  * No test below ten readings, and none when all readings off the median lie on one side of it.
  * Source: F. S. Swed and C. Eisenhart, Annals of Mathematical Statistics 14, 1943, pp. 66–87 (exact
  * distribution); NIST/SEMATECH e-Handbook 1.3.5.13 (z).
