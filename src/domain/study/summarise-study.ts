@@ -173,7 +173,10 @@ function requiredReadings(observed: readonly number[], asked: PrecisionAsked): R
   if (observed.length < 2) return null;
   const mean = observedMean(observed);
   if (mean <= 0) return null;
-  const from = { mean, standardDeviation: sampleStandardDeviation(observed), ...asked };
+  const standardDeviation = sampleStandardDeviation(observed);
+  // Where the formulas stop: counts beyond the whole numbers, for a precision no study can reach.
+  if (!(standardDeviation / (asked.precision * mean) < 1e6)) return null;
+  const from = { mean, standardDeviation, ...asked };
   const pilot = requiredReadingsPilot({ ...from, n: observed.length });
   const normal = requiredReadingsNormal(from);
   const short = requiredReadingsShortForm(observed, asked.precision);

@@ -1,0 +1,70 @@
+import type { DayReview } from '../domain/day/review-day';
+import { joinTable, type TableForm } from './join-table';
+import { spreadsheetSafeText } from './spreadsheet-safe-text';
+import { type TableMarks, tableMarks } from './table-profile';
+
+/** Stands in every row, so that it stays with the figures wherever they are copied. */
+const ABOUT = 'For planning and improving the work. No payroll record, and no measure of a person.';
+
+const columns = [
+  'about',
+  'day',
+  'part',
+  'n',
+  'good',
+  'rework',
+  'scrap',
+  'mean_s',
+  'sd_s',
+  'shortest_s',
+  'longest_s',
+  'mean_min',
+  'sd_min',
+  'shortest_min',
+  'longest_min',
+  'target_s',
+  'target_min',
+  'target_changed',
+  'share_of_target_pct',
+] as const;
+
+/**
+ * Writes days as a tidy table, one row a day and part: net times without stoppages, in seconds (3
+ * decimals) and decimal minutes (4), beside the target.
+ *
+ * `good` is good the first time, so good, rework and scrap add up to n. `share_of_target_pct` is the net
+ * time of the parts that carried a target over what their targets allow: 100 is at the target.
+ */
+export function writeDayTable(days: readonly DayReview[], form: TableForm = {}): string {
+  const { decimalMark } = tableMarks[form.profile ?? 'point'];
+  const records = days.flatMap(({ day, parts }) =>
+    parts.map((part) => {
+      const times = [part.meanMs, part.deviationMs, part.shortestMs, part.longestMs];
+      return [
+        ABOUT,
+        day,
+        spreadsheetSafeText(part.partCode),
+        String(part.n),
+        String(part.good),
+        String(part.rework),
+        String(part.scrap),
+        ...times.map((ms) => fixed(ms, 1000, 3, decimalMark)),
+        ...times.map((ms) => fixed(ms, 60_000, 4, decimalMark)),
+        fixed(part.targetMs, 1000, 3, decimalMark),
+        fixed(part.targetMs, 60_000, 4, decimalMark),
+        part.targetChanged ? '1' : '0',
+        fixed(part.against?.share ?? null, 0.01, 1, decimalMark),
+      ];
+    }),
+  );
+  return joinTable([columns, ...records], form);
+}
+
+function fixed(
+  value: number | null,
+  unit: number,
+  decimals: number,
+  decimalMark: TableMarks['decimalMark'],
+): string {
+  return value === null ? '' : (value / unit).toFixed(decimals).replace('.', decimalMark);
+}
