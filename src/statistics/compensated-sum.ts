@@ -12,7 +12,8 @@
 export function compensatedSum(values: readonly number[]): number {
   let sum = 0;
   let lost = 0;
-  for (let i = 0; i < values.length; i += 1) {
+  const n = values.length;
+  for (let i = 0; i < n; i += 1) {
     const value = values[i]!;
     const next = sum + value;
     // Knuth's two-sum: exact for either order of size, and without a branch to mispredict.

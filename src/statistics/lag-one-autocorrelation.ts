@@ -12,26 +12,31 @@ import { requireReadings } from './require-readings';
  * @throws {RangeError} lagOneAutocorrelation requires at least two readings
  * @throws {RangeError} lagOneAutocorrelation requires finite readings no larger than 1e150 in size
  * @throws {RangeError} lagOneAutocorrelation requires readings that are not all equal
+ * @throws {RangeError} lagOneAutocorrelation requires readings whose squared deviations are not lost to rounding
  * @example
  * lagOneAutocorrelation([1, 2, 3, 4, 5]) // => 0.4
  */
 export function lagOneAutocorrelation(readings: readonly number[]): number {
   requireReadings('lagOneAutocorrelation', readings, 2);
-  const mean = observedMean(readings);
-  // In units of the largest deviation, so that tiny readings do not vanish when they are squared.
-  let largest = 0;
-  for (const reading of readings) largest = Math.max(largest, Math.abs(reading - mean));
+  // Asked first: the mean of equal readings may round to a neighbour of them, and leave deviations of dust.
   if (readings.every((reading) => reading === readings[0])) {
     throw new RangeError('lagOneAutocorrelation requires readings that are not all equal');
   }
+  const mean = observedMean(readings);
+  const n = readings.length;
   let products = 0;
   let squares = 0;
   let before = 0;
-  for (const reading of readings) {
-    const deviation = (reading - mean) / largest;
+  for (let i = 0; i < n; i += 1) {
+    const deviation = readings[i]! - mean;
     products += before * deviation;
     squares += deviation * deviation;
     before = deviation;
+  }
+  if (squares === 0) {
+    throw new RangeError(
+      'lagOneAutocorrelation requires readings whose squared deviations are not lost to rounding',
+    );
   }
   return products / squares;
 }

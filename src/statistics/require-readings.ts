@@ -23,7 +23,8 @@ export function requireReadings(functionName: string, readings: readonly number[
       `${functionName} requires at least ${COUNT_IN_WORDS[atLeast] ?? `${atLeast} readings`}`,
     );
   }
-  for (let i = 0; i < readings.length; i += 1) {
+  const n = readings.length;
+  for (let i = 0; i < n; i += 1) {
     const reading = readings[i]!;
     // Written so that NaN fails it too.
     if (!(Math.abs(reading) <= LARGEST_READING)) {

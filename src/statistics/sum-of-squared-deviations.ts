@@ -24,6 +24,6 @@ export function sumOfSquaredDeviations(readings: readonly number[]): number {
     squares += deviation * deviation;
     residue += deviation;
   }
-  // Equal readings: the mean may round to a neighbour of them, and the rest would then be noise below zero.
+  // The mean of equal readings may round to a neighbour of them; what is left is dust, on either side of zero.
   return Math.max(0, squares - (residue * residue) / n);
 }
