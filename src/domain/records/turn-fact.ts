@@ -13,7 +13,14 @@ export type PartOutcome = 'good' | 'rework' | 'scrap';
 /** What happens in a turn, an operator's stretch at a station. */
 export type TurnFact =
   | ({ readonly kind: 'turn-started'; readonly starts: 'turn'; readonly person: string } & PartInHand)
-  | ({ readonly kind: 'part-done' } & PartInHand)
+  | ({
+      readonly kind: 'part-done';
+      /**
+       * Time on this part, milliseconds, where it was not worked from tap to tap: a batch passes every
+       * part of a rack several times. Without it the cycle is the time since the tap before.
+       */
+      readonly touchMs?: number;
+    } & PartInHand)
   | ({ readonly kind: 'part-changed' } & PartInHand)
   | {
       readonly kind: 'part-judged';

@@ -133,7 +133,7 @@ class TurnBuilder {
 
   private finishPart(
     { stamp }: LogRecord,
-    { part, partCode, targetMs }: Extract<TurnFact, { kind: 'part-done' }>,
+    { part, partCode, targetMs, touchMs }: Extract<TurnFact, { kind: 'part-done' }>,
     key: string,
     atMs: number,
   ): void {
@@ -147,7 +147,8 @@ class TurnBuilder {
       doneAt: stamp,
       fromMs: this.partBeganAtMs,
       toMs: atMs,
-      netMs: atMs - this.partBeganAtMs - this.partStoppedMs,
+      // The ledger keeps the time between the taps all the same: it is the operator's, not the part's.
+      netMs: touchMs ?? atMs - this.partBeganAtMs - this.partStoppedMs,
       outcome,
       defect: judged?.defect ?? '',
     });
