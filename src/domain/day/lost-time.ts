@@ -1,6 +1,7 @@
+import type { LedgerCategory } from '../turn/ledger-category';
 import { NOT_STATED, type Turn } from '../turn/turn';
 
-/** Time stopped for one reason, planned breaks left out. */
+/** Time lost for one reason. */
 export interface LostTime {
   readonly reason: string;
   /** The shop's own wording, the newest used; empty for a reason the tablet words. */
@@ -9,12 +10,15 @@ export interface LostTime {
   readonly lostMs: number;
 }
 
-/** Time stopped by reason: longest first, what nobody explained last. An open stoppage counts to the last record. */
+/** Set-up and planned breaks are time stopped too, but nobody lost it: they have lines of their own in the ledger. */
+const notLost: ReadonlySet<LedgerCategory> = new Set(['set-up', 'planned-break']);
+
+/** Time lost by reason: longest first, what nobody explained last. An open stoppage counts to the last record. */
 export function lostTime(turns: readonly Turn[]): LostTime[] {
   const byReason = new Map<string, LostTime>();
   for (const turn of [...turns].sort((a, b) => a.startedAt.wallMs - b.startedAt.wallMs)) {
     for (const { reason, label, category, fromMs, toMs } of turn.stoppages) {
-      if (category === 'planned-break') continue;
+      if (notLost.has(category)) continue;
       const before = byReason.get(reason);
       byReason.set(reason, {
         reason,

@@ -26,7 +26,7 @@ export interface DayReview {
   readonly elapsedMs: number;
   /** The same time by category: they add up to it. */
   readonly totals: Readonly<Record<LedgerCategory, number>>;
-  /** Time stopped by reason, longest first, not stated last. */
+  /** Time lost by reason, longest first, not stated last; set-up and planned breaks left out. */
   readonly lost: readonly LostTime[];
   /** All parts of the day against the targets they carried; null when none had one. */
   readonly against: AgainstTarget | null;

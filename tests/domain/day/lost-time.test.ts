@@ -47,12 +47,14 @@ describe('lostTime', () => {
     ]);
   });
 
-  it('leaves planned breaks out', () => {
+  it('leaves set-up and planned breaks out, and keeps rework and being called away', () => {
     const turn = turnWithStops([
       [600, reason('break', 'planned-break')],
       [20, reason('set-up', 'set-up')],
+      [10, reason('again', 'rework', 'Done again')],
+      [30, reason('called-away', 'called-away')],
     ]);
-    expect(lostTime([turn]).map((lost) => lost.reason)).toEqual(['set-up']);
+    expect(lostTime([turn]).map((lost) => lost.reason)).toEqual(['called-away', 'again']);
   });
 
   it('words a reason as the shop worded it last, in whatever order the turns come', () => {

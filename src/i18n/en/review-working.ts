@@ -1,0 +1,80 @@
+/** Words with which a figure of the Review screen explains itself. */
+export const reviewWorking = {
+  numbers: 'Numbers that went in',
+  seconds: 'Net cycles in the order they were done, seconds:',
+  daily: 'Daily averages, oldest first, minutes:',
+  count: {
+    title: (part: string) => `n of ${part}`,
+    says: 'How many parts were tapped as done on this day. A tap that was taken back is not counted.',
+  },
+  mean: {
+    title: (part: string) => `Mean net cycle of ${part}`,
+    says: 'Net cycle: from the tap of the part before to the tap of this one, stoppages out; for a part worked in a batch, the time spent on it. Every part done counts, also a reworked or a scrapped one.',
+    formula: 'mean = sum of net cycles ÷ n',
+    put: (sum: string, n: number, mean: string, clock: string) =>
+      `${sum} min ÷ ${n} = ${mean} min = ${clock}`,
+  },
+  deviation: {
+    title: (part: string) => `Spread of ${part}`,
+    says: 'Sample standard deviation of the net cycles: about how far a single part lies from the mean. It says how alike the parts ran, not how well anyone worked.',
+    formula: 's = √( sum of (net cycle − mean)² ÷ (n − 1) )',
+    put: (n: number, mean: string, deviation: string) => `n ${n}, mean ${mean} min: s = ${deviation} min`,
+  },
+  range: {
+    title: (part: string) => `Spread of ${part}`,
+    says: 'With two to four parts a standard deviation says little, so the shortest and the longest stand here.',
+    formula: 'range = shortest to longest net cycle',
+    one: 'One part has no spread.',
+  },
+  target: {
+    title: (part: string) => `Target of ${part}`,
+    says: 'The time a part should take, as the last part of the day carried it. Shop shows where it comes from.',
+    changed: 'It was changed during the day. Every part is compared with the target it carried itself.',
+    none: 'No target was set for this part, so it is compared with none.',
+  },
+  share: {
+    title: (part: string) => `Share of target, ${part}`,
+    all: 'Share of target, all parts of the day',
+    says: 'Net time of the parts over the time their targets allow. Below 100 % is inside the target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. Parts without a target count on neither side.',
+    formula: 'share = sum of net cycles ÷ sum of targets',
+    put: (net: string, target: string, share: string, n: number) =>
+      `${net} min ÷ ${target} min = ${share} % (${n} ${n === 1 ? 'part' : 'parts'} with a target)`,
+  },
+  outcome: {
+    title: (part: string) => `Good, rework and scrap of ${part}`,
+    says: 'As judged on Pace. A part that nobody judged counts as good. Good here means good the first time; a reworked part stands under rework.',
+    put: (good: number, rework: number, scrap: number, n: number) => `${good} + ${rework} + ${scrap} = ${n}`,
+  },
+  elapsed: {
+    title: 'Elapsed time',
+    says: 'From the first record of each turn to its last, added up. It is not a record of hours worked.',
+    formula: 'elapsed = sum of all categories',
+  },
+  category: {
+    formula: 'sum of the stretches of the ledger in this category',
+    says: {
+      cycle:
+        'From tap to tap, stoppages out: the net cycles of the parts, and of the part in hand while a turn is open.',
+      'set-up': 'Stopped, with a reason that the shop counts as set-up.',
+      stoppage: 'Stopped, with a reason that the shop counts as a stoppage, or with none stated.',
+      rework: 'Stopped, with a reason that the shop counts as rework.',
+      'planned-break': 'Stopped, with a reason that the shop counts as a planned break.',
+      'called-away':
+        'Stopped, with a reason that the shop counts as called away. It never counts against anyone.',
+      unaccounted: 'Nobody said what it was: mostly the time after the last part of a turn.',
+    },
+    put: (minutes: string, elapsed: string, share: string) =>
+      `${minutes} min of ${elapsed} min elapsed = ${share} %`,
+  },
+  lost: {
+    says: 'From Stop to the tap that went on. The reason is the one given last. Set-up and planned breaks are left out: nobody lost that time.',
+    formula: 'minutes = sum of the stoppages with this reason',
+    put: (count: number, minutes: string) =>
+      `${count} ${count === 1 ? 'stoppage' : 'stoppages'}, ${minutes} min together`,
+  },
+  median: {
+    title: (part: string) => `Median of ${part}`,
+    says: 'The middle one of the daily averages: half of the days lie above it, half below. One odd day does not move it. Each day counts once, however many parts it had.',
+    formula: 'median = middle value; with an even count, halfway between the two in the middle',
+  },
+};

@@ -1,0 +1,119 @@
+import type { Hatching } from '../../charts/hatch-patterns';
+import { HatchSwatch } from '../../charts/hatch-swatch';
+import { LedgerBar } from '../../charts/ledger-bar';
+import type { DayReview } from '../../domain/day/review-day';
+import type { LedgerCategory } from '../../domain/turn/ledger-category';
+import { review } from '../../i18n/en/review';
+import { reviewWorking as says } from '../../i18n/en/review-working';
+import { formatNumber } from '../../i18n/format-number';
+import { Figure } from './figure';
+import { roundedShares } from './rounded-shares';
+import { useWidth } from './use-width';
+import type { Working } from './working';
+
+const words = review.ledger;
+
+/** In the order in which they are read: work first, what nobody can say last. */
+const order: readonly { category: LedgerCategory; hatching: Hatching }[] = [
+  { category: 'cycle', hatching: 'solid' },
+  { category: 'set-up', hatching: 'diagonal' },
+  { category: 'rework', hatching: 'dots' },
+  { category: 'stoppage', hatching: 'cross' },
+  { category: 'called-away', hatching: 'level' },
+  { category: 'planned-break', hatching: 'upright' },
+  { category: 'unaccounted', hatching: 'blank' },
+];
+
+/** The time ledger of a day: categories that add up to the elapsed time, drawn as one bar. */
+export function DayLedger({ day, open }: { day: DayReview; open: (working: Working) => void }) {
+  const { ref, width } = useWidth();
+  const used = order.filter(({ category }) => day.totals[category] > 0);
+  const amounts = used.map(({ category }) => day.totals[category]);
+  const minutes = roundedShares(
+    amounts.map((ms) => ms / 60_000),
+    1,
+  );
+  const elapsed = formatNumber(
+    minutes.reduce((sum, each) => sum + each, 0),
+    1,
+  );
+  const percents = roundedShares(
+    amounts.map((ms) => (100 * ms) / (day.elapsedMs || 1)),
+    1,
+  );
+  const pieces = used.map(({ category, hatching }, place) => ({
+    name: words.names[category],
+    amount: day.totals[category],
+    hatching,
+    category,
+    minutes: formatNumber(minutes[place]!, 1),
+    percent: formatNumber(percents[place]!, 1),
+  }));
+  return (
+    <section class="stack" aria-labelledby="review-ledger-title">
+      <h2 id="review-ledger-title">{words.title}</h2>
+      <div ref={ref}>
+        {width > 0 && (
+          <LedgerBar
+            id="review-ledger"
+            title={words.pictureTitle}
+            description={pieces.map(({ name, minutes: of }) => words.piece(name, of)).join(', ')}
+            width={width}
+            pieces={pieces}
+          />
+        )}
+      </div>
+      <table class="sheet review-sheet">
+        <thead>
+          <tr>
+            <th scope="col">{words.category}</th>
+            <th scope="col">{words.minutes}</th>
+            <th scope="col">{words.share}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {pieces.map((piece) => (
+            <tr key={piece.category}>
+              <th scope="row" class="words">
+                <HatchSwatch id={`review-swatch-${piece.category}`} hatching={piece.hatching} /> {piece.name}
+              </th>
+              <td>
+                <Figure
+                  open={open}
+                  working={() => ({
+                    title: piece.name,
+                    says: says.category.says[piece.category],
+                    formula: says.category.formula,
+                    put: says.category.put(piece.minutes, elapsed, piece.percent),
+                  })}
+                >
+                  {piece.minutes}
+                </Figure>
+              </td>
+              <td>{piece.percent} %</td>
+            </tr>
+          ))}
+        </tbody>
+        <tfoot>
+          <tr>
+            <td>{words.elapsed}</td>
+            <td>
+              <Figure
+                open={open}
+                working={() => ({
+                  title: says.elapsed.title,
+                  says: says.elapsed.says,
+                  formula: says.elapsed.formula,
+                  put: `${pieces.map((piece) => piece.minutes).join(' + ')} = ${elapsed} min`,
+                })}
+              >
+                {elapsed}
+              </Figure>
+            </td>
+            <td>{pieces.length > 0 ? '100.0 %' : ''}</td>
+          </tr>
+        </tfoot>
+      </table>
+    </section>
+  );
+}

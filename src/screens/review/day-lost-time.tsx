@@ -1,0 +1,92 @@
+import { AmountBar } from '../../charts/amount-bar';
+import type { LostTime } from '../../domain/day/lost-time';
+import type { DayReview } from '../../domain/day/review-day';
+import { NOT_STATED } from '../../domain/turn/turn';
+import { reasonWords } from '../../i18n/en/reasons';
+import { review } from '../../i18n/en/review';
+import { reviewWorking as says } from '../../i18n/en/review-working';
+import { formatNumber } from '../../i18n/format-number';
+import { Figure } from './figure';
+import { roundedShares } from './rounded-shares';
+import type { Working } from './working';
+
+const words = review.lost;
+const BAR_PX = 110;
+
+/** Time stopped by reason, as a column of bars; what nobody explained is last, and in outline. */
+export function DayLostTime({ day, open }: { day: DayReview; open: (working: Working) => void }) {
+  const most = Math.max(0, ...day.lost.map(({ lostMs }) => lostMs));
+  const minutes = roundedShares(
+    day.lost.map(({ lostMs }) => lostMs / 60_000),
+    1,
+  );
+  return (
+    <section class="stack" aria-labelledby="review-lost-title">
+      <h2 id="review-lost-title">{words.title}</h2>
+      {day.lost.length === 0 ? (
+        <p>{words.none}</p>
+      ) : (
+        <table class="sheet review-sheet">
+          <thead>
+            <tr>
+              <th scope="col">{words.reason}</th>
+              <th scope="col" class="words" colSpan={2}>
+                {words.minutes}
+              </th>
+              <th scope="col">{words.count}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {day.lost.map((lost, place) => (
+              <tr key={lost.reason}>
+                <th scope="row" class="words">
+                  {reasonName(lost)}
+                </th>
+                <td class="words review-bar">
+                  <AmountBar
+                    amount={lost.lostMs}
+                    most={most}
+                    width={BAR_PX}
+                    isNeutral={lost.reason === NOT_STATED}
+                  />
+                </td>
+                <td>
+                  <Figure
+                    open={open}
+                    working={() => ({
+                      title: reasonName(lost),
+                      says: says.lost.says,
+                      formula: says.lost.formula,
+                      put: says.lost.put(lost.count, formatNumber(lost.lostMs / 60_000, 1)),
+                    })}
+                  >
+                    {formatNumber(minutes[place]!, 1)}
+                  </Figure>
+                </td>
+                <td>{lost.count}</td>
+              </tr>
+            ))}
+          </tbody>
+          <tfoot>
+            <tr>
+              <td>{words.all}</td>
+              <td />
+              <td>
+                {formatNumber(
+                  minutes.reduce((sum, each) => sum + each, 0),
+                  1,
+                )}
+              </td>
+              <td>{day.lost.reduce((sum, { count }) => sum + count, 0)}</td>
+            </tr>
+          </tfoot>
+        </table>
+      )}
+      <p class="small quiet">{words.note}</p>
+    </section>
+  );
+}
+
+function reasonName({ reason, label }: LostTime): string {
+  return label || (reasonWords[reason] ?? reason);
+}

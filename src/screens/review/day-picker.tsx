@@ -1,0 +1,43 @@
+import type { DayReview } from '../../domain/day/review-day';
+import { review as words } from '../../i18n/en/review';
+import { formatDay } from '../../i18n/format-day';
+
+interface Props {
+  /** Newest first. */
+  readonly days: readonly DayReview[];
+  readonly chosen: string;
+  readonly pickDay: (day: string) => void;
+}
+
+/** The days, newest first: one from the list, or the one before or after. */
+export function DayPicker({ days, chosen, pickDay }: Props) {
+  const place = days.findIndex(({ day }) => day === chosen);
+  const earlier = place < 0 ? undefined : days[place + 1];
+  const later = place < 0 ? undefined : days[place - 1];
+  return (
+    <div class="row review-picker no-print">
+      <button
+        type="button"
+        class="button"
+        disabled={!earlier}
+        onClick={() => earlier && pickDay(earlier.day)}
+      >
+        {words.earlier}
+      </button>
+      <label class="field">
+        <span class="visually-hidden">{words.day}</span>
+        <select value={chosen} onChange={(event) => pickDay(event.currentTarget.value)}>
+          {place < 0 && <option value={chosen}>–</option>}
+          {days.map(({ day, done }) => (
+            <option key={day} value={day}>
+              {words.dayInList(formatDay(day), done)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <button type="button" class="button" disabled={!later} onClick={() => later && pickDay(later.day)}>
+        {words.later}
+      </button>
+    </div>
+  );
+}

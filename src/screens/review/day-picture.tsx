@@ -1,0 +1,74 @@
+import { type PartLine, PartTargetChart } from '../../charts/part-target-chart';
+import type { PartOfDay } from '../../domain/day/part-of-day';
+import type { DayReview } from '../../domain/day/review-day';
+import { review as words } from '../../i18n/en/review';
+import { formatDay } from '../../i18n/format-day';
+import { decimalMinutes } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { sideOfTarget } from './side-of-target';
+import { useWidth } from './use-width';
+
+/** Below this many parts each one is drawn: a standard deviation of three says nothing. */
+const FEW = 5;
+const MINUTE_MS = 60_000;
+
+/** The day's parts beside their targets: the first thing to see. */
+export function DayPicture({ day }: { day: DayReview }) {
+  const { ref, width } = useWidth();
+  const lines = day.parts.map(partLine);
+  return (
+    <figure class="review-picture" ref={ref}>
+      {width > 0 && (
+        <PartTargetChart
+          id="review-day-picture"
+          title={words.pictureTitle(formatDay(day.day))}
+          description={day.parts.map((part, place) => lineInWords(part, lines[place]!)).join(' ')}
+          width={width}
+          lines={lines}
+          axisText={words.picture.axis}
+          tickText={(minutes) => formatNumber(minutes, Number.isInteger(minutes) ? 0 : 1)}
+        />
+      )}
+      <figcaption class="small quiet">{words.picture.legend}</figcaption>
+    </figure>
+  );
+}
+
+function partLine(part: PartOfDay): PartLine {
+  const { n, meanMs, deviationMs, shortestMs, longestMs, netTimesMs, targetMs, against } = part;
+  const isFew = n < FEW;
+  const low = isFew ? shortestMs : Math.max(0, meanMs - (deviationMs ?? 0));
+  const high = isFew ? longestMs : meanMs + (deviationMs ?? 0);
+  const side = against ? sideOfTarget(against.share) : 'level';
+  const off = against ? formatNumber(Math.abs(Math.round(against.share * 100) - 100)) : '';
+  return {
+    key: part.part,
+    label: part.partCode,
+    note: words.picture.note(n),
+    mean: meanMs / MINUTE_MS,
+    spread: n > 1 ? { low: low / MINUTE_MS, high: high / MINUTE_MS } : null,
+    dots: isFew ? netTimesMs.map((ms) => ms / MINUTE_MS) : [],
+    target:
+      targetMs === null
+        ? null
+        : { value: targetMs / MINUTE_MS, text: words.picture.target(roundedClockFace(targetMs)) },
+    side,
+    verdict: !against
+      ? words.picture.noTarget
+      : side === 'level'
+        ? words.picture.level
+        : words.picture[side](off),
+    verdictNote: words.picture.meanNote(roundedClockFace(meanMs), decimalMinutes(meanMs)),
+  };
+}
+
+function lineInWords({ partCode, n, meanMs }: PartOfDay, { target, verdict }: PartLine): string {
+  return words.picture.line({
+    part: partCode,
+    n,
+    mean: roundedClockFace(meanMs),
+    target: target?.text ?? words.picture.noTarget,
+    verdict,
+  });
+}

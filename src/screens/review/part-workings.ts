@@ -1,0 +1,81 @@
+import type { AgainstTarget } from '../../domain/day/against-target';
+import type { PartOfDay } from '../../domain/day/part-of-day';
+import { reviewWorking as says } from '../../i18n/en/review-working';
+import { decimalMinutes, decimalSeconds } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import type { Working } from './working';
+
+/** Every net cycle of a part, so that a figure can be worked out again by hand. */
+function netCycles({ netTimesMs }: PartOfDay): NonNullable<Working['numbers']> {
+  return { title: says.seconds, values: netTimesMs.map((ms) => decimalSeconds(ms)) };
+}
+
+export function countWorking(part: PartOfDay): Working {
+  return { title: says.count.title(part.partCode), says: says.count.says };
+}
+
+export function meanWorking(part: PartOfDay): Working {
+  const sumMs = part.netTimesMs.reduce((sum, ms) => sum + ms, 0);
+  return {
+    title: says.mean.title(part.partCode),
+    says: says.mean.says,
+    formula: says.mean.formula,
+    put: says.mean.put(
+      decimalMinutes(sumMs),
+      part.n,
+      decimalMinutes(part.meanMs, 3),
+      roundedClockFace(part.meanMs),
+    ),
+    numbers: netCycles(part),
+  };
+}
+
+export function spreadWorking(part: PartOfDay): Working {
+  const isFew = part.n < 5;
+  if (isFew || part.deviationMs === null) {
+    const title = says.range.title(part.partCode);
+    if (part.n === 1) return { title, says: says.range.one, numbers: netCycles(part) };
+    return {
+      title,
+      says: says.range.says,
+      formula: says.range.formula,
+      put: `${roundedClockFace(part.shortestMs)} – ${roundedClockFace(part.longestMs)}`,
+      numbers: netCycles(part),
+    };
+  }
+  return {
+    title: says.deviation.title(part.partCode),
+    says: says.deviation.says,
+    formula: says.deviation.formula,
+    put: says.deviation.put(part.n, decimalMinutes(part.meanMs, 3), decimalMinutes(part.deviationMs, 3)),
+    numbers: netCycles(part),
+  };
+}
+
+export function targetWorking(part: PartOfDay): Working {
+  const { title, says: sense, changed, none } = says.target;
+  const about = part.targetMs === null ? none : sense;
+  return {
+    title: title(part.partCode),
+    says: part.targetChanged ? `${about} ${changed}` : about,
+    ...(part.targetMs === null
+      ? {}
+      : { put: `${roundedClockFace(part.targetMs)} = ${decimalMinutes(part.targetMs, 3)} min` }),
+  };
+}
+
+/** Of one part, or of all parts of the day when no code is given. */
+export function shareWorking({ n, netMs, targetMs, share }: AgainstTarget, partCode?: string): Working {
+  return {
+    title: partCode === undefined ? says.share.all : says.share.title(partCode),
+    says: says.share.says,
+    formula: says.share.formula,
+    put: says.share.put(decimalMinutes(netMs), decimalMinutes(targetMs), formatNumber(share * 100, 1), n),
+  };
+}
+
+export function outcomeWorking({ partCode, good, rework, scrap, n }: PartOfDay): Working {
+  const { title, says: sense, put } = says.outcome;
+  return { title: title(partCode), says: sense, put: put(good, rework, scrap, n) };
+}

@@ -1,0 +1,106 @@
+import type { PartRun } from '../../domain/day/part-run';
+import { review } from '../../i18n/en/review';
+import { reviewWorking as says } from '../../i18n/en/review-working';
+import { formatDay } from '../../i18n/format-day';
+import { decimalMinutes } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { Figure } from './figure';
+import { meanWorking, shareWorking, spreadWorking } from './part-workings';
+import { sideOfTarget } from './side-of-target';
+import { SpreadText } from './spread-text';
+import type { Working } from './working';
+
+const words = review.sheet;
+
+interface Props {
+  readonly run: PartRun;
+  readonly partCode: string;
+  readonly chosen: string;
+  readonly open: (working: Working) => void;
+  readonly pickDay: (day: string) => void;
+}
+
+/** The run of a part as a sheet, newest day first. A day can be touched to open it. */
+export function RunSheet({ run, partCode, chosen, open, pickDay }: Props) {
+  const { medianMs } = run;
+  return (
+    <table class="sheet review-sheet">
+      <thead>
+        <tr>
+          <th scope="col">{review.weeks.day}</th>
+          <th scope="col">{words.n}</th>
+          <th scope="col">{words.mean}</th>
+          <th scope="col">{words.spread}</th>
+          <th scope="col">{words.target}</th>
+          <th scope="col">{words.share}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {[...run.days].reverse().map(({ day, of }) => (
+          <tr key={day} class={day === chosen ? 'review-chosen' : ''}>
+            <th scope="row" class="words">
+              <button
+                type="button"
+                class="review-figure"
+                aria-current={day === chosen ? 'true' : undefined}
+                onClick={() => pickDay(day)}
+              >
+                {formatDay(day)}
+              </button>
+            </th>
+            <td>{of.n}</td>
+            <td>
+              <Figure open={open} working={() => meanWorking(of)}>
+                <strong>{roundedClockFace(of.meanMs)}</strong>
+                <small>{words.minutes(decimalMinutes(of.meanMs))}</small>
+              </Figure>
+            </td>
+            <td>
+              <Figure open={open} working={() => spreadWorking(of)}>
+                <SpreadText part={of} />
+              </Figure>
+            </td>
+            <td>{of.targetMs === null ? words.none : roundedClockFace(of.targetMs)}</td>
+            <td>
+              {of.against ? (
+                <Figure open={open} working={() => shareWorking(of.against!, of.partCode)}>
+                  {words.shareWithSide(formatNumber(of.against.share * 100), sideOfTarget(of.against.share))}
+                </Figure>
+              ) : (
+                words.none
+              )}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+      {medianMs !== null && (
+        <tfoot>
+          <tr>
+            <td>{says.median.title(partCode)}</td>
+            <td />
+            <td>
+              <Figure open={open} working={() => medianWorking(run, partCode, medianMs)}>
+                <strong>{roundedClockFace(medianMs)}</strong>
+                <small>{words.minutes(decimalMinutes(medianMs))}</small>
+              </Figure>
+            </td>
+            <td />
+            <td />
+            <td />
+          </tr>
+        </tfoot>
+      )}
+    </table>
+  );
+}
+
+function medianWorking({ days }: PartRun, partCode: string, medianMs: number): Working {
+  return {
+    title: says.median.title(partCode),
+    says: says.median.says,
+    formula: says.median.formula,
+    put: words.minutes(decimalMinutes(medianMs, 3)),
+    numbers: { title: says.daily, values: days.map(({ of }) => decimalMinutes(of.meanMs, 3)) },
+  };
+}

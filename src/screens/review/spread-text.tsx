@@ -1,0 +1,26 @@
+import type { PartOfDay } from '../../domain/day/part-of-day';
+import { review } from '../../i18n/en/review';
+import { decimalMinutes } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
+
+const words = review.sheet;
+
+/** Standard deviation from five parts on, the range from two to four, words for one. */
+export function SpreadText({ part }: { part: PartOfDay }) {
+  const { n, deviationMs, shortestMs, longestMs } = part;
+  if (n === 1 || deviationMs === null) return <small>{words.oneOnly}</small>;
+  if (n < 5) {
+    return (
+      <>
+        {`${roundedClockFace(shortestMs)}–${roundedClockFace(longestMs)}`}
+        <small>{words.range}</small>
+      </>
+    );
+  }
+  return (
+    <>
+      {words.minutes(decimalMinutes(deviationMs))}
+      <small>{words.deviation}</small>
+    </>
+  );
+}
