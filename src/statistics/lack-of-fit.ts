@@ -1,5 +1,6 @@
-import { fisherProbability } from './fisher-probability';
+import { fisherTails } from './fisher-tails';
 import { observedMean } from './observed-mean';
+import { requireNumber } from './require-number';
 import { requireReadings } from './require-readings';
 import { simpleRegression } from './simple-regression';
 import { sumOfSquaredDeviations } from './sum-of-squared-deviations';
@@ -25,36 +26,41 @@ export type LackOfFit = {
  * D. C. Montgomery and G. C. Runger, Applied Statistics and Probability for Engineers, section S11-1.
  *
  * @throws {RangeError} lackOfFit requires at least three sizes and one of them read twice
+ * @throws {RangeError} lackOfFit requires as many drivers as responses
  * @throws {RangeError} lackOfFit requires readings of one size that differ
- * @throws {RangeError} simpleRegression requires more observations than coefficients
  * @example
  * lackOfFit([1, 1, 2, 2, 3, 3], [1, 2, 2, 3, 3, 4]).errorFreedom // => 3
  */
 export function lackOfFit(driver: readonly number[], responses: readonly number[]): LackOfFit {
   requireReadings('lackOfFit', driver, 1);
   requireReadings('lackOfFit', responses, 1);
+  if (driver.length !== responses.length) {
+    throw new RangeError('lackOfFit requires as many drivers as responses');
+  }
   const sizes = new Map<number, number[]>();
   for (const [i, x] of driver.entries()) {
-    const response = responses[i];
-    if (response !== undefined) sizes.set(x, [...(sizes.get(x) ?? []), response]);
+    const readings = sizes.get(x);
+    if (readings) readings.push(responses[i]!);
+    else sizes.set(x, [responses[i]!]);
   }
   const fitFreedom = sizes.size - 2;
   const errorFreedom = responses.length - sizes.size;
   if (fitFreedom < 1 || errorFreedom < 1) {
     throw new RangeError('lackOfFit requires at least three sizes and one of them read twice');
   }
-  const { fit } = simpleRegression(driver, responses);
   let pureError = 0;
+  for (const readings of sizes.values()) pureError += sumOfSquaredDeviations(readings);
+  if (!(pureError > 0)) throw new RangeError('lackOfFit requires readings of one size that differ');
+
+  const { intercept, slope } = simpleRegression(driver, responses);
+  // SSE − SSPE as the sum it stands for, not as a difference of nearly equal numbers.
   let bend = 0;
   for (const [x, readings] of sizes) {
-    const mean = observedMean(readings);
-    pureError += sumOfSquaredDeviations(readings);
-    // SSE − SSPE as the sum it stands for, not as a difference of nearly equal numbers.
-    bend += readings.length * (mean - fit.coefficients[0]! - fit.coefficients[1]! * x) ** 2;
+    bend += readings.length * (observedMean(readings) - intercept - slope * x) ** 2;
   }
-  if (!(pureError > 0)) throw new RangeError('lackOfFit requires readings of one size that differ');
   const f = bend / fitFreedom / (pureError / errorFreedom);
-  // The upper tail of F is the lower tail of 1/F with the degrees exchanged, which keeps small answers exact.
-  const probability = f > 0 ? fisherProbability(1 / f, errorFreedom, fitFreedom) : 1;
+  // A pure error of rounding size beside a real bend leaves no finite ratio.
+  requireNumber('lackOfFit', 'readings of one size that differ', f, true);
+  const probability = fisherTails(f, fitFreedom, errorFreedom).upper;
   return { f, fitFreedom, errorFreedom, probability };
 }

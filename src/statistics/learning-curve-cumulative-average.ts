@@ -13,7 +13,7 @@ import { requireNumber } from './require-number';
  *
  * @throws {RangeError} learningCurveCumulativeAverage requires a first time above zero and below 1e150
  * @throws {RangeError} learningCurveCumulativeAverage requires a whole number of units from 1
- * @throws {RangeError} learningExponent requires a rate above 0 and at most 1
+ * @throws {RangeError} learningCurveCumulativeAverage requires a rate above 0 and at most 1
  * @example
  * learningCurveCumulativeAverage(100, 0.8, 2).total // => 160
  */
@@ -22,6 +22,12 @@ export function learningCurveCumulativeAverage(
   rate: number,
   units: number,
 ): { readonly average: number; readonly total: number; readonly unitTime: number } {
+  requireNumber(
+    'learningCurveCumulativeAverage',
+    'a rate above 0 and at most 1',
+    rate,
+    rate > 0 && rate <= 1,
+  );
   requireNumber(
     'learningCurveCumulativeAverage',
     'a first time above zero and below 1e150',

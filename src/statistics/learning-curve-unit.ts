@@ -13,11 +13,12 @@ import { requireNumber } from './require-number';
  *
  * @throws {RangeError} learningCurveUnit requires a first time above zero
  * @throws {RangeError} learningCurveUnit requires a whole unit number from 1
- * @throws {RangeError} learningExponent requires a rate above 0 and at most 1
+ * @throws {RangeError} learningCurveUnit requires a rate above 0 and at most 1
  * @example
  * learningCurveUnit(50, 0.8, 2) // => 40
  */
 export function learningCurveUnit(firstTime: number, rate: number, unit: number): number {
+  requireNumber('learningCurveUnit', 'a rate above 0 and at most 1', rate, rate > 0 && rate <= 1);
   requireNumber('learningCurveUnit', 'a first time above zero', firstTime, firstTime > 0);
   requireNumber(
     'learningCurveUnit',

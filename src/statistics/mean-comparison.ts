@@ -1,4 +1,5 @@
 import { requireConfidence } from './require-confidence';
+import { requireNumber } from './require-number';
 import { studentProbability } from './student-probability';
 import { studentQuantile } from './student-quantile';
 
@@ -37,8 +38,8 @@ export function meanComparison(
   confidence: number,
 ): MeanComparison {
   requireConfidence(name, confidence);
-  if (!(standardError > 0)) throw new RangeError(`${name} requires readings that differ`);
   const t = difference / standardError;
+  requireNumber(name, 'readings that differ', t, standardError > 0);
   const probability = Math.min(1, 2 * studentProbability(-Math.abs(t), degreesOfFreedom));
   const reach = studentQuantile(1 - (1 - confidence) / 2, degreesOfFreedom) * standardError;
   return {

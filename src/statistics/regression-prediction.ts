@@ -30,7 +30,7 @@ export type RegressionPrediction = {
  *
  * @throws {RangeError} regressionPrediction requires a whole number of parts from 1
  * @throws {RangeError} regressionPrediction requires a confidence above 0 and below 1
- * @throws {RangeError} standardDataTime requires one finite driver a coefficient
+ * @throws {RangeError} regressionPrediction requires one finite driver a coefficient
  * @example
  * regressionPrediction({ coefficients: [1, 2], leverageAt: () => 0.5, residualDeviation: 0, degreesOfFreedom: 3 }, [4]).value // => 9
  */
@@ -48,6 +48,9 @@ export function regressionPrediction(
   );
   requireConfidence('regressionPrediction', confidence);
   const [constant, ...slopes] = fit.coefficients;
+  if (drivers.length !== slopes.length || drivers.some((driver) => !(Math.abs(driver) <= 1e150))) {
+    throw new RangeError('regressionPrediction requires one finite driver a coefficient');
+  }
   const value = standardDataTime(constant!, slopes, drivers);
   const leverage = fit.leverageAt(drivers);
   const reach = studentQuantile(1 - (1 - confidence) / 2, fit.degreesOfFreedom) * fit.residualDeviation;

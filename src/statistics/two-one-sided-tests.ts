@@ -1,4 +1,4 @@
-import type { SampleSummary } from './sample-summary';
+import { type SampleSummary, sampleSummary } from './sample-summary';
 import { studentProbability } from './student-probability';
 import { welchComparison } from './welch-comparison';
 
@@ -28,7 +28,8 @@ export type TwoOneSidedTests = {
  *
  * @throws {RangeError} twoOneSidedTests requires a margin above zero
  * @throws {RangeError} twoOneSidedTests requires a significance strictly between 0 and 0.5
- * @throws {RangeError} welchComparison requires at least two readings that differ
+ * @throws {RangeError} twoOneSidedTests requires at least two readings
+ * @throws {RangeError} twoOneSidedTests requires readings that differ
  * @example
  * twoOneSidedTests([5, 5.1, 4.9], [5, 5.2, 4.8], { margin: 1 }).equivalent // => true
  */
@@ -44,7 +45,12 @@ export function twoOneSidedTests(
   if (!(significance > 0 && significance < 0.5)) {
     throw new RangeError('twoOneSidedTests requires a significance strictly between 0 and 0.5');
   }
-  const comparison = welchComparison(first, second, { confidence: 1 - 2 * significance });
+  const a = sampleSummary('twoOneSidedTests', first);
+  const b = sampleSummary('twoOneSidedTests', second);
+  if (!(a.deviation > 0 || b.deviation > 0)) {
+    throw new RangeError('twoOneSidedTests requires readings that differ');
+  }
+  const comparison = welchComparison(a, b, { confidence: 1 - 2 * significance });
   const { difference, standardError, degreesOfFreedom, lower, upper } = comparison;
   const probability = Math.max(
     studentProbability(-(difference + margin) / standardError, degreesOfFreedom),

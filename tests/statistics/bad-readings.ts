@@ -11,4 +11,4 @@ export const badReadings: readonly (readonly [string, readonly number[]])[] = [
 export const badFractions: readonly number[] = [0, 1, -0.5, 95, Number.NaN, Number.POSITIVE_INFINITY];
 
 /** The shape of every message: one sentence that begins with the function and its rule. */
-export const saysRule = (name: string) => new RegExp(`^${name} requires [^.]+$`);
+export const saysRule = (name: string) => new RegExp(`^${name} requires (?!.*\\. ).+[^.]$`);
