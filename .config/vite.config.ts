@@ -15,13 +15,19 @@ const release = process.env.PACEWRIGHT_RELEASE ?? version;
  * finished folder: the bundler's own list leaves out everything copied from src/public.
  */
 function serviceWorker(): Plugin {
+  let isWritten = false;
   return {
     name: 'service-worker',
     apply: 'build',
+    writeBundle() {
+      isWritten = true;
+    },
     closeBundle: {
       order: 'post',
       sequential: true,
       async handler() {
+        // Also called when the page could not be built; that fault is the one to show.
+        if (!isWritten) return;
         const manifest = readdirSync(dist, { recursive: true, withFileTypes: true })
           .filter((file) => file.isFile() && !/\.map$|^sw\.js$|^manifest\.json$/.test(file.name))
           .map((file) => path.relative(dist, path.join(file.parentPath, file.name)).split(path.sep).join('/'))
@@ -59,6 +65,32 @@ function serviceWorker(): Plugin {
   };
 }
 
+/**
+ * What the page may load and reach: itself. Written into the built page, so that it holds on any server; the
+ * development server needs inline styles and is left alone.
+ */
+function contentSecurityPolicy(): Plugin {
+  const policy = [
+    "default-src 'self'",
+    "connect-src 'self'",
+    "img-src 'self' data: blob:",
+    "object-src 'none'",
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join('; ');
+  return {
+    name: 'content-security-policy',
+    apply: 'build',
+    transformIndexHtml: () => [
+      {
+        tag: 'meta',
+        attrs: { 'http-equiv': 'Content-Security-Policy', content: policy },
+        injectTo: 'head-prepend',
+      },
+    ],
+  };
+}
+
 export default defineConfig({
   root: path.join(top, 'src'),
   base: './',
@@ -74,5 +106,5 @@ export default defineConfig({
     // Tells the size check which files a screen needs; not part of what is kept offline.
     manifest: true,
   },
-  plugins: [serviceWorker()],
+  plugins: [contentSecurityPolicy(), serviceWorker()],
 });
