@@ -4,6 +4,7 @@ import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
 import type { WriterLock } from './application/ports/writer-lock';
 import { downloadFile } from './device/download-file';
+import { lastingStorage } from './device/lasting-storage';
 import { localReserve } from './device/local-reserve';
 import { pageClock } from './device/page-clock';
 import { randomName } from './device/random-name';
@@ -86,6 +87,7 @@ async function start(lock: WriterLock): Promise<void> {
       bench,
       files: downloadFile,
       screenAwake,
+      lastingStorage,
       isDemo,
       isReadOnly,
       copies,
@@ -122,7 +124,7 @@ async function start(lock: WriterLock): Promise<void> {
   });
   show(!lock.isHeld);
   // Asked once there is something to lose; a browser that says no is told about on the Records screen.
-  navigator.storage?.persist?.().catch(() => {});
+  lastingStorage.ask();
 }
 
 takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE)

@@ -3,6 +3,7 @@ import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { Bench } from '../application/bench';
 import type { FileSaver } from '../application/ports/file-saver';
+import type { LastingStorage } from '../application/ports/lasting-storage';
 import type { ScreenAwake } from '../application/ports/screen-awake';
 import type { Route, ScreenName } from './route';
 
@@ -11,6 +12,7 @@ export interface App {
   readonly bench: Bench;
   readonly files: FileSaver;
   readonly screenAwake: ScreenAwake;
+  readonly lastingStorage: LastingStorage;
   readonly isDemo: boolean;
   /** Another tab is the writer: nothing may be recorded here. */
   readonly isReadOnly: boolean;

@@ -1,3 +1,35 @@
+import './records.css';
+import { recordsWords as words } from '../../i18n/en/records';
+import { useApp } from '../app';
+import { ExportSection } from './export-section';
+import { HoldingsSheet } from './holdings-sheet';
+import { ImportTable } from './import-table';
+
+/** Is my data safe, and how do I get it out? */
 export function RecordsScreen() {
-  return <div class="page">Records</div>;
+  const app = useApp();
+  return (
+    <div class="page records">
+      <div class="stack records-side">
+        <HoldingsSheet />
+        <section class="stack" aria-labelledby="records-purpose-title">
+          <h2 id="records-purpose-title">{words.purpose.title}</h2>
+          <p>{words.purpose.text}</p>
+        </section>
+        <section class="stack" aria-labelledby="records-demo-title">
+          <h2 id="records-demo-title">{words.demo.title}</h2>
+          <p class="quiet">{words.demo.text}</p>
+          <div class="row">
+            <button type="button" class="button" onClick={app.isDemo ? app.leaveDemo : app.openDemo}>
+              {app.isDemo ? words.demo.leave : words.demo.open}
+            </button>
+          </div>
+        </section>
+      </div>
+      <div class="stack records-side">
+        <ExportSection />
+        <ImportTable />
+      </div>
+    </div>
+  );
 }

@@ -1,0 +1,67 @@
+import type { ComponentChildren } from 'preact';
+import { recordsWords } from '../../i18n/en/records';
+import { formatDay } from '../../i18n/format-day';
+import { formatNumber } from '../../i18n/format-number';
+import { useApp } from '../app';
+import { LastingPromise } from './lasting-promise';
+import { useHoldings } from './use-holdings';
+
+const words = recordsWords.kept;
+
+/** What is saved, under which name, how often, and whether it may be deleted. */
+export function HoldingsSheet() {
+  const { bench, copies } = useApp();
+  const { holdings, problem } = useHoldings();
+  const { state, unsaved } = bench.saving.value;
+  return (
+    <section class="stack" aria-labelledby="records-kept-title">
+      <h1 id="records-kept-title">{words.title}</h1>
+      {problem && (
+        <p class="fault" role="alert">
+          {recordsWords.trouble(problem)}
+        </p>
+      )}
+      {!holdings && !problem && <p class="quiet">{recordsWords.reading}</p>}
+      {holdings && (
+        <p class="records-count number">
+          <strong>{formatNumber(holdings.records)}</strong>{' '}
+          {words.saved(holdings.records === 1 ? 'record' : 'records')}
+        </p>
+      )}
+      <table class="sheet records-sheet">
+        <tbody>
+          {holdings && (
+            <>
+              <Row name={words.rows.holds}>{words.holds(holdings.turns, holdings.studies)}</Row>
+              <Row name={words.rows.days}>
+                {holdings.days
+                  ? words.days(formatDay(holdings.days.first), formatDay(holdings.days.last))
+                  : words.noDays}
+              </Row>
+              <Row name={words.rows.tablet}>
+                <span class="number">{holdings.device}</span>
+              </Row>
+            </>
+          )}
+          {state === 'not-saved' && <Row name={words.rows.unsaved}>{words.unsaved(unsaved)}</Row>}
+          <Row name={words.rows.copies}>{words.copies[copies]}</Row>
+          <Row name={words.rows.lasting}>
+            <LastingPromise />
+          </Row>
+        </tbody>
+      </table>
+      <p class="small quiet">{words.outside}</p>
+    </section>
+  );
+}
+
+function Row({ name, children }: { name: string; children: ComponentChildren }) {
+  return (
+    <tr>
+      <th scope="row" class="words">
+        {name}
+      </th>
+      <td class="words">{children}</td>
+    </tr>
+  );
+}

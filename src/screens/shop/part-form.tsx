@@ -1,0 +1,104 @@
+import { useState } from 'preact/hooks';
+import { retirePart } from '../../application/shop/retire-part';
+import type { Part } from '../../domain/shop/shop';
+import { shop } from '../../i18n/en/shop';
+import { useApp } from '../app';
+import { savePart } from './save-part';
+import { targetAsTyped } from './target-as-typed';
+import { TargetField } from './target-field';
+
+const words = shop.form;
+
+/** One part, new or known: code, name, target. Nothing is taken before Save, and then all of it or nothing. */
+export function PartForm({ part, close }: { part: Part | null; close: (tell: string) => void }) {
+  const app = useApp();
+  const { bench, isReadOnly } = app;
+  const [code, setCode] = useState(part?.code ?? '');
+  const [name, setName] = useState(part?.name ?? '');
+  const [target, setTarget] = useState(targetAsTyped(part?.targetMs ?? null));
+  const [fault, setFault] = useState('');
+
+  const save = (event: Event) => {
+    event.preventDefault();
+    const refused = savePart(bench, part, { code, name, target });
+    if (refused) setFault(refused);
+    else close(words.saved(code.trim()));
+  };
+  const retire = (retired: boolean) => {
+    if (!part) return;
+    const { parts } = bench.shop.value;
+    const isTaken = parts.some((other) => other.id !== part.id && !other.retired && other.code === part.code);
+    if (!retired && isTaken) return setFault(words.codeTaken(part.code));
+    retirePart(bench, part.id, retired);
+    close(retired ? words.retired(part.code) : words.broughtBack(part.code));
+  };
+  const study = part?.targetStudy;
+
+  return (
+    <form class="stack shop-form" onSubmit={save} noValidate>
+      <h1>{part ? words.title(part.code) : words.newTitle}</h1>
+      {isReadOnly && <p class="fault">{shop.readOnly}</p>}
+      <div class="shop-fields">
+        <label class="field">
+          <span>{words.code}</span>
+          <input
+            value={code}
+            autocomplete="off"
+            autocapitalize="characters"
+            maxLength={40}
+            required
+            onInput={(event) => setCode(event.currentTarget.value)}
+          />
+        </label>
+        <label class="field">
+          <span>{words.name}</span>
+          <input
+            value={name}
+            autocomplete="off"
+            maxLength={80}
+            onInput={(event) => setName(event.currentTarget.value)}
+          />
+        </label>
+      </div>
+      <TargetField typed={target} change={setTarget} />
+      {study && (
+        <div class="row">
+          <p>{words.keepsStandard}</p>
+          <button type="button" class="button" onClick={() => app.go('study', study)}>
+            {words.openStudy}
+          </button>
+        </div>
+      )}
+      {fault && (
+        <p class="fault" role="alert">
+          {fault}
+        </p>
+      )}
+      <div class="row">
+        <button type="submit" class="button strong" disabled={isReadOnly}>
+          {words.save}
+        </button>
+        <button type="button" class="button" onClick={() => close('')}>
+          {words.cancel}
+        </button>
+      </div>
+      {part && (
+        <div class="stack shop-more">
+          {!part.retired && (
+            <div class="row">
+              <button type="button" class="button" onClick={() => app.go('study', 'new')}>
+                {words.study}
+              </button>
+            </div>
+          )}
+          <div class="row">
+            <button type="button" class="button" disabled={isReadOnly} onClick={() => retire(!part.retired)}>
+              {part.retired ? words.bringBack : words.retire}
+            </button>
+            <p class="small quiet shop-beside">{words.retireNote}</p>
+          </div>
+        </div>
+      )}
+    </form>
+  );
+}
