@@ -65,6 +65,13 @@ describe('clusteredBootstrap', () => {
     expect(ratio).toBeLessThan(1.1);
   });
 
+  it('spans 2 × 1.96 standard errors for many days alike, as an interval of 95 % must', () => {
+    const random = seededRandom(11);
+    const side = () => Array.from({ length: 60 }, () => ({ total: 4 + random(), count: 1 }));
+    const { lower, upper, standardError } = clusteredBootstrap(side(), side(), { random, resamples: 20_000 });
+    expect(Math.abs((upper - lower) / standardError / 3.92 - 1)).toBeLessThan(0.04);
+  });
+
   it.each([
     ['no day before', [], after],
     ['one day before', before.slice(0, 1), after],

@@ -13,6 +13,7 @@ describe('meanRangeChart', () => {
     expect(chart.means.centre).toBe(2.5);
     expect(chart.ranges.centre).toBe(2);
     expect(chart.means.upper).toBeCloseTo(2.5 + 2 * controlChartConstants(2).A2, 12);
+    expect(chart.means.lower).toBeCloseTo(2.5 - 2 * controlChartConstants(2).A2, 12);
     expect(chart.ranges.lower).toBe(0);
     expect(chart.subgroupMeans).toEqual([2, 3]);
     expect(chart.subgroupRanges).toEqual([2, 2]);

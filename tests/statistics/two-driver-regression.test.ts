@@ -15,6 +15,13 @@ describe('twoDriverRegression', () => {
     expect(plane.degreesOfFreedom).toBe(3);
   });
 
+  it('reaches t(0.975) standard errors to each side of each coefficient: 3.1824 on 3 degrees, as the table prints', () => {
+    const uneven = twoDriverRegression([0, 1, 0, 1, 2, 5], second, minutes);
+    expect(uneven.slopeHalfWidths[0] / uneven.slopeErrors[0]).toBeCloseTo(3.1824, 4);
+    expect(uneven.slopeHalfWidths[1] / uneven.slopeErrors[1]).toBeCloseTo(3.1824, 4);
+    expect(uneven.interceptHalfWidth / uneven.interceptError).toBeCloseTo(3.1824, 4);
+  });
+
   it('swaps its slopes when the drivers change places', () => {
     const one = twoDriverRegression(first, second, minutes);
     const other = twoDriverRegression(second, first, minutes);
