@@ -1,0 +1,25 @@
+import type { LogRecord } from '../domain/records/log-record';
+import { writeBatchWeek } from './batch-week';
+import { DemoLog } from './demo-log';
+import { writeFlowDay } from './flow-day';
+import { BATCH_DAYS, DAYS } from './shift-plan';
+import { ShopChance } from './shop-chance';
+import { TurnWriter } from './turn-writer';
+import { writeShop } from './write-shop';
+import { writeStudy } from './write-study';
+
+/**
+ * Four weeks of an invented shop as its tablet would have recorded them: a cell that bores hinge cups in
+ * wardrobe doors, one week in batches and three one piece at a time, with a formal study in the fourth.
+ * The same records every time.
+ */
+export function demoRecords(): LogRecord[] {
+  const log = new DemoLog();
+  const partIds = writeShop(log);
+  writeStudy(log, partIds.get('M')!);
+  const chance = new ShopChance();
+  const writer = new TurnWriter(log, partIds);
+  writeBatchWeek(chance, writer);
+  for (let day = BATCH_DAYS; day < DAYS; day += 1) writeFlowDay(day, chance, writer);
+  return log.records;
+}
