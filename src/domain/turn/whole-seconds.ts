@@ -1,15 +1,10 @@
 /**
- * Durations in whole seconds that add up to their sum in whole seconds, so that a printed list agrees
- * with its printed total. Each ends where the running sum, cut to seconds, ends.
+ * The whole seconds of a span: from the second in which it begins to the second in which it ends. Spans
+ * without a gap then add up, as printed, to the whole of them; each is within a second of its duration.
  *
  * @example
- * wholeSeconds([1_600, 1_600, 1_600]) // => [1, 2, 1], because 4.8 s is printed as 4 s
+ * wholeSeconds({ fromMs: 1_600, toMs: 3_200 }) // => 2, from second 1 to second 3
  */
-export function wholeSeconds(durationsMs: readonly number[]): number[] {
-  let sumMs = 0;
-  return durationsMs.map((durationMs) => {
-    const before = Math.floor(sumMs / 1_000);
-    sumMs += durationMs;
-    return Math.floor(sumMs / 1_000) - before;
-  });
+export function wholeSeconds({ fromMs, toMs }: { fromMs: number; toMs: number }): number {
+  return Math.floor(toMs / 1_000) - Math.floor(fromMs / 1_000);
 }

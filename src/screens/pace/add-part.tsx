@@ -1,0 +1,76 @@
+import { useState } from 'preact/hooks';
+import { definePart } from '../../application/shop/define-part';
+import { setTarget } from '../../application/shop/set-target';
+import { readTargetTime } from '../../domain/shop/read-target-time';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+
+/** A part in one line: a code, and if there are any a name and a target. */
+export function AddPart({ added }: { added(id: string): void }) {
+  const { bench, isReadOnly } = useApp();
+  const [code, setCode] = useState('');
+  const [name, setName] = useState('');
+  const [typed, setTyped] = useState('');
+  const target = readTargetTime(typed);
+  const isTaken = bench.shop.value.parts.some((part) => !part.retired && part.code === code.trim());
+  const isTargetFine = target.ok || target.fault === 'empty';
+
+  const add = (event: Event) => {
+    event.preventDefault();
+    if (code.trim() === '' || isTaken || !isTargetFine) return;
+    const id = definePart(bench, code, name);
+    if (target.ok) setTarget(bench, id, target.targetMs);
+    added(id);
+  };
+
+  return (
+    <form class="pace-add" onSubmit={add}>
+      <label class="field">
+        <span>{words.partCode}</span>
+        <input
+          value={code}
+          maxLength={24}
+          autocomplete="off"
+          disabled={isReadOnly}
+          onInput={(event) => setCode(event.currentTarget.value)}
+        />
+      </label>
+      <label class="field">
+        <span>{words.partName}</span>
+        <input
+          value={name}
+          maxLength={60}
+          autocomplete="off"
+          disabled={isReadOnly}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
+      </label>
+      <label class="field">
+        <span>{words.target}</span>
+        <input
+          value={typed}
+          maxLength={10}
+          autocomplete="off"
+          enterkeyhint="done"
+          aria-describedby="pace-target-understood"
+          disabled={isReadOnly}
+          onInput={(event) => setTyped(event.currentTarget.value)}
+        />
+      </label>
+      <button
+        type="submit"
+        class="button"
+        disabled={isReadOnly || code.trim() === '' || isTaken || !isTargetFine}
+      >
+        {words.addPart}
+      </button>
+      <p id="pace-target-understood" class={isTaken || !isTargetFine ? 'fault' : 'quiet small'} role="status">
+        {isTaken
+          ? words.codeTaken(code.trim())
+          : target.ok
+            ? words.targetUnderstood(target.targetMs)
+            : words.targetFaults[target.fault] || words.targetHint}
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,31 @@
+import { endTurn } from '../../application/turn/end-turn';
+import { pace } from '../../domain/turn/pace';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { useNow } from '../use-now';
+import { TimingButton } from './timing-button';
+
+/** Asked once, in the place of the figures, away from the button that asked. */
+export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
+  const { bench, isReadOnly } = useApp();
+  return (
+    <section class="stack" aria-label={words.endTitle}>
+      <h2>{words.endTitle}</h2>
+      <WhatIsLeft turn={turn} />
+      <div class="pace-end-answers">
+        <TimingButton class="button" disabled={isReadOnly} onTap={(at) => endTurn(bench, at)}>
+          {words.endYes}
+        </TimingButton>
+        <button type="button" class="button" onClick={close}>
+          {words.endNo}
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function WhatIsLeft({ turn }: { turn: Turn }) {
+  const { partElapsedMs } = pace(turn, useNow().value);
+  return <p class="number">{words.endText(turn.cycles.length, partElapsedMs)}</p>;
+}

@@ -1,0 +1,28 @@
+import { endTurn } from '../../application/turn/end-turn';
+import { localDay } from '../../domain/day/local-day';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { timeOfDay } from './time-of-day';
+import { TimingButton } from './timing-button';
+
+/** A turn that nobody touched since an earlier day: it is asked about, never assumed. */
+export function LeftOpen({ turn, goOn }: { turn: Turn; goOn(): void }) {
+  const { bench, isReadOnly } = useApp();
+  const { person, lastByHandAt } = turn;
+  return (
+    <div class="page stack pace-left">
+      <h1>{words.leftTitle(person, localDay(lastByHandAt), timeOfDay(lastByHandAt))}</h1>
+      <p>{words.leftText}</p>
+      <div class="pace-left-answers">
+        <button type="button" class="button" onClick={goOn}>
+          {words.leftGoOn}
+        </button>
+        <TimingButton class="button" disabled={isReadOnly} onTap={(at) => endTurn(bench, at)}>
+          {words.leftEnd}
+        </TimingButton>
+      </div>
+      <p class="quiet">{words.leftNote}</p>
+    </div>
+  );
+}

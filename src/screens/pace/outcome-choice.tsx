@@ -1,0 +1,33 @@
+import { judgePart } from '../../application/turn/judge-part';
+import type { Cycle } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+
+const outcomes = ['good', 'rework', 'scrap'] as const;
+
+/** A part is good until somebody says otherwise. */
+export function OutcomeChoice({ turn, cycle, chosen }: { turn: string; cycle: Cycle; chosen(): void }) {
+  const { bench, isReadOnly } = useApp();
+  return (
+    <section class="stack" aria-label={words.outcomeTitle(cycle.netMs)}>
+      <h2>{words.outcomeTitle(cycle.netMs)}</h2>
+      <div class="choices">
+        {outcomes.map((outcome) => (
+          <button
+            type="button"
+            key={outcome}
+            class="choice pace-outcome"
+            aria-pressed={outcome === cycle.outcome}
+            disabled={isReadOnly}
+            onClick={() => {
+              judgePart(bench, turn, cycle.key, outcome);
+              chosen();
+            }}
+          >
+            {words.outcomes[outcome]}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}

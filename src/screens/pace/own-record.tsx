@@ -1,0 +1,60 @@
+import './own-record.css';
+import { localDay } from '../../domain/day/local-day';
+import { partsOfDay } from '../../domain/day/part-of-day';
+import type { LedgerCategory } from '../../domain/turn/ledger-category';
+import { ledgerTotals } from '../../domain/turn/ledger-totals';
+import { pace } from '../../domain/turn/pace';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { LedgerBar } from './ledger-bar';
+import { LedgerSheet } from './ledger-sheet';
+import { PartsSheet } from './parts-sheet';
+import { PositionText } from './position-text';
+import { StoppageSheet } from './stoppage-sheet';
+import { timeOfDay } from './time-of-day';
+
+/** What the operator sees before anyone else: the turn's parts, where its time went, and its stoppages. */
+export function OwnRecord({ turn }: { turn: Turn }) {
+  const { bench } = useApp();
+  const { person, startedAt, lastStamp } = turn;
+  const { aheadMs, planAheadMs } = pace(turn, lastStamp);
+  const spent = (Object.entries(ledgerTotals(turn.ledger)) as [LedgerCategory, number][]).filter(
+    ([, ms]) => ms > 0,
+  );
+  return (
+    <div class="page stack pace-own">
+      <header class="row spread">
+        <div>
+          <h1>{words.ownTitle}</h1>
+          <p class="number">
+            {words.ownWhen(person, localDay(startedAt), timeOfDay(startedAt), timeOfDay(lastStamp))}
+          </p>
+        </div>
+        <button type="button" class="button strong pace-another" onClick={() => bench.putAwayTurn()}>
+          {words.startAnother}
+        </button>
+      </header>
+      <p class="quiet">{words.ownNote}</p>
+      {aheadMs !== null && planAheadMs !== null && (
+        <p class="row pace-own-position">
+          <span>
+            {words.paceLabel}: <PositionText ms={aheadMs} class="" />
+          </span>
+          <span>
+            {words.planLabel}: <PositionText ms={planAheadMs} class="" />
+          </span>
+        </p>
+      )}
+      <div class="pace-own-sheets">
+        <PartsSheet lines={partsOfDay(turn.cycles)} />
+        <section class="stack pace-own-wide">
+          <h2>{words.ledgerTitle}</h2>
+          <LedgerBar spent={spent} />
+        </section>
+        <LedgerSheet turn={turn} spent={spent} />
+        <StoppageSheet turn={turn} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+import { useState } from 'preact/hooks';
+import type { Part } from '../../domain/shop/shop';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { AddPart } from './add-part';
+import { lastFirst } from './last-first';
+
+interface Props {
+  readonly title: string;
+  readonly parts: readonly Part[];
+  readonly last: string;
+  readonly chosen: string;
+  choose(part: Part): void;
+}
+
+/** The parts in use with their targets, and a new one added right here. */
+export function PartChoice({ title, parts, last, chosen, choose }: Props) {
+  const { bench, isReadOnly } = useApp();
+  const [isAdding, setAdding] = useState(false);
+  const inUse = parts.filter(({ retired }) => !retired);
+  const isOpen = isAdding || inUse.length === 0;
+
+  return (
+    <section class="stack">
+      <h2 id="pace-which">{title}</h2>
+      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere */}
+      <div class="choices" role="group" aria-labelledby="pace-which">
+        {lastFirst(inUse, ({ id }) => id === last).map((part) => (
+          <button
+            type="button"
+            key={part.id}
+            class="choice pace-choice"
+            aria-pressed={part.id === chosen}
+            onClick={() => choose(part)}
+          >
+            <strong>{part.code}</strong>
+            {part.name && <span>{part.name}</span>}
+            <span class="small number">
+              {words.targetOf(part.targetMs)}
+              {part.id === last && ` · ${words.lastTurn}`}
+            </span>
+          </button>
+        ))}
+        {!isOpen && (
+          <button
+            type="button"
+            class="button pace-other"
+            disabled={isReadOnly}
+            onClick={() => setAdding(true)}
+          >
+            {words.anotherPart}
+          </button>
+        )}
+      </div>
+      {isOpen && (
+        <AddPart
+          added={(id) => {
+            setAdding(false);
+            choose(bench.shop.value.parts.find((part) => part.id === id)!);
+          }}
+        />
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,52 @@
+import type { PartOfDay } from '../../domain/day/part-of-day';
+import { pace as words } from '../../i18n/en/pace';
+import { clockFace } from '../../i18n/format-duration';
+import { useApp } from '../app';
+import { partTitle } from './part-title';
+
+/** One line a part: how many, how long on average, and what the target was. */
+export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
+  const { parts } = useApp().bench.shop.value;
+  const { column } = words;
+  return (
+    <section class="stack pace-own-wide">
+      <h2>{words.byPart}</h2>
+      {lines.length === 0 ? (
+        <p>{words.noParts}</p>
+      ) : (
+        <>
+          <table class="sheet">
+            <thead>
+              <tr>
+                <th>{column.part}</th>
+                <th>{column.n}</th>
+                <th>{column.mean}</th>
+                <th>{column.target}</th>
+                <th>{column.good}</th>
+                <th>{column.rework}</th>
+                <th>{column.scrap}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {lines.map((line) => (
+                <tr key={line.part}>
+                  <td>{partTitle(parts, line)}</td>
+                  <td>{line.n}</td>
+                  <td>{clockFace(line.meanMs)}</td>
+                  <td>
+                    {line.targetMs === null ? words.averageTarget(null) : clockFace(line.targetMs)}
+                    {line.targetChanged && <span class="small quiet"> {words.targetChanged}</span>}
+                  </td>
+                  <td>{line.good}</td>
+                  <td>{line.rework}</td>
+                  <td>{line.scrap}</td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+          <p class="quiet small">{words.netNote}</p>
+        </>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,26 @@
+import { pace } from '../../domain/turn/pace';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useNow } from '../use-now';
+import { PositionText } from './position-text';
+
+/** The position of the turn: the pace of the work first, then the plan, which stoppages count against. */
+export function Position({ turn }: { turn: Turn }) {
+  const { aheadMs, planAheadMs, partsAhead } = pace(turn, useNow().value);
+  if (aheadMs === null || planAheadMs === null) return <p class="pace-position">{words.noPosition}</p>;
+  return (
+    <div class="pace-position">
+      <p class="pace-label">{words.paceLabel}</p>
+      <p class="pace-pace">
+        <PositionText ms={aheadMs} class="pace-pace-time" />
+        {partsAhead !== null && Math.abs(aheadMs) >= 1_000 && (
+          <span class="pace-pace-parts number">{words.parts(partsAhead)}</span>
+        )}
+      </p>
+      <p class="pace-plan">
+        <span class="pace-label">{words.planLabel}</span>{' '}
+        <PositionText ms={planAheadMs} class="pace-plan-time" />
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+import { useState } from 'preact/hooks';
+import { NOT_STATED, type Stoppage, type Turn } from '../../domain/turn/turn';
+import { wholeSeconds } from '../../domain/turn/whole-seconds';
+import { pace as words } from '../../i18n/en/pace';
+import { clockFace } from '../../i18n/format-duration';
+import { useApp } from '../app';
+import { ReasonChoice } from './reason-choice';
+import { reasonText } from './reason-text';
+import { timeOfDay } from './time-of-day';
+
+/** Every stoppage of the turn; its reason can still be said, or said otherwise. */
+export function StoppageSheet({ turn }: { turn: Turn }) {
+  const { isReadOnly } = useApp();
+  const [open, setOpen] = useState('');
+  const { stoppages, startedAt } = turn;
+  const asked = stoppages.find(({ key }) => key === open);
+  const lengthOf = ({ fromMs, toMs }: Stoppage) =>
+    wholeSeconds({ fromMs, toMs: toMs ?? turn.lastAtMs }) * 1_000;
+  return (
+    <section class="stack">
+      <h2>{words.stoppagesTitle}</h2>
+      {stoppages.length === 0 ? (
+        <p>{words.noStoppages}</p>
+      ) : (
+        <table class="sheet">
+          <thead>
+            <tr>
+              <th>{words.column.when}</th>
+              <th>{words.column.duration}</th>
+              <th class="words" colSpan={2}>
+                {words.column.why}
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {stoppages.map((stoppage) => (
+              <tr key={stoppage.key}>
+                <td>
+                  {timeOfDay({ wallMs: startedAt.wallMs + stoppage.fromMs, offsetMin: startedAt.offsetMin })}
+                </td>
+                <td>{clockFace(lengthOf(stoppage))}</td>
+                <td class="words">{reasonText(stoppage)}</td>
+                <td>
+                  <button
+                    type="button"
+                    class="button pace-say"
+                    disabled={isReadOnly}
+                    onClick={() => setOpen(stoppage.key)}
+                  >
+                    {stoppage.reason === NOT_STATED ? words.sayWhyShort : words.change}
+                  </button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {asked && (
+        <ReasonChoice
+          turn={turn.id}
+          stoppage={asked}
+          title={words.reasonTitleAfter(lengthOf(asked))}
+          chosen={() => setOpen('')}
+        />
+      )}
+    </section>
+  );
+}

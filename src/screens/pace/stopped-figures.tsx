@@ -1,0 +1,37 @@
+import type { ComponentChildren } from 'preact';
+import { pace } from '../../domain/turn/pace';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { ReasonChoice } from './reason-choice';
+import { TickingClock } from './ticking-clock';
+
+interface Props {
+  readonly turn: Turn;
+  acted(): void;
+  readonly heading: ComponentChildren;
+}
+
+/** While work stands still: how long it has, and why, if anybody wants to say. */
+export function StoppedFigures({ turn, acted, heading }: Props) {
+  const { partElapsedMs } = pace(turn, turn.lastStamp);
+  return (
+    <div class="pace-figures is-stopped">
+      <div class="pace-this-part">
+        {heading}
+        <p class="pace-state">{words.stopClock}</p>
+        <TickingClock
+          class="pace-clock"
+          label={words.stopClock}
+          read={(now) => pace(turn, now).stoppedForMs ?? 0}
+        />
+        <p class="pace-target number">{words.partSoFar(partElapsedMs)}</p>
+      </div>
+      <ReasonChoice
+        turn={turn.id}
+        stoppage={turn.stoppages.at(-1)!}
+        title={words.reasonTitle}
+        chosen={acted}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,34 @@
+import { pace } from '../../domain/turn/pace';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { clockFace } from '../../i18n/format-duration';
+import { useNow } from '../use-now';
+
+/** Where the target stands on the bar: what goes past it still has room. */
+const TARGET_AT = 0.7;
+
+/** This part's time against its target. Past the target the bar goes on hatched, and says so. */
+export function TargetBar({ turn }: { turn: Turn }) {
+  const elapsedMs = pace(turn, useNow().value).partElapsedMs;
+  const { targetMs } = turn.inHand;
+  if (targetMs === null) return <p class="pace-target">{words.noTarget}</p>;
+  const share = Math.min(elapsedMs / targetMs, 1 / TARGET_AT) * TARGET_AT;
+  const overMs = elapsedMs - targetMs;
+  return (
+    <div>
+      <p class="pace-target number">
+        {words.targetWord} {clockFace(targetMs)}
+        {overMs >= 1_000 && (
+          <strong class="pace-over">
+            {words.over} {clockFace(overMs)}
+          </strong>
+        )}
+      </p>
+      <div class="pace-bar" aria-hidden="true">
+        <div class="pace-bar-in" style={{ width: `${Math.min(share, TARGET_AT) * 100}%` }} />
+        <div class="pace-bar-over" style={{ width: `${Math.max(0, share - TARGET_AT) * 100}%` }} />
+        <div class="pace-bar-mark" style={{ left: `${TARGET_AT * 100}%` }} />
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,75 @@
+import type { RefObject } from 'preact';
+import type { Stamp } from '../../domain/records/stamp';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { TimingButton } from './timing-button';
+import type { TurnPanel } from './turn-panel';
+import { undoText } from './undo-text';
+
+interface Props {
+  readonly turn: Turn;
+  readonly mainRef: RefObject<HTMLButtonElement | null>;
+  /** How many taps were taken since the screen was opened: each shows its mark anew. */
+  readonly taps: number;
+  readonly takenBack: string;
+  tapMain(at: Stamp): void;
+  stop(at: Stamp): void;
+  undo(): void;
+  open(panel: TurnPanel, event: MouseEvent): void;
+}
+
+/** The lower half: one large surface that never moves, Stop beside it, and what is needed now and then. */
+export function TurnControls({ turn, mainRef, taps, takenBack, tapMain, stop, undo, open }: Props) {
+  const { isReadOnly } = useApp();
+  const isStopped = turn.status === 'stopped';
+  const lastCycle = turn.cycles.at(-1);
+  const undoWhat = undoText(turn);
+  const note = takenBack || (lastCycle ? words.lastPart(lastCycle.netMs) : words.tapHint);
+  return (
+    <div class="pace-controls">
+      <TimingButton
+        class={`pace-main ${isStopped ? 'is-stopped' : ''}`}
+        disabled={isReadOnly}
+        buttonRef={mainRef}
+        onTap={tapMain}
+      >
+        {taps > 0 && <span key={taps} class="pace-flash" aria-hidden="true" />}
+        <span class="pace-main-word">{isStopped ? words.goOn : words.partDone}</span>
+        <span class="pace-main-note number">
+          {!isStopped && !takenBack && lastCycle && <span aria-hidden="true">✓ </span>}
+          {isStopped ? words.goOnHint : note}
+        </span>
+      </TimingButton>
+      <TimingButton class="button pace-stop" disabled={isReadOnly || isStopped} onTap={stop}>
+        {isStopped ? words.stoppedState : words.stop}
+      </TimingButton>
+      <div class="pace-seconds">
+        <button type="button" class="button" disabled={isReadOnly || !undoWhat} onClick={undo}>
+          {words.undo}
+          {undoWhat && <span class="pace-second-note number">{undoWhat}</span>}
+        </button>
+        <button
+          type="button"
+          class="button"
+          disabled={isReadOnly || !lastCycle}
+          onClick={(event) => open('outcome', event)}
+        >
+          {words.lastPartIs}
+          {lastCycle && <span class="pace-second-note">{words.outcomes[lastCycle.outcome]}</span>}
+        </button>
+        <button type="button" class="button" disabled={isReadOnly} onClick={(event) => open('change', event)}>
+          {words.changePart}
+        </button>
+        <button
+          type="button"
+          class="button pace-end"
+          disabled={isReadOnly}
+          onClick={(event) => open('end', event)}
+        >
+          {words.endTurn}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,92 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { markPartDone } from '../../application/turn/mark-part-done';
+import { resumeWork } from '../../application/turn/resume-work';
+import { stopWork } from '../../application/turn/stop-work';
+import { undoLastTap } from '../../application/turn/undo-last-tap';
+import type { Stamp } from '../../domain/records/stamp';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { TurnControls } from './turn-controls';
+import { TurnHeading } from './turn-heading';
+import type { TurnPanel } from './turn-panel';
+import { TurnUpper } from './turn-upper';
+import { undoText } from './undo-text';
+import { useStrayKeys } from './use-stray-keys';
+
+/** A turn that runs or stands still. Figures above, the surface below; a question takes the place of figures. */
+export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) {
+  const { bench } = useApp();
+  const [panel, setPanel] = useState<TurnPanel>('figures');
+  const [taps, setTaps] = useState(0);
+  const [takenBack, setTakenBack] = useState('');
+  const [spoken, setSpoken] = useState('');
+  const main = useRef<HTMLButtonElement>(null);
+  const upper = useRef<HTMLElement>(null);
+
+  // A pedal or a key presses what has the focus, so after every act that is the surface again.
+  const toMain = () => main.current?.focus({ preventScroll: true });
+  useEffect(toMain, []);
+
+  const acted = (said: string, undone = '') => {
+    setPanel('figures');
+    setTakenBack(undone);
+    setSpoken(said);
+    toMain();
+  };
+
+  const tapMain = (at: Stamp) => {
+    if (turn.status === 'stopped') {
+      resumeWork(bench, at);
+      acted(words.announceGoing);
+    } else {
+      markPartDone(bench, at);
+      const cycles = bench.turn.peek()?.cycles ?? [];
+      acted(words.announceDone(cycles.length, cycles.at(-1)?.netMs ?? 0));
+    }
+    setTaps(taps + 1);
+  };
+  const stop = (at: Stamp) => {
+    stopWork(bench, at);
+    acted(words.announceStopped);
+  };
+  const undo = () => {
+    const said = words.takenBack(undoText(turn));
+    undoLastTap(bench);
+    acted(said, said);
+  };
+  const open = (wanted: TurnPanel, event: MouseEvent) => {
+    setPanel(wanted);
+    // Someone without a pointer is led into the question; a finger leaves the keys to the surface.
+    if (event.detail > 0) toMain();
+    else requestAnimationFrame(() => upper.current?.querySelector('button')?.focus());
+  };
+  useStrayKeys(tapMain, () => acted(''));
+
+  return (
+    <div class="pace-turn">
+      <section class="pace-upper" ref={upper}>
+        <TurnUpper
+          turn={turn}
+          panel={panel}
+          open={open}
+          acted={() => acted('')}
+          heading={<TurnHeading turn={turn} hasClock={panel !== 'figures'} isAwake={isAwake} />}
+        />
+      </section>
+      <TurnControls
+        turn={turn}
+        mainRef={main}
+        taps={taps}
+        takenBack={takenBack}
+        tapMain={tapMain}
+        stop={stop}
+        undo={undo}
+        open={open}
+      />
+      <p class="visually-hidden" role="status">
+        {spoken}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,86 @@
+import './turn-setup.css';
+import { useEffect, useState } from 'preact/hooks';
+import { lastTurnStart } from '../../application/turn/last-turn-start';
+import { partInHand } from '../../application/turn/part-in-hand';
+import { startTurn } from '../../application/turn/start-turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { FirstCaution } from './first-caution';
+import { PartChoice } from './part-choice';
+import { partTitle } from './part-title';
+import { PersonChoice } from './person-choice';
+import { TimingButton } from './timing-button';
+
+interface LastTime {
+  readonly person: string;
+  readonly part: string;
+}
+
+/** Who, which part, and then one large Start. What was chosen last time comes first and is not assumed. */
+export function TurnSetup() {
+  const { bench, isDemo, isReadOnly, openDemo } = useApp();
+  const [last, setLast] = useState<LastTime | null | 'reading'>('reading');
+  const [person, setPerson] = useState('');
+  const [part, setPart] = useState('');
+
+  useEffect(() => {
+    let isHere = true;
+    const show = (found: LastTime | null) => {
+      if (isHere) setLast(found);
+    };
+    lastTurnStart(bench).then(show, () => show(null));
+    return () => {
+      isHere = false;
+    };
+  }, [bench]);
+
+  // A list that changes its order under a finger would start the wrong part.
+  if (last === 'reading') return null;
+
+  const { parts, people } = bench.shop.value;
+  const chosen = parts.find(({ id }) => id === part);
+  const missing = person ? words.choosePart : chosen ? words.choosePerson : words.chooseBoth;
+  const summary = chosen
+    ? words.startWith(
+        person,
+        partTitle(parts, { part, partCode: chosen.code }),
+        words.targetOf(chosen.targetMs),
+      )
+    : '';
+  const isReady = person !== '' && chosen !== undefined;
+
+  return (
+    <div class="pace-setup">
+      <div class="pace-setup-lists">
+        <h1 class="visually-hidden">{words.startTitle}</h1>
+        <PersonChoice people={people} last={last?.person ?? ''} chosen={person} choose={setPerson} />
+        <PartChoice
+          title={words.whichPart}
+          parts={parts}
+          last={last?.part ?? ''}
+          chosen={part}
+          choose={({ id }) => setPart(id)}
+        />
+        <FirstCaution isFirst={last === null} />
+        {!isDemo && parts.length === 0 && (
+          <p class="quiet pace-setup-wide">
+            {words.demoLine}{' '}
+            <button type="button" class="button plain pace-demo" onClick={openDemo}>
+              {words.openDemo}
+            </button>
+          </p>
+        )}
+      </div>
+      <TimingButton
+        class="button strong pace-start"
+        disabled={isReadOnly || !isReady}
+        onTap={(at) => {
+          if (chosen) startTurn(bench, person, partInHand(chosen), at);
+        }}
+      >
+        <span class="pace-start-word">{words.start}</span>
+        <span>{isReady ? summary : missing}</span>
+      </TimingButton>
+    </div>
+  );
+}
