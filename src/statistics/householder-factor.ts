@@ -25,12 +25,12 @@ export type HouseholderFactor = {
 export function householderFactor(columns: readonly (readonly number[])[]): HouseholderFactor | 'dependent' {
   const p = columns.length;
   const n = columns[0]?.length ?? 0;
-  const lengths = columns.map((column) => Math.hypot(...column));
+  const lengths = columns.map((column) => lengthOf(column, 0));
   const work = columns.map((column, j) => column.map((value) => value / lengths[j]!));
   const diagonal: number[] = [];
   for (let k = 0; k < p; k += 1) {
     const pivotColumn = work[k]!;
-    const length = Math.hypot(...pivotColumn.slice(k));
+    const length = lengthOf(pivotColumn, k);
     // Written so that the NaN of an all-zero column fails it too.
     if (!(length > smallestPivot)) return 'dependent';
     const pivot = pivotColumn[k]! > 0 ? -length : length;
@@ -66,9 +66,23 @@ export function householderFactor(columns: readonly (readonly number[])[]): Hous
   const unit = (k: number) => Array.from({ length: Math.max(n, p) }, (_, i) => (i === k ? 1 : 0));
   const inverseColumns = columns.map((_, k) => backward(unit(k)));
   const inverseRowNorms = columns.map(
-    (_, j) => Math.hypot(...inverseColumns.map((column) => column[j]!)) / lengths[j]!,
+    (_, j) =>
+      lengthOf(
+        inverseColumns.map((column) => column[j]!),
+        0,
+      ) / lengths[j]!,
   );
   return { solve, whiten, inverseRowNorms };
+}
+
+/** Length of the part of a vector from `start` on, scaled so that no square leaves the range of a double. */
+function lengthOf(values: readonly number[], start: number): number {
+  let largest = 0;
+  for (let i = start; i < values.length; i += 1) largest = Math.max(largest, Math.abs(values[i]!));
+  if (largest === 0) return 0;
+  let square = 0;
+  for (let i = start; i < values.length; i += 1) square += (values[i]! / largest) ** 2;
+  return largest * Math.sqrt(square);
 }
 
 /** Reflects `target` in the plane whose normal is the tail of `normal` from k on. */

@@ -16,6 +16,13 @@ describe('trendSlope', () => {
     expect(trendSlope([10, 9.6, 10.3, 9.8, 10.1, 9.9, 10.2])).toMatchObject({ direction: 'not-shown' });
   });
 
+  it('takes a year of readings, 300,000, as calmly as thirty', () => {
+    const trend = trendSlope(
+      Array.from({ length: 300_000 }, (_, i) => Math.exp(1e-6 * i) * (1 + (i % 2) / 100)),
+    );
+    expect(trend.tested && trend.slope).toBeCloseTo(1e-6, 12);
+  });
+
   it('turns round when time does', () => {
     const times = fc.array(fc.double({ min: 0.1, max: 10, noNaN: true }), { minLength: 5, maxLength: 30 });
     fc.assert(
