@@ -1,0 +1,112 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { LogRecord } from '../../src/domain/records/log-record';
+import { beginFirstTurn, partDone, saved } from './support/pace-steps';
+import { readOwnLog } from './support/read-own-log';
+import { Site } from './support/site';
+import { Tablet } from './support/tablet';
+import { tapButton } from './support/tap';
+
+/** A person's own tap, at this pace: above the time in which a second touch is a bounce. */
+const BETWEEN_TAPS_MS = 1_600;
+const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+const partsDone = (records: LogRecord[]) => records.filter(({ fact }) => fact.kind === 'part-done');
+
+/** This part's time as the screen shows it, in whole seconds. */
+async function shownSeconds(page: Page): Promise<number> {
+  const text = await page.locator('.pace-clock').first().innerText();
+  const [minutes, seconds] = text.split(':').map(Number);
+  return minutes! * 60 + seconds!;
+}
+
+describe('an operator with a tablet that has never seen the app', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    await page.goto(site.url);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  it('paces 20 parts with 20 taps, each of them saved', async () => {
+    await beginFirstTurn(page, 'K7', 'M', '0:02');
+    const sent: number[] = [];
+    for (let part = 1; part <= 20; part += 1) {
+      await wait(BETWEEN_TAPS_MS);
+      sent.push(Date.now());
+      await partDone(page);
+      await page.getByText(`${part}`, { exact: true }).first().waitFor();
+    }
+    await saved(page);
+    const taps = partsDone(await readOwnLog(page));
+    expect(taps).toHaveLength(20);
+    // What is recorded is when the finger came down, to a tenth of a second on a busy machine.
+    for (const [place, { stamp }] of taps.entries()) {
+      expect(Math.abs(stamp.wallMs - sent[place]!)).toBeLessThan(500);
+    }
+    const between = taps.slice(1).map(({ stamp }, place) => stamp.monoMs - taps[place]!.stamp.monoMs);
+    expect(Math.min(...between)).toBeGreaterThan(BETWEEN_TAPS_MS - 100);
+  });
+
+  it('goes on after a reload with the server stopped', async () => {
+    await page.reload();
+    await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await site.stop();
+    const before = await shownSeconds(page);
+    await page.reload();
+    await page.getByRole('button', { name: /^Part done/ }).waitFor();
+    expect(await shownSeconds(page)).toBeGreaterThanOrEqual(before);
+    await partDone(page);
+    await saved(page);
+    expect(partsDone(await readOwnLog(page))).toHaveLength(21);
+  });
+
+  it('carries on after the browser was killed in the middle of a cycle, the server still gone', async () => {
+    await wait(3_000);
+    const before = await shownSeconds(page);
+    const killedAt = Date.now();
+    await tablet.kill();
+    page = await tablet.start();
+    await page.goto(site.url);
+    await page.getByRole('button', { name: /^Part done/ }).waitFor();
+    const away = (Date.now() - killedAt) / 1_000;
+    expect(Math.abs((await shownSeconds(page)) - before - away)).toBeLessThan(2.5);
+    await partDone(page);
+    await saved(page);
+    const records = await readOwnLog(page);
+    expect(partsDone(records)).toHaveLength(22);
+    expect(records.map(({ sequence }) => sequence)).toEqual(records.map((_, place) => place + 1));
+    await site.start();
+  });
+
+  it('stops, says why afterwards, goes on, and takes the last tap back', async () => {
+    await tapButton(page, 'Stop');
+    await wait(1_100);
+    await tapButton(page, /^Go on/);
+    await wait(600);
+    await tapButton(page, /say why$/);
+    await tapButton(page, 'Waiting for material');
+    await partDone(page);
+    await tapButton(page, /^Undo/);
+    await saved(page);
+    const kinds = (await readOwnLog(page)).slice(-5).map(({ fact }) => fact.kind);
+    expect(kinds).toEqual(['stopped', 'resumed', 'stoppage-explained', 'part-done', 'undone']);
+    await partDone(page);
+  });
+
+  it('ends the turn and sees the own record first: 23 parts, and where the time went', async () => {
+    await tapButton(page, 'End turn');
+    await tapButton(page, 'End the turn');
+    await page.getByRole('heading', { name: 'Your own record' }).waitFor();
+    const sheet = await page.getByRole('table').first().innerText();
+    expect(sheet).toMatch(/M\s+23/);
+    await saved(page);
+  });
+});
