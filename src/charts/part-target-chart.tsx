@@ -46,7 +46,7 @@ export function partTargetColumns(width: number): {
   verdict: number;
 } {
   const label = width >= 1_000 ? 150 : 96;
-  const verdict = width >= 1_000 ? 200 : 186;
+  const verdict = width >= 1_000 ? 240 : 224;
   return { label, from: label + 12, to: width - verdict - 16, verdict: width - verdict };
 }
 
@@ -140,10 +140,10 @@ function Line({ line, top, width, x, columns }: LineProps) {
         font-weight={600}
         fill={side === 'inside' ? 'var(--ahead)' : side === 'over' ? 'var(--behind)' : 'var(--ink)'}
       >
-        {verdict}
+        {fittedText(verdict, width - columns.verdict, TYPE)}
       </text>
       <text x={columns.verdict} y={top + 52} font-size={SMALL} fill="var(--quiet)">
-        {verdictNote}
+        {fittedText(verdictNote, width - columns.verdict, SMALL)}
       </text>
     </g>
   );

@@ -35,7 +35,7 @@ export const reviewWorking = {
   share: {
     title: (part: string) => `Share of target, ${part}`,
     all: 'Share of target, all parts of the day',
-    says: 'Net time of the parts over the time their targets allow. Below 100 % is inside the target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. Parts without a target count on neither side.',
+    says: 'Net time of the parts over the time their targets allow. Below 100 % is inside the target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. Parts without a target count on neither side. A target that is a standard time holds allowances for rest and delays, so net cycles mostly lie inside it.',
     formula: 'share = sum of net cycles ÷ sum of targets',
     put: (net: string, target: string, share: string, n: number) =>
       `${net} min ÷ ${target} min = ${share} % (${n} ${n === 1 ? 'part' : 'parts'} with a target)`,

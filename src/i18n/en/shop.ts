@@ -24,14 +24,13 @@ export const shop = {
   form: {
     newTitle: 'A new part',
     title: (code: string) => `Part ${code}`,
-    code: 'Code, as on the drawing or the rack',
+    code: 'Code on the drawing',
     name: 'Name (may stay empty)',
     target: 'Target for one part',
     targetHint: 'Minutes and seconds as 1:48, or decimal minutes as 1.8 or 1,8. Empty: no target.',
     understood: (clock: string, minutes: string) => `Understood as ${clock}, ${minutes} decimal minutes.`,
     noTarget: 'No target: the part is counted and timed, and compared with nothing.',
-    keepsStandard:
-      'This target is the standard time of a study. A new one replaces it and is marked as typed.',
+    keepsStandard: 'This target is a standard time. A new one replaces it and is marked as typed.',
     openStudy: 'Open the study',
     save: 'Save',
     cancel: 'Cancel',

@@ -14,7 +14,7 @@ export function HoldingsSheet() {
   const { holdings, problem } = useHoldings();
   const { state, unsaved } = bench.saving.value;
   return (
-    <section class="stack" aria-labelledby="records-kept-title">
+    <section class="stack records-kept" aria-labelledby="records-kept-title">
       <h1 id="records-kept-title">{words.title}</h1>
       {problem && (
         <p class="fault" role="alert">

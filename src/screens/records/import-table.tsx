@@ -52,7 +52,7 @@ export function ImportTable() {
     }
   };
   return (
-    <section class="stack" aria-labelledby="records-take-title">
+    <section class="stack records-take" aria-labelledby="records-take-title">
       <h2 id="records-take-title">{words.title}</h2>
       <p class="quiet">{words.text}</p>
       <div class="row">

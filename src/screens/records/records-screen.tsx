@@ -10,8 +10,10 @@ export function RecordsScreen() {
   const app = useApp();
   return (
     <div class="page records">
-      <div class="stack records-side">
-        <HoldingsSheet />
+      <HoldingsSheet />
+      <ExportSection />
+      <ImportTable />
+      <div class="records-about">
         <section class="stack" aria-labelledby="records-purpose-title">
           <h2 id="records-purpose-title">{words.purpose.title}</h2>
           <p>{words.purpose.text}</p>
@@ -25,10 +27,6 @@ export function RecordsScreen() {
             </button>
           </div>
         </section>
-      </div>
-      <div class="stack records-side">
-        <ExportSection />
-        <ImportTable />
       </div>
     </div>
   );

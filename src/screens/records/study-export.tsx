@@ -8,16 +8,12 @@ import { recordsWords } from '../../i18n/en/records';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
 import { chosenForm } from './chosen-profile';
+import { ExportWay } from './export-way';
 
 const words = recordsWords.give;
 
-interface Props {
-  readonly prefix: string;
-  readonly tell: (act: () => Promise<string>) => void;
-}
-
 /** The readings table of one study, chosen from the newest. */
-export function StudyExport({ prefix, tell }: Props) {
+export function StudyExport({ prefix }: { prefix: string }) {
   const { bench, files } = useApp();
   const [studies, setStudies] = useState<readonly StudyInList[]>([]);
   const [chosen, setChosen] = useState('');
@@ -43,30 +39,27 @@ export function StudyExport({ prefix, tell }: Props) {
     const guarded = countGuardedCells(rows);
     return words.saved(name) + (guarded > 0 ? words.guarded(guarded) : '');
   };
-  return (
-    <div class="records-way">
-      <h3>{words.study}</h3>
-      <p class="quiet">{words.studyText}</p>
-      {study ? (
-        <>
-          <label class="field">
-            <span class="visually-hidden">{words.study}</span>
-            <select value={study.id} onChange={(event) => setChosen(event.currentTarget.value)}>
-              {studies.map(({ id, title, startedAt }) => (
-                <option key={id} value={id}>
-                  {`${title} (${formatDay(localDay(startedAt))})`}
-                </option>
-              ))}
-            </select>
-          </label>
-          <button type="button" class="button" onClick={() => tell(save)}>
-            {words.saveStudy}
-          </button>
-        </>
-      ) : (
+  if (!study) {
+    return (
+      <div class="records-way">
+        <h3>{words.study}</h3>
         <p>{words.noStudy}</p>
-      )}
-    </div>
+      </div>
+    );
+  }
+  return (
+    <ExportWay title={words.study} text={words.studyText} button={words.saveStudy} act={save}>
+      <label class="field">
+        <span class="visually-hidden">{words.study}</span>
+        <select value={study.id} onChange={(event) => setChosen(event.currentTarget.value)}>
+          {studies.map(({ id, title, startedAt }) => (
+            <option key={id} value={id}>
+              {`${title} (${formatDay(localDay(startedAt))})`}
+            </option>
+          ))}
+        </select>
+      </label>
+    </ExportWay>
   );
 }
 

@@ -27,12 +27,18 @@ export function DayPicture({ day }: { day: DayReview }) {
           width={width}
           lines={lines}
           axisText={words.picture.axis}
-          tickText={(minutes) => formatNumber(minutes, Number.isInteger(minutes) ? 0 : 1)}
+          tickText={tickText}
         />
       )}
       <figcaption class="small quiet">{words.picture.legend}</figcaption>
     </figure>
   );
+}
+
+/** As short as it goes without rounding: 0, 0.5, 0.25. */
+function tickText(minutes: number): string {
+  const digits = [0, 1].find((few) => Number(minutes.toFixed(few)) === minutes) ?? 2;
+  return formatNumber(minutes, digits);
 }
 
 function partLine(part: PartOfDay): PartLine {

@@ -61,12 +61,14 @@ export function PartForm({ part, close }: { part: Part | null; close: (tell: str
         </label>
       </div>
       <TargetField typed={target} change={setTarget} />
-      {study && (
+      {part?.targetSource === 'standard' && (
         <div class="row">
-          <p>{words.keepsStandard}</p>
-          <button type="button" class="button" onClick={() => app.go('study', study)}>
-            {words.openStudy}
-          </button>
+          <p class="shop-beside">{words.keepsStandard}</p>
+          {study && (
+            <button type="button" class="button" onClick={() => app.go('study', study)}>
+              {words.openStudy}
+            </button>
+          )}
         </div>
       )}
       {fault && (

@@ -1,0 +1,39 @@
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { recordsWords } from '../../i18n/en/records';
+
+interface Props {
+  readonly title: string;
+  readonly text: string;
+  readonly button: string;
+  readonly isFirst?: boolean;
+  /** Hands a file over, and says in one sentence what happened. */
+  readonly act: () => Promise<string>;
+  readonly children?: ComponentChildren;
+}
+
+/** One way out of the tablet. Whatever stands against it is said beside its button, and nothing is handed over. */
+export function ExportWay({ title, text, button, isFirst = false, act, children }: Props) {
+  const [told, setTold] = useState('');
+  const go = async () => {
+    setTold('');
+    try {
+      setTold(await act());
+    } catch (error) {
+      setTold(recordsWords.give.failed(String(error)));
+    }
+  };
+  return (
+    <div class="records-way">
+      <h3>{title}</h3>
+      <p class="quiet">{text}</p>
+      {children}
+      <button type="button" class={`button ${isFirst ? 'strong' : ''}`} onClick={go}>
+        {button}
+      </button>
+      <p class="records-told" role="status">
+        {told}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,134 @@
+import { describe, expect, it } from 'vitest';
+import { RunChart, type RunPoint } from '../../src/charts/run-chart';
+import { at, clipped, collisions, drawn, tags, textBoxes } from './drawn';
+
+const point = (day: number, value: number, change: Partial<RunPoint> = {}): RunPoint => ({
+  key: String(day),
+  label: String(day),
+  group: 'March 2026',
+  value,
+  count: '90',
+  target: null,
+  isChosen: false,
+  ...change,
+});
+
+const draw = (points: readonly RunPoint[], { width = 1_128, centre = 1.5, targetText = '' } = {}) =>
+  drawn(
+    <RunChart
+      id="r"
+      title="Run of M"
+      description="three days"
+      width={width}
+      height={340}
+      points={points}
+      centre={{ value: centre, text: 'median 1:30' }}
+      targetText={targetText || null}
+      countTitle="n"
+      axisText="minutes"
+      tickText={(value) => value.toFixed(2)}
+    />,
+  );
+
+describe('RunChart', () => {
+  it('sets the points in time order at equal steps, at their values', () => {
+    // Values 1 and 2: with 8 % of air 0.92 to 2.08, wanted step 1.16/5 = 0.232, next round one 0.25: from 0.75 to
+    // 2.25. The plot is 30 to 340 − 74 = 266: 236 px for 1.5. Value 1 lies 0.25/1.5 above the bottom, 2 1.25/1.5.
+    const circles = tags(draw([point(2, 1), point(3, 2), point(4, 1.5)]), 'circle');
+    expect(circles.map((circle) => at(circle, 'cy'))).toEqual([
+      expect.closeTo(266 - (0.25 / 1.5) * 236, 6),
+      expect.closeTo(266 - (1.25 / 1.5) * 236, 6),
+      expect.closeTo(266 - (0.75 / 1.5) * 236, 6),
+    ]);
+    const [a, b, c] = circles.map((circle) => at(circle, 'cx'));
+    expect(b! - a!).toBeCloseTo(c! - b!, 6);
+    expect(a).toBe(64 + 18);
+  });
+
+  it('draws the median where it is told, not where the mean of the points would be', () => {
+    const median = tags(draw([point(2, 1), point(3, 2), point(4, 1)], { centre: 1 }), 'line').find(
+      (each) => each.attributes.stroke === 'var(--ink)',
+    );
+    expect(at(median, 'y1')).toBeCloseTo(266 - (0.25 / 1.5) * 236, 6);
+    expect(at(median, 'y2')).toBe(at(median, 'y1'));
+  });
+
+  it('draws the target as it stood on each day, with a step where it changed and a gap where there was none', () => {
+    const points = [
+      point(2, 1, { target: 1 }),
+      point(3, 2, { target: 1 }),
+      point(4, 1.5, { target: 2 }),
+      point(5, 1.5),
+      point(6, 1.5, { target: 2 }),
+    ];
+    const [target] = tags(draw(points, { targetText: 'target 2:00' }), 'path');
+    const y = (value: number) => 266 - ((value - 0.75) / 1.5) * 236;
+    // One stroke from the left end, a step up between the second and the third day, then a new stroke.
+    const d = String(target?.attributes.d);
+    expect(d.match(/M/g)).toHaveLength(2);
+    expect(d.startsWith(`M64 ${y(1)} H`)).toBe(true);
+    expect(d.match(/V/g)).toHaveLength(1);
+    expect(Number(/V([\d.]+)/.exec(d)?.[1])).toBeCloseTo(y(2), 6);
+  });
+
+  it('marks the day that is chosen, behind and on its point', () => {
+    const elements = draw([point(2, 1), point(3, 2, { isChosen: true })]);
+    const [band] = tags(elements, 'rect');
+    const chosen = tags(elements, 'circle')[1];
+    expect(at(band, 'x') + at(band, 'width') / 2).toBeCloseTo(at(chosen, 'cx'), 6);
+    expect(at(chosen, 'r')).toBeGreaterThan(at(tags(elements, 'circle')[0], 'r'));
+    expect(tags(draw([point(2, 1)]), 'rect')).toEqual([]);
+  });
+
+  it('draws a single day in the middle, and a run of equal values on one level', () => {
+    const [only] = tags(draw([point(2, 1.2)], { centre: 1.2 }), 'circle');
+    expect(Number.isFinite(at(only, 'cx')) && Number.isFinite(at(only, 'cy'))).toBe(true);
+    const level = tags(draw([point(2, 1.2), point(3, 1.2)], { centre: 1.2 }), 'circle').map((each) =>
+      at(each, 'cy'),
+    );
+    expect(level[0]).toBe(level[1]);
+    const nothing = tags(draw([point(2, 0)], { centre: 0 }), 'circle');
+    expect(Number.isFinite(at(nothing[0], 'cy'))).toBe(true);
+  });
+
+  it('always labels the newest day', () => {
+    const many = Array.from({ length: 60 }, (_, day) =>
+      point((day % 28) + 1, 1 + (day % 7) / 10, { key: String(day) }),
+    );
+    const texts = tags(draw(many, { width: 760 }), 'text');
+    const lastX = at(tags(draw(many, { width: 760 }), 'circle').at(-1), 'cx');
+    expect(texts.some((text) => Math.abs(at(text, 'x') - lastX) < 1e-6 && text.text === '4')).toBe(true);
+  });
+
+  it.each([
+    [760, 20],
+    [760, 80],
+    [728, 1],
+    [1_128, 20],
+    [1_128, 120],
+  ])('has no text clipped or on another at a width of %i with %i days', (width, count) => {
+    const points = Array.from({ length: count }, (_, place) =>
+      point((place % 28) + 1, 1.4 + ((place * 7) % 5) / 10, {
+        key: String(place),
+        count: '1234',
+        group: ['March 2026', 'April 2026', 'September 2026'][Math.floor(place / 3) % 3]!,
+        target: 1.51,
+      }),
+    );
+    // The median lies a hundredth beside the target, so their words must give way to each other.
+    const elements = draw(points, { width, centre: 1.5, targetText: 'target 1:31' });
+    const boxes = textBoxes(elements, { size: 14, anchor: 'middle' });
+    const starts = new Set(['minutes', 'n', 'median 1:30', 'target 1:31']);
+    const placed = boxes.map((box) =>
+      starts.has(box.text)
+        ? {
+            ...box,
+            left: (box.left + box.right) / 2,
+            right: (box.left + box.right) / 2 + (box.right - box.left),
+          }
+        : box,
+    );
+    expect(collisions(placed)).toEqual([]);
+    expect(clipped(placed, width, 340)).toEqual([]);
+  });
+});
