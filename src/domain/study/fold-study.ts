@@ -2,6 +2,7 @@ import { localIso } from '../records/local-iso';
 import type { LogRecord } from '../records/log-record';
 import { placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
+import type { Stamp } from '../records/stamp';
 import type { StudyFact, StudyHeading } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
@@ -22,6 +23,7 @@ const tapKinds = new Set([
 
 interface Draft {
   readonly heading: StudyHeading;
+  readonly startedAt: Stamp;
   readonly order: readonly number[];
   readings: Reading[];
   watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
@@ -50,6 +52,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   const order = cycleOrder(fact.elements);
   const draft: Draft = {
     heading: fact,
+    startedAt: first.stamp,
     order,
     readings: [],
     clockFlag: '',
@@ -72,7 +75,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     run = record.stamp.run;
     if (tapKinds.has(record.fact.kind)) undoable = recordKey(record);
     if (record.fact.kind === 'study-ended') status = 'ended';
-    else takeTap(draft, record.fact as StudyFact | ClockFact, recordKey(record), atMs, record);
+    else takeTap(draft, record.fact as StudyFact | ClockFact, recordKey(record), atMs);
   }
   return {
     id: recordKey(first),
@@ -86,17 +89,11 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   };
 }
 
-function takeTap(
-  draft: Draft,
-  fact: StudyFact | ClockFact,
-  key: string,
-  atMs: number,
-  record: LogRecord,
-): void {
+function takeTap(draft: Draft, fact: StudyFact | ClockFact, key: string, atMs: number): void {
   const { watch } = draft;
   switch (fact.kind) {
     case 'element-ended':
-      endElement(draft, fact.ratingPct, key, atMs, record);
+      endElement(draft, fact.ratingPct, key, atMs);
       break;
     case 'break-point-missed':
       watch.merged = [...watch.merged, { cycle: watch.cycle, elementIndex: watch.elementIndex }];
@@ -109,10 +106,10 @@ function takeTap(
       watch.aside = { elementIndex: fact.elementNo - 1, beganAtMs: atMs };
       break;
     case 'foreign-ended':
-      endAside(draft, key, atMs, record, 100, fact.description);
+      endAside(draft, key, atMs, 100, fact.description);
       break;
     case 'occasional-ended':
-      endAside(draft, key, atMs, record, fact.ratingPct, '');
+      endAside(draft, key, atMs, fact.ratingPct, '');
       break;
     case 'slept':
       draft.clockFlag = 'slept';
@@ -120,12 +117,12 @@ function takeTap(
   }
 }
 
-function endElement(draft: Draft, ratingPct: number, key: string, atMs: number, record: LogRecord): void {
+function endElement(draft: Draft, ratingPct: number, key: string, atMs: number): void {
   const { watch } = draft;
   const mergedCause = watch.merged.length > 0 ? 'missed-break-point' : null;
   for (const [place, missed] of watch.merged.entries()) {
     draft.readings.push(
-      reading(draft, record, `${key}#${place}`, {
+      reading(draft, `${key}#${place}`, {
         cycle: missed.cycle,
         elementIndex: missed.elementIndex,
         observedMs: null,
@@ -136,7 +133,7 @@ function endElement(draft: Draft, ratingPct: number, key: string, atMs: number, 
     );
   }
   draft.readings.push(
-    reading(draft, record, key, {
+    reading(draft, key, {
       cycle: watch.cycle,
       elementIndex: watch.elementIndex,
       observedMs: atMs - watch.beganAtMs - watch.apartMs,
@@ -152,20 +149,13 @@ function endElement(draft: Draft, ratingPct: number, key: string, atMs: number, 
   advance(draft);
 }
 
-function endAside(
-  draft: Draft,
-  key: string,
-  atMs: number,
-  record: LogRecord,
-  ratingPct: number,
-  description: string,
-): void {
+function endAside(draft: Draft, key: string, atMs: number, ratingPct: number, description: string): void {
   const { watch } = draft;
   if (!watch.aside) return;
   const observedMs = atMs - watch.aside.beganAtMs;
   const { elementIndex } = watch.aside;
   draft.readings.push(
-    reading(draft, record, key, {
+    reading(draft, key, {
       cycle: watch.cycle,
       elementIndex,
       observedMs,
@@ -186,7 +176,6 @@ function advance({ watch, order }: Draft): void {
 
 function reading(
   draft: Draft,
-  { stamp }: LogRecord,
   id: string,
   what: Pick<StudyRow, 'cycle' | 'observedMs' | 'ratingPct' | 'excluded'> & {
     elementIndex: number | null;
@@ -194,7 +183,7 @@ function reading(
     isMerged?: boolean;
   },
 ): Reading {
-  const { heading } = draft;
+  const { heading, startedAt } = draft;
   const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
   const { allowancePct, basis, machineAllowancePct } = heading.terms;
   return {
@@ -222,8 +211,8 @@ function reading(
         observer: heading.observer,
         method_revision: String(heading.methodRevision),
         conditions: heading.conditions,
-        started_at: localIso(stamp.wallMs, stamp.offsetMin),
-        time_zone: stamp.zone,
+        started_at: localIso(startedAt.wallMs, startedAt.offsetMin),
+        time_zone: startedAt.zone,
         note: '',
         clock_flag: draft.clockFlag,
       },

@@ -22,6 +22,26 @@ describe('continuous timing', () => {
     expect(studyOf(at.bench).watch).toMatchObject({ cycle: 2, elementIndex: 1, beganAtMs: 12_200 });
   });
 
+  it('carries the head of the sheet on every reading, with the moment the study began', async () => {
+    const at = await openStudy({ conditions: 'P180' });
+    tapAfter(at, 2_000);
+    tapAfter(at, 5_000);
+    const carried = studyOf(at.bench).readings.map(({ row }) => row.carried);
+    expect(carried[0]).toEqual(carried[1]);
+    // The clocks of these tests begin on 2 March 2026 at 07:00, one hour east of UTC.
+    expect(carried[0]).toEqual({
+      part: 'M',
+      operator: 'K7',
+      observer: 'E1',
+      method_revision: '1',
+      conditions: 'P180',
+      started_at: '2026-03-02T07:00:00.000+01:00',
+      time_zone: 'Europe/Berlin',
+      note: '',
+      clock_flag: '',
+    });
+  });
+
   it('takes the time of a foreign element out of the element it fell into, and keeps both', async () => {
     const at = await openStudy();
     at.clock.pass(1_000);

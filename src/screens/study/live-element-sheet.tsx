@@ -1,0 +1,122 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { ElementDefinition } from '../../domain/shop/element-definition';
+import type { Reading, StudyWatch } from '../../domain/study/study';
+import { study } from '../../i18n/en/study';
+import { timeWords } from './time-words';
+
+const words = study.observe;
+
+interface Props {
+  readonly elements: readonly ElementDefinition[];
+  readonly readings: readonly Reading[];
+  /** Null before the first tap. */
+  readonly watch: StudyWatch | null;
+}
+
+/** The elements with the one in hand marked, and what was read of them in this cycle and the one before. */
+export function LiveElementSheet({ elements, readings, watch }: Props) {
+  const cycle = watch?.cycle ?? 1;
+  const recent = lastTwoCycles(readings, cycle);
+  const isApart = watch !== null && watch.aside !== null;
+  const inHand = watch ? (watch.aside ? watch.aside.elementIndex : watch.elementIndex) : null;
+  const places = elements.map((element, index) => ({ element, index }));
+  const inCycle = places.filter(({ element }) => element.elementClass === 'repetitive');
+  const apart = places.filter(({ element }) => element.elementClass === 'occasional');
+  return (
+    <table class="sheet study-live">
+      <caption class="visually-hidden">{words.sheet}</caption>
+      <colgroup>
+        <col class="study-live-columns-number" />
+        <col />
+        <col class="study-live-columns-time" />
+        <col class="study-live-columns-time" />
+      </colgroup>
+      <thead>
+        <tr>
+          <th scope="col" class="words" colSpan={2}>
+            {words.sheet}
+          </th>
+          <th scope="col">{cycle > 1 ? `${words.cycle} ${cycle - 1}` : words.before}</th>
+          <th scope="col">
+            {words.cycle} {cycle}
+          </th>
+        </tr>
+      </thead>
+      <tbody>{inCycle.map(row)}</tbody>
+      <tbody class="study-live-apart">{apart.map(row)}</tbody>
+    </table>
+  );
+
+  function row({ element, index }: { element: ElementDefinition; index: number }) {
+    const isMissed = watch?.merged.some((missed) => missed.elementIndex === index && missed.cycle === cycle);
+    const own = (wanted: number) =>
+      recent.filter(({ row: { elementNo, cycle: of } }) => elementNo === index + 1 && of === wanted).at(-1);
+    return (
+      <LiveRow
+        key={index}
+        number={index + 1}
+        element={element}
+        isInHand={index === inHand}
+        isHeld={isApart && index === watch.elementIndex}
+        isMissed={isMissed ?? false}
+        before={own(cycle - 1)}
+        now={own(cycle)}
+      />
+    );
+  }
+}
+
+interface RowProps {
+  readonly number: number;
+  readonly element: ElementDefinition;
+  readonly isInHand: boolean;
+  /** It waits while something is timed apart from it. */
+  readonly isHeld: boolean;
+  readonly isMissed: boolean;
+  readonly before: Reading | undefined;
+  readonly now: Reading | undefined;
+}
+
+function LiveRow({ number, element, isInHand, isHeld, isMissed, before, now }: RowProps) {
+  const line = useRef<HTMLTableRowElement>(null);
+  // A method longer than the sheet scrolls itself: nobody has a hand free for it.
+  useEffect(() => {
+    if (isInHand) line.current?.scrollIntoView({ block: 'nearest' });
+  }, [isInHand]);
+  return (
+    <tr
+      ref={line}
+      class={isInHand ? 'study-live-hand' : isHeld ? 'study-live-held' : ''}
+      aria-current={isInHand ? 'step' : undefined}
+    >
+      <td class="study-live-number">{isInHand || isHeld ? `▸ ${number}` : number}</td>
+      <td class="words study-live-name">{element.name}</td>
+      <td>{readingWords(before)}</td>
+      <td>{isMissed ? words.missedMark : readingWords(now)}</td>
+    </tr>
+  );
+}
+
+function readingWords(reading: Reading | undefined) {
+  if (!reading) return '';
+  const { observedMs, ratingPct, excluded } = reading.row;
+  if (observedMs === null) return words.missedMark;
+  return (
+    <>
+      <span class="study-live-rating">{ratingPct}</span>{' '}
+      <span class={excluded === null ? '' : 'struck'}>{timeWords.min.reading(observedMs)}</span>
+    </>
+  );
+}
+
+/** From the end, because a long study has thousands. */
+function lastTwoCycles(readings: readonly Reading[], cycle: number): Reading[] {
+  const found: Reading[] = [];
+  for (let place = readings.length - 1; place >= 0; place -= 1) {
+    const reading = readings[place]!;
+    // One cycle further back: an occasional element may have ended across the border.
+    if (reading.row.cycle < cycle - 2) break;
+    found.unshift(reading);
+  }
+  return found;
+}

@@ -1,0 +1,74 @@
+import { useState } from 'preact/hooks';
+import type { Part } from '../../domain/shop/shop';
+import { study } from '../../i18n/en/study';
+import { useApp } from '../app';
+import { methodFaults } from './draft-faults';
+import { MethodSheet } from './method-sheet';
+import { isRevised, type StudyDraft } from './study-draft';
+import { TextField } from './text-field';
+
+const words = study.prepare;
+
+interface Props {
+  readonly draft: StudyDraft;
+  readonly part: Part;
+  readonly onChange: (changes: Partial<StudyDraft>) => void;
+  readonly onKeep: () => void;
+}
+
+/** The part's latest method. Changed, it becomes another revision; what was studied before keeps its own. */
+export function MethodSection({ draft, part, onChange, onKeep }: Props) {
+  const { isReadOnly } = useApp();
+  const [faults, setFaults] = useState<string[]>([]);
+  const method = part.methods.at(-1);
+  const isChanged = isRevised(draft, method);
+  const next = (method?.revision ?? 0) + 1;
+  const keep = () => {
+    const found = methodFaults(draft);
+    setFaults(found);
+    if (found.length === 0) onKeep();
+  };
+  return (
+    <section class="stack" aria-labelledby="study-method">
+      <div class="row spread">
+        <h2 id="study-method">
+          {words.method} {part.code}
+        </h2>
+        <p class="quiet">{method ? words.revision(method.revision) : words.noMethod}</p>
+      </div>
+      <MethodSheet elements={draft.elements} onChange={(elements) => onChange({ elements })} />
+      <div class="study-method-foot">
+        <TextField
+          label={words.partsPerCycle}
+          value={draft.partsPerCycle}
+          mode="numeric"
+          narrow
+          onInput={(partsPerCycle) => onChange({ partsPerCycle })}
+        />
+        <TextField
+          label={words.conditions}
+          value={draft.conditions}
+          hint={words.conditionsHint}
+          onInput={(conditions) => onChange({ conditions })}
+        />
+      </div>
+      {isChanged && (
+        <div class="row">
+          <button type="button" class="button" disabled={isReadOnly} onClick={keep}>
+            {words.saveRevision(next)}
+          </button>
+          <p class="quiet" role="status">
+            {words.changed(next)}
+          </p>
+        </div>
+      )}
+      {isChanged && faults.length > 0 && (
+        <ul class="fault" role="alert">
+          {faults.map((fault) => (
+            <li key={fault}>{fault}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+}

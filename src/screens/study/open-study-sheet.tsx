@@ -1,0 +1,92 @@
+import { useState } from 'preact/hooks';
+import type { LogRecord } from '../../domain/records/log-record';
+import type { Study } from '../../domain/study/study';
+import { summariseStudy } from '../../domain/study/summarise-study';
+import { unseenElements } from '../../domain/study/unseen-elements';
+import { study as allWords } from '../../i18n/en/study';
+import { studySheet as words } from '../../i18n/en/study-sheet';
+import { AllowancesLine } from './allowances-line';
+import { ChoiceRow } from './choice-row';
+import { ExclusionNotes } from './exclusion-notes';
+import type { OpenFigure } from './figure';
+import { halfMethodReason } from './half-method-reason';
+import type { RequiredForm } from './needed-working';
+import { ObservationSheet } from './observation-sheet';
+import { SaveReadings } from './save-readings';
+import { SheetAnswer } from './sheet-answer';
+import { SheetHead } from './sheet-head';
+import { SummaryTable } from './summary-table';
+import { TargetPanel } from './target-panel';
+import { type TimeUnit, timeWords } from './time-words';
+import { TotalsTable } from './totals-table';
+
+interface Props {
+  readonly study: Study;
+  readonly onRecord: (records: readonly LogRecord[]) => void;
+}
+
+export function OpenStudySheet({ study, onRecord }: Props) {
+  const [unit, setUnit] = useState<TimeUnit>('min');
+  const [form, setForm] = useState<RequiredForm>('t');
+  const [openKey, setOpenKey] = useState<string | null>(null);
+  const open: OpenFigure = {
+    key: openKey,
+    toggle: (key) => setOpenKey(key === openKey ? null : key),
+  };
+  const time = timeWords[unit];
+  const rows = study.readings.map(({ row }) => row);
+  if (rows.length === 0) {
+    return (
+      <>
+        <SheetHead study={study} />
+        <p>{words.nothing}</p>
+      </>
+    );
+  }
+  const summary = summariseStudy(rows);
+  const unseen = unseenElements(study);
+  const ofTheJob = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
+  const breakPoints = new Map(study.heading?.elements.map(({ name, breakPoint }) => [name, breakPoint]));
+  return (
+    <>
+      <SheetAnswer summary={summary} time={time} reason={halfMethodReason(summary)} />
+      <SheetHead study={study} />
+      <div class="row study-switches no-print">
+        <ChoiceRow label={words.unit} options={words.units} value={unit} onChoose={setUnit} />
+        <ChoiceRow label={words.form} options={words.forms} value={form} onChoose={setForm} />
+      </div>
+      <p class="quiet small no-print">{words.tapToExplain}</p>
+      <SummaryTable
+        rows={rows}
+        summary={summary}
+        breakPoints={breakPoints}
+        time={time}
+        form={form}
+        open={open}
+      />
+      <ExclusionNotes elements={ofTheJob.map(({ element }) => element)} rows={rows} />
+      {unseen.length > 0 && <p class="fault">{words.unseen(allWords.and(unseen))}</p>}
+      <TotalsTable
+        summary={summary}
+        time={time}
+        open={open}
+        allowances={<AllowancesLine study={study} onRecord={onRecord} />}
+      />
+      <ul class="study-cautions">
+        {words.cautions.map((caution) => (
+          <li key={caution}>{caution}</li>
+        ))}
+      </ul>
+      <div class="stack no-print">
+        <TargetPanel
+          study={study}
+          standardTimeMs={summary.standardTimeMs}
+          isIncomplete={unseen.length > 0}
+          time={time}
+        />
+        <SaveReadings study={study} />
+      </div>
+      <ObservationSheet study={study} summary={summary} time={time} onRecord={onRecord} />
+    </>
+  );
+}

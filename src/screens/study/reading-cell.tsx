@@ -1,0 +1,44 @@
+import type { Reading } from '../../domain/study/study';
+import { studySheet } from '../../i18n/en/study-sheet';
+import { causeLetter, causeWords } from './cause-words';
+import type { TimeWords } from './time-words';
+
+const words = studySheet.observation;
+
+interface Props {
+  readonly reading: Reading;
+  /** Foreign elements that fell into it. */
+  readonly letters: readonly string[];
+  readonly time: TimeWords;
+  readonly isOpen: boolean;
+  readonly onToggle: () => void;
+}
+
+/** A reading as it stands on paper: the rating left of it, struck through and still legible when left out. */
+export function ReadingCell({ reading, letters, time, isOpen, onToggle }: Props) {
+  const { element, cycle, observedMs, ratingPct, excluded, carried } = reading.row;
+  return (
+    <button type="button" class="study-reading" aria-expanded={isOpen} onClick={onToggle}>
+      <span class="visually-hidden">{words.where(element, cycle)} </span>
+      {observedMs !== null && <span class="study-reading-rating">{ratingPct} </span>}
+      {observedMs === null ? (
+        words.missed
+      ) : (
+        <span class={excluded === null ? '' : 'struck'}>{time.reading(observedMs)}</span>
+      )}
+      {carried.clock_flag && '*'}
+      {excluded !== null && (
+        <sup>
+          {causeLetter(excluded)}
+          <span class="visually-hidden"> {words.out(causeWords(excluded))}</span>
+        </sup>
+      )}
+      {letters.length > 0 && (
+        <sup class="study-reading-letter">
+          <span class="visually-hidden"> {words.inside} </span>
+          {letters.join(' ')}
+        </sup>
+      )}
+    </button>
+  );
+}

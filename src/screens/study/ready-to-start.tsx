@@ -1,0 +1,92 @@
+import { startStudy } from '../../application/study/start-study';
+import type { Stamp } from '../../domain/records/stamp';
+import type { MethodRevision, Part } from '../../domain/shop/shop';
+import { noAllowances } from '../../domain/study/allowance-terms';
+import { cycleOrder } from '../../domain/study/study';
+import { study } from '../../i18n/en/study';
+import { useApp } from '../app';
+import { LiveElementSheet } from './live-element-sheet';
+import { momentWords } from './moment-words';
+import { ObserveFrame } from './observe-frame';
+import { RatingPad } from './rating-pad';
+import type { StudyDraft } from './study-draft';
+import { termsOf } from './terms-draft';
+import { TimingButton } from './timing-button';
+import { WatchHead } from './watch-head';
+
+const words = study.observe;
+
+interface Props {
+  readonly draft: StudyDraft;
+  readonly part: Part;
+  readonly method: MethodRevision;
+  readonly onBack: () => void;
+}
+
+/** The watch before it runs: everything is where it will be, and the first tap starts it. */
+export function ReadyToStart({ draft, part, method, onBack }: Props) {
+  const { bench, go, isReadOnly } = useApp();
+  const { elements } = method;
+  const first = elements[cycleOrder(elements)[0] ?? -1];
+
+  const start = (at: Stamp) => {
+    const id = startStudy(
+      bench,
+      {
+        title: `${part.code} ${momentWords(at)}`,
+        part: part.id,
+        partCode: part.code,
+        methodRevision: method.revision,
+        elements,
+        partsPerCycle: method.partsPerCycle,
+        conditions: method.conditions,
+        operator: draft.operator.trim(),
+        observer: draft.observer.trim(),
+        personTold: draft.told,
+        terms: termsOf(draft.terms) ?? noAllowances,
+      },
+      at,
+    );
+    go('study', id);
+  };
+
+  return (
+    <ObserveFrame
+      title={words.ready(part.code)}
+      head={<WatchHead study={null} />}
+      sheet={<LiveElementSheet elements={elements} readings={[]} watch={null} />}
+      pad={<RatingPad rating={100} onRate={() => {}} lock="idle" />}
+      actions={
+        <>
+          <button type="button" class="button" disabled>
+            {words.foreign}
+          </button>
+          <button type="button" class="button" disabled>
+            {words.missed}
+          </button>
+          {elements.map(
+            ({ name, elementClass }) =>
+              elementClass === 'occasional' && (
+                <button key={name} type="button" class="button study-occasional" disabled>
+                  {name}
+                </button>
+              ),
+          )}
+        </>
+      }
+      surface={
+        <TimingButton class="study-surface" disabled={isReadOnly} onTap={start}>
+          <span class="study-surface-edge" />
+          <strong class="study-surface-name">{words.start}</strong>
+          <span class="study-surface-point">{words.startWhen(first?.name ?? '')}</span>
+          <span class="study-surface-edge" />
+        </TimingButton>
+      }
+      ends={
+        <button type="button" class="button study-ends-back" onClick={onBack}>
+          {words.backToPreparation}
+        </button>
+      }
+    />
+  );
+}

@@ -1,0 +1,36 @@
+import type { Study } from '../../domain/study/study';
+import { studySheet } from '../../i18n/en/study-sheet';
+import { momentWords } from './moment-words';
+
+const words = studySheet.head;
+
+/** What stands at the head of the form: which work, whose pace, under which conditions. */
+export function SheetHead({ study }: { study: Study }) {
+  const { heading, readings, title, startedAt, status } = study;
+  const row = readings[0]?.row;
+  const carried = row?.carried ?? {};
+  const begun = heading ? momentWords(startedAt) : carried.started_at?.slice(0, 16).replace('T', ' ');
+  const lines: [string, string | undefined][] = [
+    [words.study, title],
+    [words.part, heading?.partCode ?? carried.part],
+    [words.revision, heading ? String(heading.methodRevision) : carried.method_revision],
+    [words.operator, heading?.operator ?? carried.operator],
+    [words.observer, heading?.observer ?? carried.observer],
+    [words.begun, begun],
+    [words.cycles, String(Math.max(0, ...readings.map(({ row: { cycle } }) => cycle)))],
+    [words.perCycle, String(row?.partsPerCycle ?? heading?.partsPerCycle ?? 1)],
+    [words.told, heading?.personTold ? words.toldYes : ''],
+    [words.source, status === 'imported' ? words.imported : words.timed],
+    [words.conditions, heading?.conditions ?? carried.conditions],
+  ];
+  return (
+    <dl class="study-head">
+      {lines.map(([name, value]) => (
+        <div key={name}>
+          <dt>{name}</dt>
+          <dd>{value || words.notStated}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

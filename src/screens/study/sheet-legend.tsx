@@ -1,0 +1,23 @@
+import type { Reading } from '../../domain/study/study';
+import { studySheet } from '../../i18n/en/study-sheet';
+
+const words = studySheet.observation;
+
+/** What the letters beside the readings stand for; only those that occur. */
+export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
+  const causes = new Set(readings.flatMap(({ row }) => (row.excluded === null ? [] : [row.excluded])));
+  const known = Object.entries(studySheet.causes).filter(([cause]) => causes.has(cause));
+  const own = [...causes].filter((cause) => !(cause in studySheet.causes));
+  const flags = new Set(readings.map(({ row }) => row.carried.clock_flag));
+  const lines = [
+    ...known.map(([, { letter, words: said }]) => `${letter} ${said}`),
+    ...own.map((cause) => `${studySheet.ownCause.letter} ${cause}`),
+  ];
+  return (
+    <p class="small quiet">
+      {lines.length > 0 && `${words.legend} ${lines.join(' · ')}`}
+      {flags.has('slept') && ` ${words.flags.slept}.`}
+      {flags.has('reloaded') && ` ${words.flags.reloaded}.`}
+    </p>
+  );
+}

@@ -1,0 +1,127 @@
+import type { ElementSummary } from '../../domain/study/summarise-study';
+import { study } from '../../i18n/en/study';
+import { studySheet as words } from '../../i18n/en/study-sheet';
+import { formatNumber } from '../../i18n/format-number';
+import { DotStrip } from './dot-strip';
+import { type ElementEvidence, type ElementFigure, elementWorking } from './element-working';
+import { Figure, type OpenFigure } from './figure';
+import { WorkingNote } from './working-note';
+
+const COLUMNS = 10;
+/** Below this the readings themselves say more than an interval. */
+const FEWEST_FOR_INTERVAL = 5;
+
+interface Props {
+  readonly evidence: ElementEvidence;
+  readonly breakPoint: string;
+  readonly open: OpenFigure;
+}
+
+export function SummaryLine({ evidence, breakPoint, open }: Props) {
+  const { summary, time, form } = evidence;
+  const { element, elementNo, n, excluded, required } = summary;
+  const prefix = `element:${elementNo}:`;
+  const opened = open.key?.startsWith(prefix) ? (open.key.slice(prefix.length) as ElementFigure) : null;
+
+  const cell = (
+    figure: ElementFigure,
+    name: string,
+    value: string | null,
+    reason: string = words.reasons.noReading,
+  ) =>
+    value === null ? (
+      <span class="study-absent">
+        {study.none} <span class="small quiet">{reason}</span>
+      </span>
+    ) : (
+      <Figure name={`${name}, ${element}`} value={value} figureKey={prefix + figure} open={open} />
+    );
+  const shown = (value: number | null, write: (value: number) => string) =>
+    value === null ? null : write(value);
+  const columns = words.columns;
+
+  return (
+    <>
+      <tr>
+        <td>{elementNo}</td>
+        <td class="words">
+          <strong>{element}</strong>
+          {breakPoint && <div class="quiet small">{breakPoint}</div>}
+          <div class="quiet small">{kindWords(summary)}</div>
+        </td>
+        <td>
+          {cell('n', columns.n, String(n))}
+          {excluded > 0 && <div class="small quiet">{words.leftOutCount(excluded)}</div>}
+        </td>
+        <td>{cell('observed', columns.observed, shown(summary.observedMeanMs, time.figure))}</td>
+        <td>
+          {cell(
+            'rating',
+            columns.rating,
+            shown(summary.meanRatingPct, (pct) => formatNumber(pct, 1)),
+          )}
+        </td>
+        <td>{cell('normal', columns.normal, shown(summary.normalMeanMs, time.figure))}</td>
+        <td>
+          {cell(
+            'frequency',
+            columns.frequency,
+            words.onceIn(summary.unitsPerOccurrence * summary.partsPerCycle),
+          )}
+        </td>
+        <td>{cell('perUnit', columns.perUnit, shown(summary.normalPerUnitMs, time.figure))}</td>
+        <td>
+          {n >= 2 && n < FEWEST_FOR_INTERVAL && summary.precision !== null ? (
+            <button
+              type="button"
+              class="study-figure"
+              aria-expanded={opened === 'precision'}
+              onClick={() => open.toggle(`${prefix}precision`)}
+            >
+              <DotStrip
+                values={ratedTimes(evidence)}
+                name={`${columns.precision}, ${element}: ${words.fewReadings(n)}`}
+                write={time.figure}
+              />
+            </button>
+          ) : (
+            cell(
+              'precision',
+              columns.precision,
+              shown(n < 2 ? null : summary.precision, (share) => `± ${formatNumber(share * 100, 1)} %`),
+              n === 1 ? words.reasons.oneReading : words.reasons.noReading,
+            )
+          )}
+        </td>
+        <td>
+          {cell(
+            'needed',
+            columns.needed,
+            shown(required?.[form] ?? null, (count) => formatNumber(count)),
+            words.reasons.twoReadings,
+          )}
+        </td>
+      </tr>
+      {opened && (
+        <tr>
+          <td class="words" colSpan={COLUMNS}>
+            <WorkingNote
+              working={elementWorking(opened, evidence)}
+              onClose={() => open.toggle(open.key ?? '')}
+            />
+          </td>
+        </tr>
+      )}
+    </>
+  );
+}
+
+function kindWords({ elementClass, work, placement }: ElementSummary): string {
+  return `${study.classes[elementClass]} · ${study.works[work]} · ${study.placements[placement]}`;
+}
+
+function ratedTimes({ rows }: ElementEvidence): number[] {
+  return rows.flatMap(({ excluded, observedMs, ratingPct }) =>
+    excluded === null && observedMs !== null ? [(observedMs * ratingPct) / 100] : [],
+  );
+}

@@ -1,0 +1,25 @@
+interface Props {
+  readonly label: string;
+  readonly value: string;
+  readonly onInput: (value: string) => void;
+  readonly hint?: string;
+  readonly mode?: 'decimal' | 'numeric';
+  readonly narrow?: boolean;
+}
+
+/** A line to write on, with its label above. */
+export function TextField({ label, value, onInput, hint, mode, narrow }: Props) {
+  return (
+    <label class={narrow ? 'field study-narrow' : 'field'}>
+      <span>{label}</span>
+      <input
+        type="text"
+        value={value}
+        placeholder={hint}
+        inputMode={mode}
+        autocomplete="off"
+        onInput={(event) => onInput(event.currentTarget.value)}
+      />
+    </label>
+  );
+}

@@ -1,0 +1,30 @@
+import { study as words } from '../../i18n/en/study';
+import { decimalMinutes, decimalSeconds } from '../../i18n/format-duration';
+
+export type TimeUnit = 'min' | 's';
+
+/** How the sheet writes times: in the trade's decimal minutes, or in seconds. */
+export interface TimeWords {
+  readonly unit: string;
+  /** A single reading: as fine as a hand can tap. */
+  readonly reading: (ms: number) => string;
+  /** A mean or a sum: one digit more. */
+  readonly figure: (ms: number) => string;
+  /** With its unit, for a sentence. */
+  readonly said: (ms: number) => string;
+}
+
+export const timeWords: Record<TimeUnit, TimeWords> = {
+  min: {
+    unit: words.minutes,
+    reading: (ms) => decimalMinutes(ms, 2),
+    figure: (ms) => decimalMinutes(ms, 3),
+    said: (ms) => `${decimalMinutes(ms, 3)} ${words.minutes}`,
+  },
+  s: {
+    unit: words.seconds,
+    reading: (ms) => decimalSeconds(ms, 1),
+    figure: (ms) => decimalSeconds(ms, 2),
+    said: (ms) => `${decimalSeconds(ms, 2)} ${words.seconds}`,
+  },
+};
