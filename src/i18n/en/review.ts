@@ -17,7 +17,6 @@ export const review = {
   earlier: '◂ Earlier day',
   later: 'Later day ▸',
   noSuchDay: (day: string) => `Nothing was recorded on ${day}.`,
-  notADay: 'That is no day.',
   newestDay: 'Show the newest day',
 
   together: {
@@ -135,6 +134,7 @@ export const review = {
     failed: (problem: string) => `The table was not saved (${problem}).`,
   },
 
-  hours: (hours: number, minutes: number) => (hours > 0 ? `${hours} h ${minutes} min` : `${minutes} min`),
+  hours: (hours: number, minutes: number) =>
+    hours > 0 ? `${hours}\u00a0h\u00a0${minutes}\u00a0min` : `${minutes}\u00a0min`,
   close: 'Close',
 };

@@ -1,6 +1,5 @@
 /** Words of the Shop screen. */
 export const shop = {
-  readOnly: 'Another tab is recording, so nothing can be changed here.',
   parts: {
     title: 'Parts',
     none: 'No part yet. Add the first one: a code is enough, a target can follow.',
@@ -57,7 +56,7 @@ export const shop = {
     none: 'No code yet.',
     code: 'A new code',
     add: 'Add',
-    remove: (code: string) => `Take ${code} off the list`,
+    remove: (code: string) => `Take off the list: ${code}`,
     removeShort: 'Take off',
     removed: (code: string) => `${code} is off the list. Records under this code stay.`,
     added: (code: string) => `${code} is on the list.`,

@@ -47,7 +47,7 @@ export function ReviewScreen() {
         <OneDay day={day} open={setWorking} />
       ) : (
         <div class="panel stack" role="status">
-          <p>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</p>
+          <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>
           <div class="row">
             <button type="button" class="button" onClick={() => pickDay(days[0]!.day)}>
               {words.newestDay}

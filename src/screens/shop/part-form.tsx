@@ -37,7 +37,6 @@ export function PartForm({ part, close }: { part: Part | null; close: (tell: str
   return (
     <form class="stack shop-form" onSubmit={save} noValidate>
       <h1>{part ? words.title(part.code) : words.newTitle}</h1>
-      {isReadOnly && <p class="fault">{shop.readOnly}</p>}
       <div class="shop-fields">
         <label class="field">
           <span>{words.code}</span>

@@ -1,6 +1,5 @@
 import './shop.css';
 import { useState } from 'preact/hooks';
-import { shop as words } from '../../i18n/en/shop';
 import { useApp } from '../app';
 import { PartForm } from './part-form';
 import { PartSheet } from './part-sheet';
@@ -28,7 +27,6 @@ export function ShopScreen() {
   }
   return (
     <div class="page stack shop">
-      {app.isReadOnly && <p class="fault">{words.readOnly}</p>}
       <PartSheet parts={parts} told={told} pick={setInHand} />
       <div class="shop-columns">
         <ReasonsForm />
