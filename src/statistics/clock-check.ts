@@ -1,7 +1,7 @@
 import { requireNumber } from './require-number';
 
-/** Above this share of the elapsed time a study is not usable. */
-const USABLE_UP_TO = 0.02;
+/** Above this share of the elapsed time a study is not usable; the hair keeps a plain 2 % in, however it rounds. */
+const USABLE_UP_TO = 0.02 * (1 + 1e-12);
 
 /** Times of a study, in one unit. */
 export interface StudyClock {

@@ -18,12 +18,18 @@ export function sumOfSquaredDeviations(readings: readonly number[]): number {
   const n = readings.length;
   const mean = compensatedSum(readings) / n;
   let squares = 0;
+  let lost = 0;
   let residue = 0;
   for (let i = 0; i < n; i += 1) {
     const deviation = readings[i]! - mean;
-    squares += deviation * deviation;
+    const square = deviation * deviation;
+    // As in compensated-sum.ts: a thousand equal squares would otherwise round the same way a thousand times.
+    const next = squares + square;
+    const part = next - squares;
+    lost += squares - (next - part) + (square - part);
+    squares = next;
     residue += deviation;
   }
   // The mean of equal readings may round to a neighbour of them; what is left is dust, on either side of zero.
-  return Math.max(0, squares - (residue * residue) / n);
+  return Math.max(0, squares + lost - (residue * residue) / n);
 }

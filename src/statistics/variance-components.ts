@@ -15,6 +15,8 @@ export interface VarianceComponents {
   readonly within: number;
   /** Variance between operator-days, σ_b², never below 0. */
   readonly between: number;
+  /** MS_b, in the unit of the readings squared: what an analysis of variance prints. */
+  readonly meanSquareBetween: number;
   /** Σnᵢ²/N², the weight of σ_b² in the variance of the mean: 1/g when the operator-days are equally long. */
   readonly betweenWeight: number;
 }
@@ -41,11 +43,14 @@ export function varianceComponents(operatorDays: readonly (readonly number[])[])
   const all = operatorDays.flat();
   const n = all.length;
   const mean = observedMean(all);
-  const within = compensatedSum(operatorDays.map(sumOfSquaredDeviations)) / (n - groups);
-  const spreadOfMeans = operatorDays.map((x) => x.length * (observedMean(x) - mean) ** 2);
+  // Taken from the mean first: group means that differ in their ninth digit would be rounded to noise otherwise.
+  const deviations = operatorDays.map((readings) => readings.map((reading) => reading - mean));
+  const offset = compensatedSum(deviations.flat()) / n;
+  const within = compensatedSum(deviations.map(sumOfSquaredDeviations)) / (n - groups);
+  const spreadOfMeans = deviations.map((x) => x.length * (compensatedSum(x) / x.length - offset) ** 2);
   const meanSquareBetween = compensatedSum(spreadOfMeans) / (groups - 1);
   const betweenWeight = compensatedSum(operatorDays.map((x) => (x.length / n) ** 2));
   const typicalCount = (n * (1 - betweenWeight)) / (groups - 1);
   const between = Math.max(0, (meanSquareBetween - within) / typicalCount);
-  return { groups, n, mean, within, between, betweenWeight };
+  return { groups, n, mean, within, between, meanSquareBetween, betweenWeight };
 }
