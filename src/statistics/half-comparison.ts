@@ -1,5 +1,6 @@
 import type { NotTested } from './not-tested';
 import { requireConfidence } from './require-confidence';
+import { requireNumber } from './require-number';
 import { requirePositiveReadings } from './require-positive-readings';
 import { welchComparison } from './welch-comparison';
 
@@ -28,6 +29,7 @@ export type HalfComparison =
  *
  * @throws {RangeError} halfComparison requires at least one reading
  * @throws {RangeError} halfComparison requires readings above zero
+ * @throws {RangeError} halfComparison requires readings whose ratio is a finite number
  * @throws {RangeError} halfComparison requires a confidence above 0 and below 1
  * @example
  * halfComparison([4.1, 4, 3.9, 4, 4.1, 2.1, 2, 1.9, 2, 2.1]).direction // => 'falling'
@@ -44,6 +46,8 @@ export function halfComparison(times: readonly number[], confidence = 0.95): Hal
 
   const { difference, lower, upper } = welchComparison(second, first, { confidence });
   const direction = upper < 0 ? 'falling' : lower > 0 ? 'rising' : 'not-shown';
+  // The limits of a ratio between 5e-324 and 1e150 times the other half can leave the range of a double.
+  requireNumber('halfComparison', 'readings whose ratio is a finite number', Math.exp(upper), true);
   return {
     tested: true,
     ratio: Math.exp(difference),

@@ -27,7 +27,7 @@ export type IndividualsChart = {
  *
  * @throws {RangeError} individualsChart requires at least two readings
  * @throws {RangeError} individualsChart requires a whole baseline from 2 to the number of values
- * @throws {RangeError} individualsChart requires a d2 and a D4 above zero
+ * @throws {RangeError} individualsChart requires a d2 and a D4 from 0.001 to 1000
  * @example
  * individualsChart([10, 12, 10, 12], { d2: 1.5, D4: 3 }).movingRangeUpper // => 6
  */
@@ -41,8 +41,8 @@ export function individualsChart(
   if (!Number.isInteger(baseline) || baseline < 2 || baseline > values.length) {
     throw new RangeError('individualsChart requires a whole baseline from 2 to the number of values');
   }
-  if (!(d2 > 0 && D4 > 0 && d2 + D4 < Number.POSITIVE_INFINITY)) {
-    throw new RangeError('individualsChart requires a d2 and a D4 above zero');
+  if (![d2, D4].every((constant) => constant >= 0.001 && constant <= 1000)) {
+    throw new RangeError('individualsChart requires a d2 and a D4 from 0.001 to 1000');
   }
   const limits = naturalLimits(values.slice(0, baseline), d2);
   const movingRanges = values.slice(1).map((value, i) => Math.abs(value - values[i]!));

@@ -79,12 +79,18 @@ export function leastSquares(
     if (point.length !== p) throw new RangeError(`${name} requires a point with one value a driver`);
     return 1 / n + sumOfSquares(factor.whiten(point.map((x, j) => x - driverMeans[j]!)));
   };
+  const coefficients = [constant, ...slopes];
+  const standardErrors = [
+    residualDeviation * Math.sqrt(leverageAt(driverMeans.map(() => 0))),
+    ...factor.inverseRowNorms.map((norm) => residualDeviation * norm),
+  ];
+  // Drivers that differ by next to nothing, such as 0 and 1e-320, would need a slope past every double.
+  if (![...coefficients, ...standardErrors].every(Number.isFinite)) {
+    throw new RangeError(`${name} requires drivers that vary and are not sums of one another`);
+  }
   return {
-    coefficients: [constant, ...slopes],
-    standardErrors: [
-      residualDeviation * Math.sqrt(leverageAt(driverMeans.map(() => 0))),
-      ...factor.inverseRowNorms.map((norm) => residualDeviation * norm),
-    ],
+    coefficients,
+    standardErrors,
     residualDeviation,
     residualSumOfSquares,
     degreesOfFreedom,

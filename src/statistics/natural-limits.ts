@@ -21,14 +21,14 @@ export type NaturalLimits = {
  * NIST/SEMATECH e-Handbook 6.3.2.2 (3/1.128).
  *
  * @throws {RangeError} naturalLimits requires at least two readings
- * @throws {RangeError} naturalLimits requires a d2 above zero
+ * @throws {RangeError} naturalLimits requires a d2 from 0.001 to 1000
  * @example
  * naturalLimits([10, 12, 10, 12], 1.5).upper // => 15
  */
 export function naturalLimits(readings: readonly number[], d2 = controlChartConstants(2).d2): NaturalLimits {
   requireReadings('naturalLimits', readings, 2);
-  if (!(d2 > 0 && d2 < Number.POSITIVE_INFINITY)) {
-    throw new RangeError('naturalLimits requires a d2 above zero');
+  if (!(d2 >= 0.001 && d2 <= 1000)) {
+    throw new RangeError('naturalLimits requires a d2 from 0.001 to 1000');
   }
   const centre = observedMean(readings);
   const ranges = readings.slice(1).map((reading, i) => Math.abs(reading - readings[i]!));

@@ -31,6 +31,7 @@ export type RegressionPrediction = {
  * @throws {RangeError} regressionPrediction requires a whole number of parts from 1
  * @throws {RangeError} regressionPrediction requires a confidence above 0 and below 1
  * @throws {RangeError} regressionPrediction requires one finite driver a coefficient
+ * @throws {RangeError} regressionPrediction requires drivers within reach of the study
  * @example
  * regressionPrediction({ coefficients: [1, 2], leverageAt: () => 0.5, residualDeviation: 0, degreesOfFreedom: 3 }, [4]).value // => 9
  */
@@ -51,14 +52,11 @@ export function regressionPrediction(
   if (drivers.length !== slopes.length || drivers.some((driver) => !(Math.abs(driver) <= 1e150))) {
     throw new RangeError('regressionPrediction requires one finite driver a coefficient');
   }
-  const value = standardDataTime(constant!, slopes, drivers);
   const leverage = fit.leverageAt(drivers);
   const reach = studentQuantile(1 - (1 - confidence) / 2, fit.degreesOfFreedom) * fit.residualDeviation;
   const meanHalfWidth = reach * Math.sqrt(leverage);
-  return {
-    value,
-    meanHalfWidth,
-    partsHalfWidth: Math.hypot(meanHalfWidth, reach / Math.sqrt(parts)),
-    leverage,
-  };
+  const partsHalfWidth = Math.hypot(meanHalfWidth, reach / Math.sqrt(parts));
+  requireNumber('regressionPrediction', 'drivers within reach of the study', partsHalfWidth, true);
+  const value = standardDataTime(constant!, slopes, drivers);
+  return { value, meanHalfWidth, partsHalfWidth, leverage };
 }

@@ -1,5 +1,6 @@
 import type { NotTested } from './not-tested';
 import { requireConfidence } from './require-confidence';
+import { requireNumber } from './require-number';
 import { requirePositiveReadings } from './require-positive-readings';
 import { simpleRegression } from './simple-regression';
 
@@ -32,6 +33,7 @@ export type TrendSlope =
  *
  * @throws {RangeError} trendSlope requires at least one reading
  * @throws {RangeError} trendSlope requires readings above zero
+ * @throws {RangeError} trendSlope requires readings whose change over the run is a finite number
  * @throws {RangeError} trendSlope requires a confidence above 0 and below 1
  * @example
  * trendSlope([8, 4, 2, 1, 0.5]).direction // => 'falling'
@@ -50,5 +52,6 @@ export function trendSlope(times: readonly number[], confidence = 0.95): TrendSl
   const upper = slope + slopeHalfWidth;
   const direction = upper < 0 ? 'falling' : lower > 0 ? 'rising' : 'not-shown';
   const changeOverRun = Math.expm1(slope * (times.length - 1));
+  requireNumber('trendSlope', 'readings whose change over the run is a finite number', changeOverRun, true);
   return { tested: true, slope, lower, upper, changeOverRun, direction };
 }

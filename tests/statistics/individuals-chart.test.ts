@@ -42,7 +42,7 @@ describe('individualsChart', () => {
     'refuses the constants %o',
     (constants) => {
       expect(() => individualsChart(flow, constants)).toThrow(
-        'individualsChart requires a d2 and a D4 above zero',
+        'individualsChart requires a d2 and a D4 from 0.001 to 1000',
       );
     },
   );

@@ -42,6 +42,6 @@ describe('naturalLimits', () => {
   });
 
   it.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('refuses the d2 %s', (d2) => {
-    expect(() => naturalLimits([1, 2], d2)).toThrow('naturalLimits requires a d2 above zero');
+    expect(() => naturalLimits([1, 2], d2)).toThrow('naturalLimits requires a d2 from 0.001 to 1000');
   });
 });
