@@ -1,0 +1,71 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { downloadedText } from './support/download';
+import { Site } from './support/site';
+import { Tablet } from './support/tablet';
+import { tap, tapButton } from './support/tap';
+
+describe('a foreman with the demo shop', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+  const foreign: string[] = [];
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    page.on('request', (request) => {
+      if (!/^(blob|data):/.test(request.url()) && !request.url().startsWith(site.url))
+        foreign.push(request.url());
+    });
+    await page.goto(site.url);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  it('opens it with one tap, and every screen says that it is a demo', async () => {
+    await tapButton(page, 'Open the demo shop');
+    for (const screen of ['Pace', 'Study', 'Review', 'Shop', 'Records']) {
+      await tap(page, page.getByRole('link', { name: screen, exact: true }));
+      await page.getByText('Demo shop: invented records, kept apart from yours').waitFor();
+    }
+  });
+
+  it('reads the newest day: 282 good parts, each kind beside its target', async () => {
+    await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
+    // Day 20 of the invented shop: its description says 282 good.
+    await page.getByText(/282 good/).waitFor();
+    const main = await page.getByRole('main').innerText();
+    expect(main).toContain('Fri 27 March 2026');
+    for (const part of ['L', 'M', 'S']) expect(main).toContain(`${part}\n`);
+    expect(main).not.toMatch(/\b(K7|M2|R4)\b/);
+  });
+
+  it('goes back to the hard Tuesday of the same week: 230 good parts', async () => {
+    for (let back = 0; back < 3; back += 1) await tapButton(page, /Earlier day/);
+    await page.getByText(/230 good/).waitFor();
+  });
+
+  it('saves the day as a table with a header row and no name of a person in it', async () => {
+    const table = await downloadedText(
+      page,
+      page.getByRole('button', { name: 'Save the table of this day' }),
+    );
+    const lines = table.replace('\uFEFF', '').trim().split('\r\n');
+    expect(lines[0]).toContain('part');
+    expect(lines.length).toBeGreaterThan(3);
+    expect(table).not.toMatch(/\b(K7|M2|R4)\b/);
+  });
+
+  it('leaves the demo for a shop that is still empty', async () => {
+    await tapButton(page, 'Leave the demo');
+    await page.getByRole('heading', { name: 'Who is at the station?' }).waitFor();
+    expect(await page.getByText('Demo shop: invented records').count()).toBe(0);
+  });
+
+  it('sent no request to anywhere else', () => {
+    expect(foreign).toEqual([]);
+  });
+});

@@ -1,0 +1,10 @@
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
+import { tap } from './tap';
+
+/** The text of the file that a tap on this hands over. */
+export async function downloadedText(page: Page, button: Locator): Promise<string> {
+  await button.scrollIntoViewIfNeeded();
+  const [download] = await Promise.all([page.waitForEvent('download'), tap(page, button)]);
+  return readFileSync(await download.path(), 'utf8');
+}
