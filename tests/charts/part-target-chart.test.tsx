@@ -29,9 +29,9 @@ const draw = (lines: readonly PartLine[], width = 1_128) =>
     />,
   );
 
-// At a width of 1128 the plot reaches from 150 + 12 = 162 to 1128 − 240 − 16 = 872: 710 px. With a longest value of
-// 1.5 the ticks step by 0.25 (1.5/7 = 0.214, the next round step), so a minute is 710/1.5 = 473.33 px.
-const perMinute = 710 / 1.5;
+// At a width of 1128 the plot reaches from 150 + 12 = 162 to 1128 − 256 − 16 = 856: 694 px. With a longest value of
+// 1.5 the ticks step by 0.25 (1.5/7 = 0.214, the next round step), so a minute is 694/1.5 = 462.67 px.
+const perMinute = 694 / 1.5;
 
 describe('PartTargetChart', () => {
   it('draws the bar from nothing to the mean', () => {
@@ -87,7 +87,7 @@ describe('PartTargetChart', () => {
       expect(Object.values(element.attributes).map(String)).not.toContain('NaN');
   });
 
-  it.each([728, 760, 1_128, 1_140])('has no text clipped or on another at a width of %i', (width) => {
+  it.each([720, 760, 1_128, 1_140])('has no text clipped or on another at a width of %i', (width) => {
     const lines = [
       line({ key: 'a', target: { value: 0.01, text: 'target 0:01' } }),
       line({ key: 'b', label: 'WD-2230V tall, veneered, left', note: 'n 1234' }),

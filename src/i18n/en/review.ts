@@ -45,9 +45,11 @@ export const review = {
   picture: {
     axis: 'net cycle, minutes a part (stoppages out)',
     legend:
-      'Bar to the heavy mark: mean. Thin line: one standard deviation either way; with two to four parts their range, and each part a dot. Tall mark with a point: target.',
+      'Bar to the heavy mark: mean. Thin line: one standard deviation either way. Tall mark with a point: target.',
+    fewLegend: ' Fewer than five parts: each is a dot, and the thin line is their range.',
     note: (n: number) => `n ${n}`,
     target: (time: string) => `target ${time}`,
+    meanTarget: (time: string) => `mean target ${time}`,
     inside: (percent: string) => `◂ ${percent} % inside target`,
     over: (percent: string) => `▸ ${percent} % over target`,
     level: '= at the target',
@@ -70,14 +72,16 @@ export const review = {
     rework: 'Rework',
     scrap: 'Scrap',
     all: 'All parts',
-    minutes: (decimal: string) => `${decimal} min`,
+    minutes: (decimal: string) => `${decimal}\u00a0min`,
+    /** Held together: a range that is broken over two lines reads as two figures. */
+    fromTo: (shortest: string, longest: string) => `${shortest}\u2060–\u2060${longest}`,
     deviation: 'std. dev.',
     range: 'range',
     oneOnly: 'one part only',
     changed: 'changed in the day',
     none: '–',
     shareWithSide: (percent: string, side: 'inside' | 'over' | 'level') =>
-      `${side === 'inside' ? '◂ ' : side === 'over' ? '▸ ' : ''}${percent} %`,
+      `${side === 'inside' ? '◂\u00a0' : side === 'over' ? '▸\u00a0' : ''}${percent}\u00a0%`,
   },
 
   ledger: {

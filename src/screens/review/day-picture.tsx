@@ -1,4 +1,5 @@
 import { type PartLine, PartTargetChart } from '../../charts/part-target-chart';
+import type { AgainstTarget } from '../../domain/day/against-target';
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import type { DayReview } from '../../domain/day/review-day';
 import { review as words } from '../../i18n/en/review';
@@ -30,7 +31,10 @@ export function DayPicture({ day }: { day: DayReview }) {
           tickText={tickText}
         />
       )}
-      <figcaption class="small quiet">{words.picture.legend}</figcaption>
+      <figcaption class="small quiet">
+        {words.picture.legend}
+        {day.parts.some(({ n }) => n < FEW) && words.picture.fewLegend}
+      </figcaption>
     </figure>
   );
 }
@@ -42,7 +46,7 @@ function tickText(minutes: number): string {
 }
 
 function partLine(part: PartOfDay): PartLine {
-  const { n, meanMs, deviationMs, shortestMs, longestMs, netTimesMs, targetMs, against } = part;
+  const { n, meanMs, deviationMs, shortestMs, longestMs, netTimesMs, against } = part;
   const isFew = n < FEW;
   const low = isFew ? shortestMs : Math.max(0, meanMs - (deviationMs ?? 0));
   const high = isFew ? longestMs : meanMs + (deviationMs ?? 0);
@@ -55,10 +59,7 @@ function partLine(part: PartOfDay): PartLine {
     mean: meanMs / MINUTE_MS,
     spread: n > 1 ? { low: low / MINUTE_MS, high: high / MINUTE_MS } : null,
     dots: isFew ? netTimesMs.map((ms) => ms / MINUTE_MS) : [],
-    target:
-      targetMs === null
-        ? null
-        : { value: targetMs / MINUTE_MS, text: words.picture.target(roundedClockFace(targetMs)) },
+    target: against && targetMark(part, against),
     side,
     verdict: !against
       ? words.picture.noTarget
@@ -67,6 +68,13 @@ function partLine(part: PartOfDay): PartLine {
         : words.picture[side](off),
     verdictNote: words.picture.meanNote(roundedClockFace(meanMs), decimalMinutes(meanMs)),
   };
+}
+
+/** One target stands where it is; of a target that changed, the mean of those the parts carried, as the verdict has it. */
+function targetMark({ targetChanged }: PartOfDay, { targetMs, n }: AgainstTarget): PartLine['target'] {
+  const carriedMs = targetMs / n;
+  const word = targetChanged ? words.picture.meanTarget : words.picture.target;
+  return { value: carriedMs / MINUTE_MS, text: word(roundedClockFace(carriedMs)) };
 }
 
 function lineInWords({ partCode, n, meanMs }: PartOfDay, { target, verdict }: PartLine): string {

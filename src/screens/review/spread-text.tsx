@@ -12,7 +12,7 @@ export function SpreadText({ part }: { part: PartOfDay }) {
   if (n < 5) {
     return (
       <>
-        {`${roundedClockFace(shortestMs)}–${roundedClockFace(longestMs)}`}
+        {words.fromTo(roundedClockFace(shortestMs), roundedClockFace(longestMs))}
         <small>{words.range}</small>
       </>
     );
