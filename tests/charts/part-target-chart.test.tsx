@@ -60,8 +60,8 @@ describe('PartTargetChart', () => {
   it('draws few parts as dots, and then no bar', () => {
     const elements = draw([line({ dots: [0.9, 1.1], spread: { low: 0.9, high: 1.1 } })]);
     expect(tags(elements, 'circle').map((dot) => at(dot, 'cx'))).toEqual([
-      162 + 0.9 * perMinute,
-      162 + 1.1 * perMinute,
+      expect.closeTo(162 + 0.9 * perMinute, 6),
+      expect.closeTo(162 + 1.1 * perMinute, 6),
     ]);
     // One rect is left: the mark of the mean.
     expect(tags(elements, 'rect')).toHaveLength(1);
