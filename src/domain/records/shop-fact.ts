@@ -25,7 +25,29 @@ export type ShopFact =
     }
   | { readonly kind: 'person-added'; readonly code: string }
   | { readonly kind: 'person-removed'; readonly code: string }
-  | { readonly kind: 'reasons-set'; readonly reasons: readonly StopReason[] };
+  | { readonly kind: 'reasons-set'; readonly reasons: readonly StopReason[] }
+  | {
+      readonly kind: 'copy-made-outside';
+      /** Written to a chosen folder and read back; handed to the share sheet; offered as a download. */
+      readonly how: 'folder' | 'shared' | 'downloaded';
+      /** Records of the log that the copy holds. */
+      readonly records: number;
+    }
+  | LatchFact;
+
+/** The supervisor's PIN: what was made of it, never the PIN itself. */
+export type LatchFact =
+  | {
+      readonly kind: 'pin-set';
+      /** Hexadecimal. */
+      readonly salt: string;
+      readonly iterations: number;
+      /** PBKDF2 with SHA-256 of the PIN, 32 bytes in hexadecimal. */
+      readonly hash: string;
+    }
+  | { readonly kind: 'pin-removed' }
+  | { readonly kind: 'pin-refused' }
+  | { readonly kind: 'pin-accepted' };
 
 /** Why work stands still, as the shop words it. */
 export interface StopReason {

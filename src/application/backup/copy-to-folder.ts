@@ -1,0 +1,53 @@
+import type { Bench } from '../bench';
+import { backupName } from './backup-name';
+import { type CopyMade, type CopyRefusal, problemOf } from './backup-outcome';
+import type { BackupTools } from './backup-tools';
+import { hasCollapsed } from './has-collapsed';
+import { noteCopy } from './note-copy';
+
+export type FolderCopy =
+  | ({ readonly ok: true; readonly folder: string; readonly name: string } & CopyMade)
+  | CopyRefusal
+  | { readonly ok: false; readonly reason: 'no-folder' }
+  /** The browser has to ask the person again, from a tap: `tools.folder.askAgain()`. */
+  | { readonly ok: false; readonly reason: 'permission-needed'; readonly folder: string }
+  /** Today's earlier copy holds far more records than the log does now; it was left as it is. */
+  | {
+      readonly ok: false;
+      readonly reason: 'count-collapsed';
+      readonly records: number;
+      readonly before: number;
+    };
+
+/**
+ * Writes all records into the chosen folder outside the browser and reads the file back. One file a tablet and
+ * day; files of earlier days are left alone.
+ */
+export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<FolderCopy> {
+  const { format, folder, release } = tools;
+  try {
+    const chosen = await folder?.chosen();
+    if (!folder || !chosen) return { ok: false, reason: 'no-folder' };
+    if (!chosen.mayWrite) return { ok: false, reason: 'permission-needed', folder: chosen.name };
+
+    const madeAt = bench.clock.now();
+    const { device } = bench.log;
+    const unsaved = bench.saving.value.unsaved;
+    const name = backupName(device, madeAt, format.ending(false));
+    const records = await bench.log.count();
+    const earlier = await folder.read(name);
+    const there = earlier && (await format.read(earlier));
+    if (there?.ok && hasCollapsed(records, there.summary.records)) {
+      return { ok: false, reason: 'count-collapsed', records, before: there.summary.records };
+    }
+    await folder.write(name, format.write(bench.log.readAll(), { release, device, madeAt }).chunks);
+    const written = await folder.read(name);
+    if (!written) return { ok: false, reason: 'not-written', problem: `${name} is not there` };
+    const reading = await format.read(written);
+    if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
+    noteCopy(bench, 'folder', reading.summary.records);
+    return { ok: true, folder: chosen.name, name, summary: reading.summary, unsaved };
+  } catch (error) {
+    return { ok: false, reason: 'not-written', problem: problemOf(error) };
+  }
+}

@@ -1,0 +1,9 @@
+import type { Bench } from '../bench';
+import { noteCopy } from './note-copy';
+import type { PreparedBackup } from './prepare-backup';
+
+/** Offers the file as a download. Whether the person kept it, the browser does not tell. */
+export function downloadBackup(bench: Bench, { file, summary }: PreparedBackup): void {
+  file.download();
+  noteCopy(bench, 'downloaded', summary.records);
+}

@@ -1,0 +1,36 @@
+import type { Bench } from '../bench';
+import type { ReadyFile } from '../ports/hand-over';
+import { backupName } from './backup-name';
+import { type CopyMade, type CopyRefusal, problemOf } from './backup-outcome';
+import type { BackupTools } from './backup-tools';
+
+export interface PreparedBackup extends CopyMade {
+  readonly file: ReadyFile;
+}
+
+/**
+ * Writes all records into a file and reads it back; nothing leaves the browser yet. `shareBackup` or
+ * `downloadBackup` hands it over, each from a tap of its own.
+ *
+ * @param passphrase locks the file; without it anybody can read it
+ * @throws {RangeError} writeBackup requires a browser with cryptography for a pass-phrase
+ */
+export async function prepareBackup(
+  bench: Bench,
+  { format, handOver, release }: BackupTools,
+  passphrase?: string,
+): Promise<({ readonly ok: true } & PreparedBackup) | CopyRefusal> {
+  const madeAt = bench.clock.now();
+  const { device } = bench.log;
+  const unsaved = bench.saving.value.unsaved;
+  const { chunks } = format.write(bench.log.readAll(), { release, device, madeAt }, passphrase);
+  try {
+    const name = backupName(device, madeAt, format.ending(passphrase !== undefined));
+    const file = await handOver.gather(name, chunks);
+    const reading = await format.read(file.source, { passphrase });
+    if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
+    return { ok: true, file, summary: reading.summary, unsaved };
+  } catch (error) {
+    return { ok: false, reason: 'not-written', problem: problemOf(error) };
+  }
+}

@@ -1,0 +1,69 @@
+import { localDay } from '../../domain/day/local-day';
+import type { Bench } from '../bench';
+import type { Snapshot } from '../ports/snapshot-store';
+import { type CopyRefusal, problemOf } from './backup-outcome';
+import type { BackupTools } from './backup-tools';
+import { hasCollapsed } from './has-collapsed';
+
+/** A week and the day that is being written. */
+export const GENERATIONS = 8;
+
+export type SnapshotOutcome =
+  | { readonly ok: true; readonly snapshot: Snapshot }
+  | CopyRefusal
+  /** There is one of today, or nothing to copy, or something is being timed. */
+  | { readonly ok: false; readonly reason: 'not-due' | 'busy' | 'not-possible' }
+  /** The log holds far fewer records than a snapshot: a loss, and the snapshots are what is left of it. */
+  | {
+      readonly ok: false;
+      readonly reason: 'count-collapsed';
+      readonly records: number;
+      readonly before: Snapshot;
+    };
+
+/**
+ * Copies the log, once a day, into the browser's private files: from the log itself, never from what the page
+ * has in memory. The oldest copy is given up only after the new one was read back and found whole, and none
+ * is given up while the log holds far fewer records than one of them.
+ *
+ * It helps against a damaged or wiped log. It does not survive the clearing of the browser's data.
+ */
+export async function takeSnapshot(
+  bench: Bench,
+  { format, snapshots, release }: BackupTools,
+): Promise<SnapshotOutcome> {
+  if (!snapshots) return { ok: false, reason: 'not-possible' };
+  if (bench.busy) return { ok: false, reason: 'busy' };
+  try {
+    const madeAt = bench.clock.now();
+    const { device } = bench.log;
+    const kept = await snapshots.list();
+    const records = await bench.log.count();
+    const largest = kept.reduce<Snapshot | null>(
+      (most, each) => (most && most.records >= each.records ? most : each),
+      null,
+    );
+    if (largest && hasCollapsed(records, largest.records)) {
+      return { ok: false, reason: 'count-collapsed', records, before: largest };
+    }
+    const day = localDay(madeAt);
+    const newest = kept.at(-1);
+    if (records === 0 || newest?.day === day) return { ok: false, reason: 'not-due' };
+
+    const snapshot = { generation: (newest?.generation ?? 0) + 1, day, records };
+    await snapshots.write(snapshot, format.write(bench.log.readAll(), { release, device, madeAt }).chunks);
+    const reading = await format.read(await snapshots.read(snapshot));
+    if (!reading.ok || reading.summary.records < records) {
+      await snapshots.remove(snapshot);
+      return {
+        ok: false,
+        reason: 'not-verified',
+        fault: reading.ok ? { code: 'contents-changed' } : reading.fault,
+      };
+    }
+    for (const old of kept.slice(0, Math.max(0, kept.length + 1 - GENERATIONS))) await snapshots.remove(old);
+    return { ok: true, snapshot };
+  } catch (error) {
+    return { ok: false, reason: 'not-written', problem: problemOf(error) };
+  }
+}

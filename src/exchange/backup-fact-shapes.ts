@@ -1,0 +1,177 @@
+import type { Fact } from '../domain/records/log-record';
+import type { ShopFact, StopReason } from '../domain/records/shop-fact';
+import type { StudyFact, StudyHeading } from '../domain/records/study-fact';
+import type { PartInHand, TurnFact } from '../domain/records/turn-fact';
+import {
+  type ElementDefinition,
+  elementClasses,
+  placements,
+  workKinds,
+} from '../domain/shop/element-definition';
+import type { AllowanceTerms } from '../domain/study/allowance-terms';
+import type { StudyRow } from '../domain/study/study-row';
+import {
+  count,
+  exactly,
+  type Fields,
+  filledText,
+  listOf,
+  namedTexts,
+  notNegative,
+  number,
+  numberThat,
+  oneOf,
+  optional,
+  orNull,
+  positive,
+  type Shape,
+  text,
+  truth,
+} from './backup-shape';
+import { numberRules } from './table-fault';
+
+/** What a fact of each kind holds beside its kind. A kind that is missing here does not compile. */
+type FieldsByKind<Any extends Fact> = {
+  readonly [Kind in Any['kind']]: Fields<Omit<Extract<Any, { kind: Kind }>, 'kind'>>;
+};
+
+const stopCategory = oneOf('set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
+const elementClass = oneOf(...elementClasses);
+const work = oneOf(...workKinds);
+const placement = oneOf(...placements);
+const rating = numberThat(numberRules.rating.holds);
+const units = numberThat(numberRules.units.holds);
+const basis = oneOf('normal_time', 'shift');
+
+const partInHand: Fields<PartInHand> = { part: text, partCode: text, targetMs: orNull(positive) };
+
+const reason = exactly<StopReason>({ id: filledText, label: text, category: stopCategory });
+
+const element = exactly<ElementDefinition>({
+  name: text,
+  breakPoint: text,
+  elementClass,
+  work,
+  placement,
+  unitsPerOccurrence: units,
+});
+
+const allowance = numberThat(numberRules.allowance.holds);
+const termFields: Fields<AllowanceTerms> = {
+  allowancePct: allowance,
+  basis,
+  machineAllowancePct: allowance,
+};
+
+/** A share of the shift must leave some of the shift: no standard time could be computed otherwise. */
+const terms: Shape = (value) => {
+  const where = exactly(termFields)(value);
+  if (where !== null) return where;
+  const { basis, allowancePct, machineAllowancePct } = value as AllowanceTerms;
+  return basis === 'shift' && Math.max(allowancePct, machineAllowancePct) >= 100 ? '.allowancePct' : null;
+};
+
+const heading: Fields<StudyHeading> = {
+  title: text,
+  part: text,
+  partCode: text,
+  methodRevision: number,
+  elements: listOf(element),
+  partsPerCycle: positive,
+  conditions: text,
+  operator: text,
+  observer: text,
+  personTold: truth,
+  terms,
+};
+
+const rowFields = exactly<StudyRow>({
+  study: text,
+  cycle: count,
+  element: text,
+  elementNo: count,
+  elementClass,
+  work,
+  placement,
+  unitsPerOccurrence: units,
+  partsPerCycle: positive,
+  observedMs: orNull(notNegative),
+  ratingPct: rating,
+  excluded: orNull(text),
+  allowancePct: allowance,
+  allowanceBasis: basis,
+  machineAllowancePct: allowance,
+  carried: namedTexts,
+});
+
+const row: Shape = (value) => {
+  const where = rowFields(value);
+  if (where !== null) return where;
+  const { allowanceBasis, allowancePct, machineAllowancePct } = value as StudyRow;
+  return terms({ basis: allowanceBasis, allowancePct, machineAllowancePct });
+};
+
+const shopFacts: FieldsByKind<ShopFact> = {
+  'part-defined': { code: text, name: text },
+  'part-described': { part: text, code: text, name: text },
+  'part-retired': { part: text, retired: truth },
+  'target-set': {
+    part: text,
+    targetMs: orNull(positive),
+    source: oneOf('typed', 'standard'),
+    study: optional(text),
+  },
+  'method-revised': { part: text, elements: listOf(element), partsPerCycle: positive, conditions: text },
+  'person-added': { code: text },
+  'person-removed': { code: text },
+  'reasons-set': { reasons: listOf(reason) },
+  'copy-made-outside': { how: oneOf('folder', 'shared', 'downloaded'), records: notNegative },
+  'pin-set': { salt: text, iterations: count, hash: text },
+  'pin-removed': {},
+  'pin-refused': {},
+  'pin-accepted': {},
+};
+
+const turnFacts: FieldsByKind<TurnFact> = {
+  'turn-started': { starts: oneOf('turn'), person: text, ...partInHand },
+  'part-done': { ...partInHand, touchMs: optional(notNegative) },
+  'part-changed': partInHand,
+  'part-judged': { partDone: text, outcome: oneOf('good', 'rework', 'scrap'), defect: optional(text) },
+  stopped: {},
+  resumed: {},
+  'stoppage-explained': { stoppage: text, reason: text, label: text, category: stopCategory },
+  'turn-ended': {},
+  slept: { sleptMs: notNegative },
+  'clock-set': { byMs: number },
+  undone: { of: text },
+};
+
+const studyFacts: FieldsByKind<StudyFact> = {
+  'study-started': { starts: oneOf('study'), ...heading },
+  'element-ended': { ratingPct: rating },
+  'break-point-missed': {},
+  'foreign-began': {},
+  'foreign-ended': { description: text },
+  'occasional-began': { elementNo: count },
+  'occasional-ended': { ratingPct: rating },
+  'study-ended': {},
+  'reading-excluded': { reading: text, cause: text },
+  'reading-restored': { reading: text },
+  'reading-rated': { reading: text, ratingPct: rating },
+  'allowances-set': { terms },
+  'study-imported': { starts: oneOf('study'), study: text, fileName: text, rows: listOf(row) },
+};
+
+/**
+ * What a fact of each kind must hold. Lenient where a figure is only odd, strict where one would break a fold,
+ * a figure or a screen.
+ */
+export const factShapes: ReadonlyMap<string, Shape> = new Map(
+  Object.entries({ ...shopFacts, ...turnFacts, ...studyFacts }).map(([kind, fields]) => [
+    kind,
+    exactly({ kind: oneOf(kind), ...fields }),
+  ]),
+);
+
+/** The kinds that belong into the shop's own stream, and no others do. */
+export const shopKinds: ReadonlySet<string> = new Set(Object.keys(shopFacts));

@@ -1,0 +1,216 @@
+import fc from 'fast-check';
+import { chainOf } from '../../src/domain/records/chain';
+import type { Fact, LogRecord } from '../../src/domain/records/log-record';
+import { SHOP_STREAM } from '../../src/domain/records/log-record';
+import type { ShopFact } from '../../src/domain/records/shop-fact';
+import type { Stamp } from '../../src/domain/records/stamp';
+import type { StudyFact } from '../../src/domain/records/study-fact';
+import type { TurnFact } from '../../src/domain/records/turn-fact';
+
+type ByKind<Any extends Fact> = {
+  readonly [Kind in Any['kind']]: fc.Arbitrary<Extract<Any, { kind: Kind }>>;
+};
+
+/** Everything a text field may be given: other scripts, quotation marks, control characters, half a character. */
+const text = fc.oneof(
+  { weight: 4, arbitrary: fc.string({ maxLength: 12 }) },
+  { weight: 1, arbitrary: fc.string({ unit: 'binary', maxLength: 8 }) },
+  { weight: 1, arbitrary: fc.constantFrom('', 'Größe 7½', '"a";b\n', '\u2028', '\ud800', '😀', '__proto__') },
+);
+const key = fc.string({ unit: fc.constantFrom('t', '-', '1', '7', ':'), minLength: 1, maxLength: 8 });
+const ms = fc.oneof(fc.nat(200_000), fc.constantFrom(0, 0.5, 1 / 3, 1e9));
+const targetMs = fc.option(fc.integer({ min: 1, max: 90_000_000 }));
+const ratingPct = fc.oneof(fc.integer({ min: 1, max: 200 }), fc.constant(112.5));
+const inHand = { part: key, partCode: text, targetMs };
+const empty = <Kind extends string>(kind: Kind) => fc.constant({ kind });
+const category = fc.constantFrom('set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
+
+const element = fc.record({
+  name: text,
+  breakPoint: text,
+  elementClass: fc.constantFrom('repetitive', 'occasional', 'foreign'),
+  work: fc.constantFrom('manual', 'machine', 'walking', 'attention'),
+  placement: fc.constantFrom('external', 'internal'),
+  unitsPerOccurrence: fc.integer({ min: 1, max: 500 }),
+});
+const terms = fc.record({
+  allowancePct: fc.constantFrom(0, 12.5, 15),
+  basis: fc.constantFrom('normal_time', 'shift'),
+  machineAllowancePct: fc.constantFrom(0, 5),
+});
+const row = fc.record({
+  study: text,
+  cycle: fc.integer({ min: 1, max: 99 }),
+  element: text,
+  elementNo: fc.integer({ min: 1, max: 9 }),
+  elementClass: fc.constantFrom('repetitive', 'occasional', 'foreign'),
+  work: fc.constantFrom('manual', 'machine', 'walking', 'attention'),
+  placement: fc.constantFrom('external', 'internal'),
+  unitsPerOccurrence: fc.constantFrom(1, 10, 0.5),
+  partsPerCycle: fc.constantFrom(1, 4),
+  observedMs: fc.option(ms),
+  ratingPct,
+  excluded: fc.option(text),
+  allowancePct: fc.constantFrom(0, 15),
+  allowanceBasis: fc.constantFrom('normal_time', 'shift'),
+  machineAllowancePct: fc.constantFrom(0, 5),
+  carried: fc.dictionary(
+    text.filter((name) => name !== '__proto__'),
+    text,
+    { maxKeys: 3, noNullPrototype: true },
+  ),
+});
+
+const shopFacts: ByKind<ShopFact> = {
+  'part-defined': fc.record({ kind: fc.constant('part-defined'), code: text, name: text }),
+  'part-described': fc.record({ kind: fc.constant('part-described'), part: key, code: text, name: text }),
+  'part-retired': fc.record({ kind: fc.constant('part-retired'), part: key, retired: fc.boolean() }),
+  'target-set': fc.record(
+    {
+      kind: fc.constant('target-set'),
+      part: key,
+      targetMs,
+      source: fc.constantFrom('typed', 'standard'),
+      study: key,
+    },
+    { requiredKeys: ['kind', 'part', 'targetMs', 'source'], noNullPrototype: true },
+  ),
+  'method-revised': fc.record({
+    kind: fc.constant('method-revised'),
+    part: key,
+    elements: fc.array(element, { maxLength: 3 }),
+    partsPerCycle: fc.integer({ min: 1, max: 9 }),
+    conditions: text,
+  }),
+  'person-added': fc.record({ kind: fc.constant('person-added'), code: text }),
+  'person-removed': fc.record({ kind: fc.constant('person-removed'), code: text }),
+  'reasons-set': fc.record({
+    kind: fc.constant('reasons-set'),
+    reasons: fc.array(fc.record({ id: key, label: text, category }), { maxLength: 3 }),
+  }),
+  'copy-made-outside': fc.record({
+    kind: fc.constant('copy-made-outside'),
+    how: fc.constantFrom('folder', 'shared', 'downloaded'),
+    records: fc.nat(1_000_000),
+  }),
+  'pin-set': fc.record({
+    kind: fc.constant('pin-set'),
+    salt: fc.constant('00ff'),
+    iterations: fc.constant(600_000),
+    hash: fc.constant('abcd'),
+  }),
+  'pin-removed': empty('pin-removed'),
+  'pin-refused': empty('pin-refused'),
+  'pin-accepted': empty('pin-accepted'),
+};
+
+const turnFacts: ByKind<TurnFact> = {
+  'turn-started': fc.record({
+    kind: fc.constant('turn-started'),
+    starts: fc.constant('turn'),
+    person: text,
+    ...inHand,
+  }),
+  'part-done': fc.record(
+    { kind: fc.constant('part-done'), ...inHand, touchMs: ms },
+    { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
+  ),
+  'part-changed': fc.record({ kind: fc.constant('part-changed'), ...inHand }),
+  'part-judged': fc.record(
+    {
+      kind: fc.constant('part-judged'),
+      partDone: key,
+      outcome: fc.constantFrom('good', 'rework', 'scrap'),
+      defect: text,
+    },
+    { requiredKeys: ['kind', 'partDone', 'outcome'], noNullPrototype: true },
+  ),
+  stopped: empty('stopped'),
+  resumed: empty('resumed'),
+  'stoppage-explained': fc.record({
+    kind: fc.constant('stoppage-explained'),
+    stoppage: key,
+    reason: text,
+    label: text,
+    category,
+  }),
+  'turn-ended': empty('turn-ended'),
+  slept: fc.record({ kind: fc.constant('slept'), sleptMs: ms }),
+  'clock-set': fc.record({ kind: fc.constant('clock-set'), byMs: fc.integer() }),
+  undone: fc.record({ kind: fc.constant('undone'), of: key }),
+};
+
+const studyFacts: ByKind<StudyFact> = {
+  'study-started': fc.record({
+    kind: fc.constant('study-started'),
+    starts: fc.constant('study'),
+    title: text,
+    part: key,
+    partCode: text,
+    methodRevision: fc.nat(9),
+    elements: fc.array(element, { maxLength: 3 }),
+    partsPerCycle: fc.integer({ min: 1, max: 9 }),
+    conditions: text,
+    operator: text,
+    observer: text,
+    personTold: fc.boolean(),
+    terms,
+  }),
+  'element-ended': fc.record({ kind: fc.constant('element-ended'), ratingPct }),
+  'break-point-missed': empty('break-point-missed'),
+  'foreign-began': empty('foreign-began'),
+  'foreign-ended': fc.record({ kind: fc.constant('foreign-ended'), description: text }),
+  'occasional-began': fc.record({
+    kind: fc.constant('occasional-began'),
+    elementNo: fc.integer({ min: 1, max: 9 }),
+  }),
+  'occasional-ended': fc.record({ kind: fc.constant('occasional-ended'), ratingPct }),
+  'study-ended': empty('study-ended'),
+  'reading-excluded': fc.record({ kind: fc.constant('reading-excluded'), reading: key, cause: text }),
+  'reading-restored': fc.record({ kind: fc.constant('reading-restored'), reading: key }),
+  'reading-rated': fc.record({ kind: fc.constant('reading-rated'), reading: key, ratingPct }),
+  'allowances-set': fc.record({ kind: fc.constant('allowances-set'), terms }),
+  'study-imported': fc.record({
+    kind: fc.constant('study-imported'),
+    starts: fc.constant('study'),
+    study: text,
+    fileName: text,
+    rows: fc.array(row, { maxLength: 3 }),
+  }),
+};
+
+const shopKinds: readonly string[] = Object.keys(shopFacts);
+const arbitraryFact: fc.Arbitrary<Fact> = fc.oneof(
+  ...Object.values<fc.Arbitrary<Fact>>({ ...shopFacts, ...turnFacts, ...studyFacts }),
+);
+
+const arbitraryMoment = fc.record({
+  monoMs: fc.nat(90_000_000),
+  wallMs: fc.integer({ min: 0, max: 4_102_444_800_000 }),
+  offsetMin: fc.constantFrom(0, 60, -210, 345),
+});
+
+/** Records of one device, numbered and chained as a tablet writes them. */
+function arbitraryDevice(device: string): fc.Arbitrary<LogRecord[]> {
+  return fc.array(fc.tuple(arbitraryFact, arbitraryMoment), { maxLength: 14 }).map((facts) => {
+    let chain = 0;
+    let open = `${device}:1`;
+    return facts.map(([fact, moment], place) => {
+      const own = `${device}:${place + 1}`;
+      if ('starts' in fact) open = own;
+      const stream = shopKinds.includes(fact.kind) ? SHOP_STREAM : open;
+      const stamp: Stamp = { run: 'run-1', zone: 'Europe/Berlin', ...moment };
+      const record = { device, sequence: place + 1, stream, stamp, fact };
+      chain = chainOf(record, chain);
+      return { ...record, chain };
+    });
+  });
+}
+
+/**
+ * The whole log of a shop with up to three tablets, by device and sequence. The facts are of every kind and of
+ * every shape a record may have; they need not make sense together.
+ */
+export const arbitraryShop: fc.Arbitrary<LogRecord[]> = fc
+  .tuple(arbitraryDevice('tablet-1'), arbitraryDevice('tablet-7k'), arbitraryDevice('Tab_2'))
+  .map(([first, second, third]) => [...third, ...first, ...second]);
