@@ -29,6 +29,7 @@ const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
 const { isDemo } = route.value;
 const screenAwake = screenWakeLock();
+let withoutStorage = false;
 const takeUpdate = signal<(() => void) | null>(null);
 
 interface OpenedLog {
@@ -52,12 +53,15 @@ addEventListener('hashchange', () => {
   else route.value = next;
 });
 
+/** A browser that has no database, or a person who chose to go on without one. */
+function isWithoutStorage(): boolean {
+  return !('indexedDB' in globalThis) || indexedDB === null || withoutStorage;
+}
+
 /** The shop's own log, on two shelves where the browser has both. Only the writer may hold the journal. */
 async function openOwnLog(isWriter: boolean): Promise<OpenedLog> {
   const newDevice = () => randomName('tablet');
-  if (!('indexedDB' in globalThis) || indexedDB === null) {
-    return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
-  }
+  if (isWithoutStorage()) return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
   const journal = isWriter ? await openJournal(OWN_JOURNAL).catch(() => null) : null;
   const database = await IndexedDbRecordLog.open(OWN_DATABASE, () => journal?.ownEnd?.device ?? newDevice());
   if (!journal) return { log: database, copies: 1 };
@@ -74,13 +78,20 @@ async function openDemoLog(): Promise<OpenedLog> {
   return { log, copies: 1 };
 }
 
+async function openBench(isWriter: boolean): Promise<{ bench: Bench; copies: 0 | 1 | 2 }> {
+  const slow = setTimeout(() => render(<OpeningWait />, root), SLOW_MS);
+  try {
+    const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(isWriter));
+    const reserve = isWriter && !isDemo ? localReserve : null;
+    return { bench: await Bench.open(log, pageClock(randomName('run')), reserve), copies };
+  } finally {
+    clearTimeout(slow);
+  }
+}
+
 /** Opens the records and shows the app. Called again when this tab takes over from another. */
 async function start(lock: WriterLock): Promise<void> {
-  const slow = setTimeout(() => render(<OpeningWait />, root), SLOW_MS);
-  const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(lock.isHeld));
-  const reserve = lock.isHeld && !isDemo ? localReserve : null;
-  const bench = await Bench.open(log, pageClock(randomName('run')), reserve);
-  clearTimeout(slow);
+  const { bench, copies } = await openBench(lock.isHeld);
 
   const show = (isReadOnly: boolean) => {
     const app: App = {
@@ -127,9 +138,24 @@ async function start(lock: WriterLock): Promise<void> {
   lastingStorage.ask();
 }
 
-takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE)
-  .then(start)
-  .catch((error) => render(<OpeningTrouble error={error} />, root));
+const lock = takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
+
+function open(): void {
+  lock.then(start).catch((error) => {
+    // Some browsers refuse a database in a private window: there was never anything in it to lose.
+    const isRefused = error instanceof DOMException && error.name === 'SecurityError';
+    if (isRefused && !withoutStorage) goOnWithoutStorage();
+    else render(<OpeningTrouble error={error} goOn={goOnWithoutStorage} />, root);
+  });
+}
+
+function goOnWithoutStorage(): void {
+  withoutStorage = true;
+  open();
+}
+
+document.documentElement.dataset.release = __RELEASE__;
+open();
 
 if (import.meta.env.PROD && 'serviceWorker' in navigator) {
   const update = serviceWorkerUpdates();

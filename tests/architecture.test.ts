@@ -11,7 +11,7 @@ const layers: Record<string, { layers: string[]; packages: string[] }> = {
   domain: { layers: ['statistics'], packages: [] },
   application: { layers: ['domain', 'statistics'], packages: ['@preact/signals'] },
   storage: { layers: ['application/ports', 'domain'], packages: ['idb'] },
-  exchange: { layers: ['application/ports', 'domain'], packages: ['papaparse'] },
+  exchange: { layers: ['application/ports', 'domain'], packages: ['papaparse', '@noble/hashes'] },
   device: { layers: ['application/ports', 'domain'], packages: ['workbox-window'] },
   i18n: { layers: [], packages: [] },
   charts: { layers: ['domain', 'i18n'], packages: ['preact'] },
@@ -50,8 +50,16 @@ function withoutComments(text: string): string {
   return text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/(^|[^:])\/\/.*$/gm, '$1');
 }
 
+const importForms = [
+  /^import\s[^'";]*?from\s+'([^']+)'/gm,
+  /^import\s+'([^']+)'/gm,
+  /^export\s+(?:type\s+)?[{*][^'";]*?from\s+'([^']+)'/gm,
+  /\bimport\(\s*'([^']+)'/g,
+];
+
 function importsOf(text: string): string[] {
-  return [...withoutComments(text).matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((found) => found[1]!);
+  const code = withoutComments(text);
+  return importForms.flatMap((form) => [...code.matchAll(form)].map((found) => found[1]!));
 }
 
 /** The layer rule that a file breaks, in words; null when it keeps them all. */
