@@ -23,16 +23,13 @@ export function applyCorrections(
   }
   return {
     terms,
-    readings: readings.map(({ id, row, isMerged }) => ({
-      id,
-      isMerged,
-      row: {
-        ...row,
-        ...changes.get(id),
-        allowancePct: terms.allowancePct,
-        allowanceBasis: terms.basis,
-        machineAllowancePct: terms.machineAllowancePct,
-      },
-    })),
+    // While a study is timed this runs at every tap, and mostly nothing was corrected yet.
+    readings: readings.map((reading) => {
+      const changed = changes.get(reading.id);
+      if (!changed && terms === first) return reading;
+      const { allowancePct, basis, machineAllowancePct } = terms;
+      const row = { ...reading.row, ...changed, allowancePct, allowanceBasis: basis, machineAllowancePct };
+      return { ...reading, row };
+    }),
   };
 }

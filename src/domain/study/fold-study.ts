@@ -23,7 +23,8 @@ const tapKinds = new Set([
 
 interface Draft {
   readonly heading: StudyHeading;
-  readonly startedAt: Stamp;
+  /** What stands on every row alike. */
+  readonly carried: Readonly<Record<string, string>>;
   readonly order: readonly number[];
   readings: Reading[];
   watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
@@ -52,7 +53,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   const order = cycleOrder(fact.elements);
   const draft: Draft = {
     heading: fact,
-    startedAt: first.stamp,
+    carried: headOfRows(fact, first.stamp),
     order,
     readings: [],
     clockFlag: '',
@@ -183,7 +184,7 @@ function reading(
     isMerged?: boolean;
   },
 ): Reading {
-  const { heading, startedAt } = draft;
+  const { heading } = draft;
   const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
   const { allowancePct, basis, machineAllowancePct } = heading.terms;
   return {
@@ -205,17 +206,20 @@ function reading(
       allowancePct,
       allowanceBasis: basis,
       machineAllowancePct,
-      carried: {
-        part: heading.partCode,
-        operator: heading.operator,
-        observer: heading.observer,
-        method_revision: String(heading.methodRevision),
-        conditions: heading.conditions,
-        started_at: localIso(startedAt.wallMs, startedAt.offsetMin),
-        time_zone: startedAt.zone,
-        note: '',
-        clock_flag: draft.clockFlag,
-      },
+      carried: { ...draft.carried, clock_flag: draft.clockFlag },
     },
+  };
+}
+
+function headOfRows(heading: StudyHeading, startedAt: Stamp): Record<string, string> {
+  return {
+    part: heading.partCode,
+    operator: heading.operator,
+    observer: heading.observer,
+    method_revision: String(heading.methodRevision),
+    conditions: heading.conditions,
+    started_at: localIso(startedAt.wallMs, startedAt.offsetMin),
+    time_zone: startedAt.zone,
+    note: '',
   };
 }

@@ -4,7 +4,7 @@ export const studySheet = {
   answer: {
     name: 'Standard time',
     none: 'No standard time yet:',
-    beside: (allowance: string, pieces: string) => `with ${allowance}; ${pieces} pieces an hour`,
+    beside: (allowance: string, pieces: string) => `allowance ${allowance}; ${pieces} pieces an hour`,
   },
   back: 'All studies',
   opening: 'Opening the study …',
@@ -115,6 +115,9 @@ export const studySheet = {
     title: 'Time observation sheet',
     note: 'Rating left of the reading. Tap a reading to leave it out, take it back in, or correct its rating.',
     cycles: (from: number, to: number) => (from === to ? `Cycle ${from}` : `Cycles ${from} to ${to}`),
+    earlier: 'Earlier cycles',
+    later: 'Later cycles',
+    shown: (from: number, to: number, all: number) => `Cycles ${from} to ${to} of ${all}`,
     element: 'Element',
     sums: 'Sums',
     total: 'Σ OT used',
@@ -169,5 +172,6 @@ export const studySheet = {
     interruption: { letter: 'i', words: 'interruption' },
     'tablet-slept': { letter: 's', words: 'tablet slept' },
   } as Record<string, { readonly letter: string; readonly words: string }>,
-  ownCause: { letter: 'o', words: 'for a cause in the engineer’s own words' },
+  /** For a cause in the engineer’s own words. */
+  ownCause: { letter: 'o' },
 };

@@ -124,10 +124,10 @@ function precisionNumbers(evidence: ElementEvidence): string[] {
   return [
     words.precision.numbers(
       n,
-      time.said(standardDeviation),
+      time.fine(standardDeviation),
       formatNumber(t, 3),
-      time.said(halfWidth),
-      time.said(mean),
+      time.fine(halfWidth),
+      time.fine(mean),
     ),
     `= ± ${formatNumber(summary.precision * 100, 1)} %`,
   ];

@@ -25,7 +25,7 @@ export function neededWorking({
     required === null
       ? []
       : [
-          words.spread(time.said(observedMeanMs ?? 0), time.said(observedDeviationMs ?? 0)),
+          words.spread(time.fine(observedMeanMs ?? 0), time.fine(observedDeviationMs ?? 0)),
           form === 't'
             ? words.iterated(required.t)
             : words.raw(formatNumber(required.raw[form], 2), required[form]),

@@ -12,8 +12,11 @@ import type { TimeWords } from './time-words';
 import { usePortrait } from './use-portrait';
 
 const words = studySheet.observation;
-/** Cycles that fit beside the element's name. */
+/** Cycles that fit beside the element's name, and with readings of five digits. */
 const CYCLES = { landscape: 10, portrait: 6 };
+const LONG_CYCLES = { landscape: 8, portrait: 5 };
+/** Cycles on one sheet: more would be slow to draw, and nobody reads more at once. */
+const SHEET = 30;
 
 interface Props {
   readonly study: Study;
@@ -25,10 +28,14 @@ interface Props {
 /** Elements down, cycles across; a long study goes on in a further band below. */
 export function ObservationSheet({ study, summary, time, onRecord }: Props) {
   const [openReading, setOpenReading] = useState<string | null>(null);
-  const width = usePortrait() ? CYCLES.portrait : CYCLES.landscape;
+  const [sheet, setSheet] = useState(0);
+  const longest = Math.max(0, ...study.readings.map(({ row }) => row.observedMs ?? 0));
+  const fit = time.reading(longest).length > 4 ? LONG_CYCLES : CYCLES;
+  const width = usePortrait() ? fit.portrait : fit.landscape;
   const cycles = [...new Set(study.readings.map(({ row }) => row.cycle))].sort((a, b) => a - b);
-  const bands = Array.from({ length: Math.ceil(cycles.length / width) }, (_, band) =>
-    cycles.slice(band * width, (band + 1) * width),
+  const shown = cycles.slice(sheet * SHEET, (sheet + 1) * SHEET);
+  const bands = Array.from({ length: Math.ceil(shown.length / width) }, (_, band) =>
+    shown.slice(band * width, (band + 1) * width),
   );
   const lines = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const letters = foreignLetters(study.readings);
@@ -36,6 +43,22 @@ export function ObservationSheet({ study, summary, time, onRecord }: Props) {
     <section class="stack" aria-labelledby="study-observation">
       <h2 id="study-observation">{words.title}</h2>
       <p class="quiet small no-print">{words.note}</p>
+      {cycles.length > SHEET && (
+        <div class="row no-print">
+          <button type="button" class="button" disabled={sheet === 0} onClick={() => setSheet(sheet - 1)}>
+            {words.earlier}
+          </button>
+          <p role="status">{words.shown(shown[0] ?? 0, shown.at(-1) ?? 0, cycles.length)}</p>
+          <button
+            type="button"
+            class="button"
+            disabled={(sheet + 1) * SHEET >= cycles.length}
+            onClick={() => setSheet(sheet + 1)}
+          >
+            {words.later}
+          </button>
+        </div>
+      )}
       {bands.map((band) => (
         <ObservationBand
           key={band[0]}

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { LogRecord } from '../../domain/records/log-record';
 import type { Study } from '../../domain/study/study';
 import { summariseStudy } from '../../domain/study/summarise-study';
@@ -34,8 +34,14 @@ export function OpenStudySheet({ study, onRecord }: Props) {
     toggle: (key) => setOpenKey(key === openKey ? null : key),
   };
   const time = timeWords[unit];
-  const rows = study.readings.map(({ row }) => row);
-  if (rows.length === 0) {
+  const rows = useMemo(() => study.readings.map(({ row }) => row), [study]);
+  const summary = useMemo(() => (rows.length > 0 ? summariseStudy(rows) : null), [rows]);
+  // A long study has thousands of readings: opening a figure must not draw them again.
+  const observation = useMemo(
+    () => summary && <ObservationSheet study={study} summary={summary} time={time} onRecord={onRecord} />,
+    [study, summary, time, onRecord],
+  );
+  if (!summary) {
     return (
       <>
         <SheetHead study={study} />
@@ -43,7 +49,6 @@ export function OpenStudySheet({ study, onRecord }: Props) {
       </>
     );
   }
-  const summary = summariseStudy(rows);
   const unseen = unseenElements(study);
   const ofTheJob = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const breakPoints = new Map(study.heading?.elements.map(({ name, breakPoint }) => [name, breakPoint]));
@@ -86,7 +91,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         />
         <SaveReadings study={study} />
       </div>
-      <ObservationSheet study={study} summary={summary} time={time} onRecord={onRecord} />
+      {observation}
     </>
   );
 }

@@ -51,7 +51,7 @@ export function SummaryLine({ evidence, breakPoint, open }: Props) {
         </td>
         <td>
           {cell('n', columns.n, String(n))}
-          {excluded > 0 && <div class="small quiet">{words.leftOutCount(excluded)}</div>}
+          {excluded > 0 && <div class="small quiet study-out">{words.leftOutCount(excluded)}</div>}
         </td>
         <td>{cell('observed', columns.observed, shown(summary.observedMeanMs, time.figure))}</td>
         <td>

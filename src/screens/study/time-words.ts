@@ -10,6 +10,8 @@ export interface TimeWords {
   readonly reading: (ms: number) => string;
   /** A mean or a sum: one digit more. */
   readonly figure: (ms: number) => string;
+  /** For a spread, which is small beside the mean: two digits more. */
+  readonly fine: (ms: number) => string;
   /** With its unit, for a sentence. */
   readonly said: (ms: number) => string;
 }
@@ -19,12 +21,14 @@ export const timeWords: Record<TimeUnit, TimeWords> = {
     unit: words.minutes,
     reading: (ms) => decimalMinutes(ms, 2),
     figure: (ms) => decimalMinutes(ms, 3),
+    fine: (ms) => `${decimalMinutes(ms, 4)} ${words.minutes}`,
     said: (ms) => `${decimalMinutes(ms, 3)} ${words.minutes}`,
   },
   s: {
     unit: words.seconds,
     reading: (ms) => decimalSeconds(ms, 1),
     figure: (ms) => decimalSeconds(ms, 2),
+    fine: (ms) => `${decimalSeconds(ms, 3)} ${words.seconds}`,
     said: (ms) => `${decimalSeconds(ms, 2)} ${words.seconds}`,
   },
 };
