@@ -31,6 +31,7 @@ describe('a tablet whose storage refuses', () => {
     await page.goto(site.url);
     await page.getByText('This browser keeps nothing: records are lost when the page closes').waitFor();
     await beginFirstTurn(page, 'K7', 'M', '1:30');
+    await page.waitForTimeout(1_600);
     await partDone(page);
     await page.locator('.pace-tally-figure', { hasText: /^1$/ }).waitFor();
     expect(await page.locator('.saving').getAttribute('data-state')).toBe('not-saved');
