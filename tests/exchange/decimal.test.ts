@@ -15,6 +15,7 @@ describe('seconds in a cell and milliseconds in a record', () => {
     ['1.2e1', 12_000],
     ['+7', 7000],
     [' 8 ', 8000],
+    ['-0', 0],
   ])('%s s are %d ms', (text, ms) => {
     expect(readDecimal(text, '.', 3)).toBe(ms);
   });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { StudyRow } from '../../src/domain/study/study-row';
 import { readReadingsTable } from '../../src/exchange/read-readings-table';
+import { writeReadingsTable } from '../../src/exchange/write-readings-table';
 
 function rowsOf(table: string | Uint8Array): readonly StudyRow[] {
   const read = readReadingsTable(table);
@@ -72,6 +73,13 @@ describe('readReadingsTable', () => {
     expect(rowsOf(new TextEncoder().encode(mixed))).toEqual([row]);
   });
 
+  it('takes the byte order mark for no part of the first header, be it one of ours or not', () => {
+    const marked = '\uFEFFShade,study,cycle,element,observed_s\nblue,A,1,Load,1';
+    for (const file of [marked, new TextEncoder().encode(marked)]) {
+      expect(readReadingsTable(file)).toMatchObject({ ok: true, unknownColumns: ['Shade'] });
+    }
+  });
+
   it('takes times as differences of a watch that starts at 0 in every study', () => {
     const read = rowsOf(
       table('study,cycle,element,watch_s', 'A,1,Load,0.1', 'B,1,Load,7', 'A,1,Bore,0.3', 'A,2,Load,0.3'),
@@ -130,6 +138,7 @@ describe('readReadingsTable', () => {
   it('keeps a cause beside a reading that is used, as a remark', () => {
     const [row] = rowsOf(table('study,cycle,element,observed_s,excluded,cause', 'A,1,Load,1,0,restored'));
     expect(row).toMatchObject({ excluded: null, carried: { cause: 'restored' } });
+    expect(rowsOf(writeReadingsTable([row!]))).toEqual([row]);
   });
 
   it('gives texts back that were marked against being run as a formula', () => {
