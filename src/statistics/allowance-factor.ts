@@ -1,4 +1,4 @@
-import { requireNumber } from './require-number';
+import { requireAllowance } from './require-allowance';
 
 /** What an allowance is a share of: the normal time, or the shift. Both are in use; a firm chooses one. */
 export type AllowanceBasis = 'normal_time' | 'shift';
@@ -11,16 +11,13 @@ export type AllowanceBasis = 'normal_time' | 'shift';
  * Source: Stevenson, Operations Management, 14th edition, equations 7-7 and 7-8; Heizer & Render, Operations
  *   Management, 11th edition, equation 10-3 (the shift).
  *
- * @throws {RangeError} allowanceFactor requires an allowance of 0 or more
+ * @throws {RangeError} allowanceFactor requires an allowance from 0 to 1000000
  * @throws {RangeError} allowanceFactor requires an allowance below the whole shift
  * @throws {RangeError} allowanceFactor requires a basis of normal_time or shift
  * @example
  * allowanceFactor(0.15, 'shift') // => 1.1764705882352942
  */
 export function allowanceFactor(allowance: number, basis: AllowanceBasis): number {
-  requireNumber('allowanceFactor', 'an allowance of 0 or more', allowance, allowance >= 0);
-  if (basis === 'normal_time') return 1 + allowance;
-  if (basis !== 'shift') throw new RangeError('allowanceFactor requires a basis of normal_time or shift');
-  requireNumber('allowanceFactor', 'an allowance below the whole shift', allowance, allowance < 1);
-  return 1 / (1 - allowance);
+  requireAllowance('allowanceFactor', allowance, basis);
+  return basis === 'normal_time' ? 1 + allowance : 1 / (1 - allowance);
 }

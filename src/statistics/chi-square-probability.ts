@@ -10,12 +10,12 @@ import { requireNumber } from './require-number';
  * Source: Abramowitz & Stegun 26.4.19.
  *
  * @throws {RangeError} chiSquareProbability requires a finite value of 0 or more
- * @throws {RangeError} chiSquareProbability requires degrees of freedom above 0 and at most 1e15
+ * @throws {RangeError} chiSquareProbability requires degrees of freedom from 0.1 to 1e9
  * @example
  * chiSquareProbability(2, 2) // => 0.6321205588285577
  */
 export function chiSquareProbability(value: number, degreesOfFreedom: number): number {
   requireNumber('chiSquareProbability', 'a finite value of 0 or more', value, value >= 0);
-  requireDegreesOfFreedom('chiSquareProbability', degreesOfFreedom);
+  requireDegreesOfFreedom('chiSquareProbability', degreesOfFreedom, 1e9);
   return gammaTails(degreesOfFreedom / 2, value / 2).lower;
 }

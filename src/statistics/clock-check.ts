@@ -1,4 +1,5 @@
 import { requireNumber } from './require-number';
+import { requireTimes } from './require-times';
 
 /** Above this share of the elapsed time a study is not usable; the hair keeps a plain 2 % in, however it rounds. */
 const USABLE_UP_TO = 0.02 * (1 + 1e-12);
@@ -35,19 +36,19 @@ export interface ClockCheck {
  * Source: Niebel & Freivalds, Methods, Standards, and Work Design, time study execution (through lecture notes).
  *
  * @throws {RangeError} clockCheck requires an elapsed time above 0
- * @throws {RangeError} clockCheck requires finite times of 0 or more
+ * @throws {RangeError} clockCheck requires times from 0 to 1e150
+ * @throws {RangeError} clockCheck requires an elapsed time of the same order as the others
  * @example
  * clockCheck({ elapsed: 100, beforeStudy: 10, afterStudy: 9, effective: 75, ineffective: 5 }).errorShare // => 0.01
  */
 export function clockCheck(study: StudyClock): ClockCheck {
   const { elapsed, beforeStudy, afterStudy, effective, ineffective } = study;
   requireNumber('clockCheck', 'an elapsed time above 0', elapsed, elapsed > 0);
-  for (const time of [beforeStudy, afterStudy, effective, ineffective]) {
-    requireNumber('clockCheck', 'finite times of 0 or more', time, time >= 0);
-  }
+  requireTimes('clockCheck', [elapsed, beforeStudy, afterStudy, effective, ineffective]);
   const checkTime = beforeStudy + afterStudy;
   const recorded = checkTime + effective + ineffective;
   const unaccounted = elapsed - recorded;
   const errorShare = Math.abs(unaccounted) / elapsed;
+  requireNumber('clockCheck', 'an elapsed time of the same order as the others', errorShare, true);
   return { checkTime, recorded, unaccounted, errorShare, usable: errorShare <= USABLE_UP_TO };
 }

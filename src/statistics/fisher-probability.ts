@@ -11,7 +11,7 @@ import { requireNumber } from './require-number';
  * Source: Abramowitz & Stegun 26.6.2.
  *
  * @throws {RangeError} fisherProbability requires a finite ratio of 0 or more
- * @throws {RangeError} fisherProbability requires degrees of freedom above 0 and at most 1e15
+ * @throws {RangeError} fisherProbability requires degrees of freedom from 0.1 to 1e15
  * @example
  * fisherProbability(3, 2, 10) // => 0.904632568359375
  */

@@ -1,6 +1,7 @@
 import { logOddsTails } from './log-odds-tails';
 import { positiveQuantile } from './positive-quantile';
 import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
+import { requireFiniteQuantile } from './require-finite-quantile';
 import { requireProbability } from './require-probability';
 
 /**
@@ -11,7 +12,8 @@ import { requireProbability } from './require-probability';
  * Source: definition; distribution as in fisher-tails.ts, search as in positive-quantile.ts.
  *
  * @throws {RangeError} fisherQuantile requires a probability above 0 and below 1
- * @throws {RangeError} fisherQuantile requires degrees of freedom above 0 and at most 1e15
+ * @throws {RangeError} fisherQuantile requires degrees of freedom from 0.1 to 1e15
+ * @throws {RangeError} fisherQuantile requires a probability whose quantile is within the range of a number
  * @example
  * fisherQuantile(0.95, 2, 10) // => 4.102821015130401
  */
@@ -31,5 +33,5 @@ export function fisherQuantile(
     { lower: probability, upper: 1 - probability },
     logRatio,
   );
-  return Math.exp(logOdds - logRatio);
+  return requireFiniteQuantile('fisherQuantile', Math.exp(logOdds - logRatio));
 }

@@ -1,4 +1,5 @@
 import { requireNumber } from './require-number';
+import { requireTimes } from './require-times';
 
 /** Times of one cycle, in one unit, and how often the occasional work comes up inside it. */
 export interface InternalOccasionalWork {
@@ -17,16 +18,15 @@ export interface InternalOccasionalWork {
  *   Counting the element as external, f·occasional, is the cautious default; the difference is worth showing.
  * Source: algebra on the cycle max(internal, machine).
  *
- * @throws {RangeError} internalOccasionalEffect requires finite times of 0 or more
- * @throws {RangeError} internalOccasionalEffect requires a frequency of 0 or more
+ * @throws {RangeError} internalOccasionalEffect requires times from 0 to 1e150
+ * @throws {RangeError} internalOccasionalEffect requires a frequency from 0 to 1e150
  * @example
  * internalOccasionalEffect({ internal: 1, occasional: 0.75, machine: 1.25, perUnit: 0.5 }) // => 0.25
  */
 export function internalOccasionalEffect(work: InternalOccasionalWork): number {
   const { internal, occasional, machine, perUnit } = work;
-  for (const time of [internal, occasional, machine]) {
-    requireNumber('internalOccasionalEffect', 'finite times of 0 or more', time, time >= 0);
-  }
-  requireNumber('internalOccasionalEffect', 'a frequency of 0 or more', perUnit, perUnit >= 0);
+  requireTimes('internalOccasionalEffect', [internal, occasional, machine]);
+  const isFrequency = perUnit >= 0 && perUnit <= 1e150;
+  requireNumber('internalOccasionalEffect', 'a frequency from 0 to 1e150', perUnit, isFrequency);
   return perUnit * (Math.max(internal + occasional, machine) - Math.max(internal, machine));
 }

@@ -24,6 +24,7 @@ export type DifficultyClasses = { readonly [Kind in keyof Difficulty]?: keyof Di
  * @throws {RangeError} objectiveRating requires a pace above 0
  * @throws {RangeError} objectiveRating requires a weight adjustment of 0 or more
  * @throws {RangeError} objectiveRating requires listed classes of difficulty
+ * @throws {RangeError} objectiveRating requires a pace and adjustments whose product is a finite number
  * @example
  * objectiveRating(0.95, { body: 'E', handling: 'P', eyeAndHand: 'M' }) // => 1.14
  */
@@ -44,5 +45,7 @@ export function objectiveRating(pace: number, classes: DifficultyClasses, weight
     if (share === undefined) throw new RangeError('objectiveRating requires listed classes of difficulty');
     hundredths += share;
   }
-  return pace * (1 + hundredths / 100 + weightAdjustment);
+  const factor = pace * (1 + hundredths / 100 + weightAdjustment);
+  requireNumber('objectiveRating', 'a pace and adjustments whose product is a finite number', factor, true);
+  return factor;
 }

@@ -28,7 +28,7 @@ export function requiredReadingsPilot(asked: PrecisionAsked & { readonly n: numb
     'requiredReadingsPilot',
     'a whole number of at least two pilot readings',
     n,
-    Number.isInteger(n) && n >= 2,
+    Number.isInteger(n) && n >= 2 && n <= 1e15,
   );
   const spread = spreadInPrecisions('requiredReadingsPilot', asked);
   const raw = (studentQuantile((1 + asked.confidence) / 2, n - 1) * spread) ** 2;

@@ -1,5 +1,6 @@
 import { type AllowanceBasis, allowanceFactor } from './allowance-factor';
-import { requireNumber } from './require-number';
+import { requireAllowance } from './require-allowance';
+import { requireTimes } from './require-times';
 
 /** The parts of a work unit's normal time, all in one unit, and the allowances on them. */
 export interface StandardTimeParts {
@@ -37,8 +38,8 @@ export interface StandardTime {
  * Source: Groover, Work Systems and the Methods, Measurement, and Management of Work, problem 2.7 and chapter
  *   13; Stevenson, Operations Management, 14th edition, equations 7-6 to 7-8.
  *
- * @throws {RangeError} standardTime requires finite times of 0 or more
- * @throws {RangeError} standardTime requires allowances of 0 or more
+ * @throws {RangeError} standardTime requires times from 0 to 1e150
+ * @throws {RangeError} standardTime requires an allowance from 0 to 1000000
  * @throws {RangeError} standardTime requires an allowance below the whole shift
  * @throws {RangeError} standardTime requires a basis of normal_time or shift
  * @example
@@ -46,17 +47,9 @@ export interface StandardTime {
  */
 export function standardTime(parts: StandardTimeParts): StandardTime {
   const { external, internal, occasional, machine, allowance, machineAllowance, basis } = parts;
-  for (const time of [external, internal, occasional, machine]) {
-    requireNumber('standardTime', 'finite times of 0 or more', time, time >= 0);
-  }
-  for (const share of [allowance, machineAllowance]) {
-    requireNumber('standardTime', 'allowances of 0 or more', share, share >= 0);
-    if (basis === 'shift')
-      requireNumber('standardTime', 'an allowance below the whole shift', share, share < 1);
-  }
-  if (basis !== 'normal_time' && basis !== 'shift') {
-    throw new RangeError('standardTime requires a basis of normal_time or shift');
-  }
+  requireTimes('standardTime', [external, internal, occasional, machine]);
+  requireAllowance('standardTime', allowance, basis);
+  requireAllowance('standardTime', machineAllowance, basis);
   const factor = allowanceFactor(allowance, basis);
   if (machine === 0) {
     const normalTime = external + internal + occasional;

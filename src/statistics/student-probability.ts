@@ -11,7 +11,7 @@ import { requireNumber } from './require-number';
  * Source: Student, Biometrika 6 (1908); Abramowitz & Stegun 26.7.1.
  *
  * @throws {RangeError} studentProbability requires a finite t
- * @throws {RangeError} studentProbability requires degrees of freedom above 0 and at most 1e15
+ * @throws {RangeError} studentProbability requires degrees of freedom from 0.1 to 1e15
  * @example
  * studentProbability(-1, 1) // => 0.25
  */

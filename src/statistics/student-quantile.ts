@@ -2,6 +2,7 @@ import { logOddsTails } from './log-odds-tails';
 import { normalQuantile } from './normal-quantile';
 import { positiveQuantile } from './positive-quantile';
 import { requireDegreesOfFreedom } from './require-degrees-of-freedom';
+import { requireFiniteQuantile } from './require-finite-quantile';
 import { requireProbability } from './require-probability';
 
 /**
@@ -15,7 +16,8 @@ import { requireProbability } from './require-probability';
  * Source: Student, Biometrika 6 (1908); Abramowitz & Stegun 26.7.
  *
  * @throws {RangeError} studentQuantile requires a probability above 0 and below 1
- * @throws {RangeError} studentQuantile requires degrees of freedom above 0 and at most 1e15
+ * @throws {RangeError} studentQuantile requires degrees of freedom from 0.1 to 1e15
+ * @throws {RangeError} studentQuantile requires a probability whose quantile is within the range of a number
  * @example
  * studentQuantile(0.975, 1) // => 12.706204736174698
  */
@@ -29,5 +31,5 @@ export function studentQuantile(probability: number, degreesOfFreedom: number): 
     2 * Math.log(Math.abs(normalQuantile(probability))) - Math.log(degreesOfFreedom),
   );
   const size = Math.exp(0.5 * (logOdds + Math.log(degreesOfFreedom)));
-  return probability < 0.5 ? -size : size;
+  return requireFiniteQuantile('studentQuantile', probability < 0.5 ? -size : size);
 }

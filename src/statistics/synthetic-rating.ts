@@ -16,6 +16,7 @@ export interface BenchmarkElement {
  *
  * @throws {RangeError} syntheticRating requires at least one benchmark element
  * @throws {RangeError} syntheticRating requires times above 0
+ * @throws {RangeError} syntheticRating requires times whose ratio is at most 1e150
  * @example
  * syntheticRating([{ predetermined: 0.096, observed: 0.08 }]).factor // => 1.2
  */
@@ -29,7 +30,9 @@ export function syntheticRating(elements: readonly BenchmarkElement[]): {
   const factors = elements.map(({ predetermined, observed }) => {
     requireNumber('syntheticRating', 'times above 0', predetermined, predetermined > 0);
     requireNumber('syntheticRating', 'times above 0', observed, observed > 0);
-    return predetermined / observed;
+    const factor = predetermined / observed;
+    requireNumber('syntheticRating', 'times whose ratio is at most 1e150', factor, factor <= 1e150);
+    return factor;
   });
   return { factors, factor: observedMean(factors) };
 }

@@ -1,9 +1,10 @@
 import type { Bench } from '../bench';
 import { backupName } from './backup-name';
-import { type CopyMade, type CopyRefusal, problemOf } from './backup-outcome';
 import type { BackupTools } from './backup-tools';
+import type { CopyMade, CopyRefusal } from './copy-made';
 import { hasCollapsed } from './has-collapsed';
 import { noteCopy } from './note-copy';
+import { problemOf } from './problem-of';
 
 export type FolderCopy =
   | ({ readonly ok: true; readonly folder: string; readonly name: string } & CopyMade)

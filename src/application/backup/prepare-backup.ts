@@ -1,8 +1,9 @@
 import type { Bench } from '../bench';
 import type { ReadyFile } from '../ports/hand-over';
 import { backupName } from './backup-name';
-import { type CopyMade, type CopyRefusal, problemOf } from './backup-outcome';
 import type { BackupTools } from './backup-tools';
+import type { CopyMade, CopyRefusal } from './copy-made';
+import { problemOf } from './problem-of';
 
 export interface PreparedBackup extends CopyMade {
   readonly file: ReadyFile;

@@ -4,9 +4,9 @@ import type { Bench } from '../bench';
 import type { BackupFault } from '../ports/backup-fault';
 import type { BackupSource } from '../ports/backup-format';
 import type { RecordLog } from '../ports/record-log';
-import { problemOf } from './backup-outcome';
 import type { BackupTools } from './backup-tools';
 import { planRestore, type RecordRange, type RestorePlan } from './plan-restore';
+import { problemOf } from './problem-of';
 import { readTurnOverlaps } from './read-turn-overlaps';
 
 /**

@@ -1,9 +1,10 @@
 import { localDay } from '../../domain/day/local-day';
 import type { Bench } from '../bench';
 import type { Snapshot } from '../ports/snapshot-store';
-import { type CopyRefusal, problemOf } from './backup-outcome';
 import type { BackupTools } from './backup-tools';
+import type { CopyRefusal } from './copy-made';
 import { hasCollapsed } from './has-collapsed';
+import { problemOf } from './problem-of';
 
 /** A week and the day that is being written. */
 export const GENERATIONS = 8;

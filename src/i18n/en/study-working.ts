@@ -37,7 +37,8 @@ export const studyWorking = {
     what: 'Normal time',
     words: 'mean of each observed time times its own rating: the mean of products, not the product of means',
     symbols: 'NT = Σ (OTᵢ · Rᵢ ÷ 100) ÷ n',
-    source: 'Heizer & Render, Operations Management: average observed time × performance rating.',
+    source:
+      'With one rating an element it is average observed time × rating, as in Heizer & Render, Operations Management.',
   },
   frequency: {
     what: 'Occurrences per work unit',

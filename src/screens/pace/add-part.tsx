@@ -57,20 +57,26 @@ export function AddPart({ added }: { added(id: string): void }) {
           onInput={(event) => setTyped(event.currentTarget.value)}
         />
       </label>
-      <button
-        type="submit"
-        class="button"
-        disabled={isReadOnly || code.trim() === '' || isTaken || !isTargetFine}
-      >
-        {words.addPart}
-      </button>
-      <p id="pace-target-understood" class={isTaken || !isTargetFine ? 'fault' : 'quiet small'} role="status">
-        {isTaken
-          ? words.codeTaken(code.trim())
-          : target.ok
-            ? words.targetUnderstood(target.targetMs)
-            : words.targetFaults[target.fault] || words.targetHint}
-      </p>
+      <div class="pace-add-end">
+        <button
+          type="submit"
+          class="button"
+          disabled={isReadOnly || code.trim() === '' || isTaken || !isTargetFine}
+        >
+          {words.addPart}
+        </button>
+        <p
+          id="pace-target-understood"
+          class={isTaken || !isTargetFine ? 'fault' : 'quiet small'}
+          role="status"
+        >
+          {isTaken
+            ? words.codeTaken(code.trim())
+            : target.ok
+              ? words.targetUnderstood(target.targetMs)
+              : words.targetFaults[target.fault] || words.targetHint}
+        </p>
+      </div>
     </form>
   );
 }

@@ -1,3 +1,4 @@
+import './choices.css';
 import { useState } from 'preact/hooks';
 import type { Part } from '../../domain/shop/shop';
 import { pace as words } from '../../i18n/en/pace';
@@ -7,6 +8,8 @@ import { lastFirst } from './last-first';
 
 interface Props {
   readonly title: string;
+  /** The title stands elsewhere already. */
+  readonly isTitled?: boolean;
   readonly parts: readonly Part[];
   readonly last: string;
   readonly chosen: string;
@@ -14,7 +17,7 @@ interface Props {
 }
 
 /** The parts in use with their targets, and a new one added right here. */
-export function PartChoice({ title, parts, last, chosen, choose }: Props) {
+export function PartChoice({ title, isTitled = false, parts, last, chosen, choose }: Props) {
   const { bench, isReadOnly } = useApp();
   const [isAdding, setAdding] = useState(false);
   const inUse = parts.filter(({ retired }) => !retired);
@@ -22,9 +25,9 @@ export function PartChoice({ title, parts, last, chosen, choose }: Props) {
 
   return (
     <section class="stack">
-      <h2 id="pace-which">{title}</h2>
+      {!isTitled && <h2>{title}</h2>}
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere */}
-      <div class="choices" role="group" aria-labelledby="pace-which">
+      <div class="choices" role="group" aria-label={title}>
         {lastFirst(inUse, ({ id }) => id === last).map((part) => (
           <button
             type="button"

@@ -1,4 +1,4 @@
-import { partsOfDay } from '../../domain/day/part-of-day';
+import { averageOfPart } from '../../domain/turn/average-of-part';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { clockFace } from '../../i18n/format-duration';
@@ -6,7 +6,7 @@ import { clockFace } from '../../i18n/format-duration';
 /** Parts done in this turn, and the average of the part in hand beside its target. */
 export function Tally({ turn }: { turn: Turn }) {
   const { part, targetMs } = turn.inHand;
-  const own = partsOfDay(turn.cycles).find((line) => line.part === part);
+  const own = averageOfPart(turn, part);
   return (
     <div class="pace-tally">
       <p>
@@ -18,7 +18,8 @@ export function Tally({ turn }: { turn: Turn }) {
           <>
             <strong class="number pace-tally-figure">{clockFace(own.meanMs)}</strong>
             <span>
-              {words.average(own.n)}, {words.averageTarget(targetMs)}
+              {words.average(own.n)}
+              <span class="pace-tally-target">, {words.averageTarget(targetMs)}</span>
             </span>
           </>
         ) : (

@@ -1,3 +1,4 @@
+import './turn-controls.css';
 import type { RefObject } from 'preact';
 import type { Stamp } from '../../domain/records/stamp';
 import type { Turn } from '../../domain/turn/turn';

@@ -14,6 +14,12 @@ import { TurnUpper } from './turn-upper';
 import { undoText } from './undo-text';
 import { useStrayKeys } from './use-stray-keys';
 
+/**
+ * A glove that bounces on Start or on Go on meets the surface that comes into its place. No part is done so
+ * soon: the second press belongs to the first. 200 ms: the usual bound for a bounce, from memory.
+ */
+const BOUNCE_MS = 200;
+
 /** A turn that runs or stands still. Figures above, the surface below; a question takes the place of figures. */
 export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) {
   const { bench } = useApp();
@@ -22,6 +28,8 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const [takenBack, setTakenBack] = useState('');
   const [spoken, setSpoken] = useState('');
   const main = useRef<HTMLButtonElement>(null);
+  /** Since when the surface has meant what it says. */
+  const surfaceSince = useRef(turn.startedAt);
   const upper = useRef<HTMLElement>(null);
 
   // A pedal or a key presses what has the focus, so after every act that is the surface again.
@@ -36,8 +44,11 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   };
 
   const tapMain = (at: Stamp) => {
-    if (turn.status === 'stopped') {
+    const { run, monoMs } = surfaceSince.current;
+    if (run === at.run && at.monoMs - monoMs < BOUNCE_MS) return;
+    if (bench.turn.peek()?.status === 'stopped') {
       resumeWork(bench, at);
+      surfaceSince.current = at;
       acted(words.announceGoing);
     } else {
       markPartDone(bench, at);
@@ -71,7 +82,7 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
           panel={panel}
           open={open}
           acted={() => acted('')}
-          heading={<TurnHeading turn={turn} hasClock={panel !== 'figures'} isAwake={isAwake} />}
+          heading={<TurnHeading turn={turn} panel={panel} isAwake={isAwake} />}
         />
       </section>
       <TurnControls

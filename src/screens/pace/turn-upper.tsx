@@ -1,3 +1,5 @@
+import './turn-figures.css';
+import './turn-panel.css';
 import type { ComponentChildren } from 'preact';
 import { changePart } from '../../application/turn/change-part';
 import { partInHand } from '../../application/turn/part-in-hand';
@@ -55,6 +57,7 @@ function Question({ turn, panel, acted }: Pick<Props, 'turn' | 'panel' | 'acted'
     return (
       <PartChoice
         title={words.changeTitle}
+        isTitled
         parts={bench.shop.value.parts}
         last=""
         chosen={turn.inHand.part}

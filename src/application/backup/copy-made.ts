@@ -13,8 +13,3 @@ export type CopyRefusal =
   | { readonly ok: false; readonly reason: 'not-verified'; readonly fault: BackupFault }
   /** The log could not be read or the file not written; what was said. */
   | { readonly ok: false; readonly reason: 'not-written'; readonly problem: string };
-
-/** What an error said, on one line. */
-export function problemOf(error: unknown): string {
-  return error instanceof Error ? `${error.name}: ${error.message}` : String(error);
-}

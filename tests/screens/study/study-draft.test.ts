@@ -1,0 +1,116 @@
+import { describe, expect, it } from 'vitest';
+import type { MethodRevision } from '../../../src/domain/shop/shop';
+import { draftFaults } from '../../../src/screens/study/draft-faults';
+import {
+  draftOfMethod,
+  elementsOf,
+  emptyStudyDraft,
+  isRevised,
+  newElementDraft,
+  type StudyDraft,
+} from '../../../src/screens/study/study-draft';
+import { draftOfTerms, termsOf } from '../../../src/screens/study/terms-draft';
+
+const method: MethodRevision = {
+  revision: 2,
+  partsPerCycle: 1,
+  conditions: 'P180',
+  elements: [
+    {
+      name: 'Load',
+      breakPoint: 'clamp clicks',
+      elementClass: 'repetitive',
+      work: 'manual',
+      placement: 'external',
+      unitsPerOccurrence: 1,
+    },
+  ],
+};
+
+function draft(change: Partial<StudyDraft> = {}): StudyDraft {
+  return {
+    ...emptyStudyDraft(null),
+    ...draftOfMethod(method),
+    part: 't:1',
+    operator: 'K7',
+    observer: 'E1',
+    told: true,
+    ...change,
+  };
+}
+
+const line = (change: object) => ({ ...newElementDraft([]), name: 'Load', ...change });
+
+describe('a method on the sheet', () => {
+  it('is the revision it came from until something is written', () => {
+    expect(isRevised(draft(), method)).toBe(false);
+    expect(isRevised(draft({ conditions: ' P180 ' }), method)).toBe(false);
+  });
+
+  it('is another revision when an element, the parts per cycle or a condition changes', () => {
+    const [load] = draft().elements;
+    const changes: Partial<StudyDraft>[] = [
+      { elements: [{ ...load!, breakPoint: 'clamp hisses' }] },
+      { elements: [...draft().elements, line({ name: 'Unload', key: 1 })] },
+      { partsPerCycle: '2' },
+      { conditions: 'P120' },
+    ];
+    for (const change of changes) expect(isRevised(draft(change), method)).toBe(true);
+  });
+
+  it('takes an element of every cycle as once in one work unit, whatever was typed before', () => {
+    expect(elementsOf([line({ units: '20' })])[0]?.unitsPerOccurrence).toBe(1);
+    const [blade] = elementsOf([line({ elementClass: 'occasional', units: '20' })]);
+    expect(blade?.unitsPerOccurrence).toBe(20);
+  });
+});
+
+describe('what a study lacks', () => {
+  it('is nothing when all is written', () => {
+    expect(draftFaults(draft())).toEqual([]);
+  });
+
+  it('is the part, before anything else', () => {
+    expect(draftFaults(emptyStudyDraft(null))).toEqual(['Choose the part.']);
+  });
+
+  it('is said in a sentence each', () => {
+    const occasional = line({ elementClass: 'occasional', units: '0', name: 'Blade', key: 1 });
+    const cases: [Partial<StudyDraft>, string][] = [
+      [{ elements: [] }, 'Name at least one element.'],
+      [{ elements: [line({ name: ' ' })] }, 'Element 1 has no name.'],
+      [{ elements: [line({}), line({ key: 1 })] }, 'Two elements are called “Load”.'],
+      [{ elements: [line({}), occasional] }, '“Blade” is occasional'],
+      [{ elements: [{ ...occasional, units: '5' }] }, 'At least one element has to come in every cycle.'],
+      [{ partsPerCycle: '1.5' }, 'Parts per cycle is a whole number'],
+      [{ operator: ' ' }, 'Give the operator’s code.'],
+      [{ observer: '' }, 'Say who observes.'],
+      [{ terms: { ...draft().terms, allowance: '100' } }, 'An allowance is a number from 0 to below 100.'],
+      [{ told: false }, 'The person has to know before the first tap.'],
+    ];
+    for (const [change, sentence] of cases) {
+      const faults = draftFaults(draft(change));
+      expect(faults).toHaveLength(1);
+      expect(faults[0]).toContain(sentence);
+    }
+  });
+});
+
+describe('allowances as they are typed', () => {
+  it('read a point and a comma alike, and nothing as none', () => {
+    const typed = (allowance: string) =>
+      termsOf({ allowance, basis: 'shift', machineAllowance: '' })?.allowancePct;
+    expect([typed('12.5'), typed('12,5'), typed(' 15 '), typed('')]).toEqual([12.5, 12.5, 15, 0]);
+  });
+
+  it('are none that can be kept outside 0 to 100', () => {
+    for (const allowance of ['-1', '100', 'ten', '1e1', '1.2.3']) {
+      expect(termsOf({ allowance, basis: 'shift', machineAllowance: '0' })).toBeNull();
+    }
+  });
+
+  it('come back as they were kept', () => {
+    const terms = { allowancePct: 17.65, basis: 'normal_time', machineAllowancePct: 30 } as const;
+    expect(termsOf(draftOfTerms(terms))).toEqual(terms);
+  });
+});
