@@ -9,7 +9,6 @@ import { localReserve } from './device/local-reserve';
 import { pageClock } from './device/page-clock';
 import { randomName } from './device/random-name';
 import { screenWakeLock } from './device/screen-wake-lock';
-import { serviceWorkerUpdates } from './device/service-worker-updates';
 import { takeWriterLock } from './device/writer-lock';
 import { type App, AppContext } from './screens/app';
 import { parseRoute, routeHash } from './screens/route';
@@ -157,9 +156,13 @@ function goOnWithoutStorage(): void {
 document.documentElement.dataset.release = __RELEASE__;
 open();
 
-if (import.meta.env.PROD && 'serviceWorker' in navigator) {
+async function lookForUpdates(): Promise<void> {
+  const { serviceWorkerUpdates } = await import('./device/service-worker-updates');
   const update = serviceWorkerUpdates();
   update.onWaiting(() => {
     takeUpdate.value = () => update.apply();
   });
 }
+
+// The records come first: what keeps the app offline is fetched beside them, not before.
+if (import.meta.env.PROD && 'serviceWorker' in navigator) lookForUpdates();
