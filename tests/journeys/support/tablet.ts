@@ -13,7 +13,8 @@ export const portrait = { width: 800, height: 1280 };
  * of anything, and started again on the same storage.
  */
 export class Tablet {
-  private readonly profile = mkdtempSync(path.join(tmpdir(), 'pacewright-tablet-'));
+  /** Where the browser keeps everything: a test may damage what lies in it. */
+  readonly profile = mkdtempSync(path.join(tmpdir(), 'pacewright-tablet-'));
   private process: ChildProcess | null = null;
   private browser: Browser | null = null;
   private context: BrowserContext | null = null;
@@ -51,7 +52,7 @@ export class Tablet {
   async kill(): Promise<void> {
     const child = this.process!;
     const gone = new Promise((resolve) => child.once('exit', resolve));
-    process.kill(-child.pid!, 'SIGKILL');
+    killGroup(child);
     await gone;
     await this.browser?.close().catch(() => {});
     this.process = null;
@@ -63,7 +64,7 @@ export class Tablet {
     const gone = new Promise((resolve) => child.once('exit', resolve));
     const session = await this.browser!.newBrowserCDPSession();
     await session.send('Browser.close').catch(() => {});
-    const late = setTimeout(() => process.kill(-child.pid!, 'SIGKILL'), 5_000);
+    const late = setTimeout(() => killGroup(child), 5_000);
     await gone;
     clearTimeout(late);
     this.process = null;
@@ -81,6 +82,15 @@ export class Tablet {
     page.setDefaultTimeout(10_000);
     await session.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 5 });
     await page.setViewportSize(viewport);
+  }
+}
+
+/** Every process of the browser at once; one that has gone by itself is gone too. */
+function killGroup(child: ChildProcess): void {
+  try {
+    process.kill(-child.pid!, 'SIGKILL');
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ESRCH') throw error;
   }
 }
 
