@@ -33,7 +33,7 @@ export function AppShell({ loaders, takeUpdate }: Props) {
 
   return (
     <div class="shell">
-      <div class="shell-strip">
+      <section class="shell-strip" aria-label={words.notices}>
         {app.isDemo && (
           <div class="demo-strip">
             <strong>{words.demo}</strong>
@@ -44,7 +44,7 @@ export function AppShell({ loaders, takeUpdate }: Props) {
         )}
         {app.isReadOnly && <ReadOnlyNotice />}
         {takeUpdate && <UpdateNotice take={takeUpdate} />}
-      </div>
+      </section>
       <header class="shell-head">
         <p class="quiet">{words.questions[screen]}</p>
         <SavingMark saving={app.bench.saving} isMemoryOnly={app.copies === 0} />

@@ -1,0 +1,87 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type axe from 'axe-core';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beginFirstTurn } from './support/pace-steps';
+import { Site } from './support/site';
+import { landscape, portrait, Tablet } from './support/tablet';
+import { tap, tapButton } from './support/tap';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** WCAG 2.2 AA, as far as axe can tell: each violation with where it is. */
+async function violations(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const { axe: run } = window as typeof window & { axe: typeof axe };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations: found } = await run.run(document, { runOnly: tags });
+    return found.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
+  });
+}
+
+/** What does not fit the screen sideways. */
+const sideways = (page: Page) =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+for (const [name, viewport] of Object.entries({ landscape, portrait })) {
+  describe(`every screen in ${name}`, () => {
+    const site = new Site(inject('dist'));
+    const tablet = new Tablet();
+    let page: Page;
+
+    beforeAll(async () => {
+      await site.start();
+      page = await tablet.start(viewport);
+      await page.goto(site.url);
+    });
+    afterAll(async () => {
+      await tablet.discard();
+      await site.discard();
+    });
+
+    async function holds(): Promise<void> {
+      await page.waitForTimeout(300);
+      expect(await violations(page)).toEqual([]);
+      expect(await sideways(page)).toBeLessThanOrEqual(0);
+    }
+
+    it('has no fault that axe can find in an empty shop', async () => {
+      for (const screen of ['Pace', 'Study', 'Review', 'Shop', 'Records']) {
+        await tap(page, page.getByRole('link', { name: screen, exact: true }));
+        await holds();
+      }
+    });
+
+    it('has none while a turn runs, stands still, and has ended', async () => {
+      await tap(page, page.getByRole('link', { name: 'Pace', exact: true }));
+      await beginFirstTurn(page, 'K7', 'M', '1:30');
+      await holds();
+      await tapButton(page, 'Stop');
+      await holds();
+      await page.waitForTimeout(1_600);
+      await tapButton(page, /^Go on/);
+      await tapButton(page, 'End turn');
+      await holds();
+      await tapButton(page, 'End the turn');
+      await holds();
+    });
+
+    it('has none in a shop full of records', async () => {
+      await page.goto(`${site.url}#/demo/pace`);
+      await page.getByText('Demo shop: invented records').waitFor();
+      for (const screen of ['Pace', 'Study', 'Review', 'Shop', 'Records']) {
+        await tap(page, page.getByRole('link', { name: screen, exact: true }));
+        await page.waitForTimeout(500);
+        await holds();
+      }
+      await tap(page, page.getByRole('link', { name: 'Study', exact: true }));
+      await tap(page, page.getByRole('main').getByRole('link').first());
+      await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
+      await holds();
+      await page.goto(`${site.url}#/demo/study/new`);
+      await holds();
+    });
+  });
+}
