@@ -71,6 +71,7 @@ describe('readDay', () => {
   it('finds one day, and knows a day without turns from a text that is no day by nothing: both are absent', async () => {
     const bench = await Bench.open(await logOf([0, 1]), new FakeClock());
     expect((await readDay(bench, '2026-03-03'))?.day).toBe('2026-03-03');
+    expect((await readDay(bench, '2026-03-02'))?.day).toBe('2026-03-02');
     expect(await readDay(bench, '2026-03-05')).toBeNull();
     expect(await readDay(bench, 'yesterday')).toBeNull();
     expect(await readDay(bench, '2026-99-99')).toBeNull();

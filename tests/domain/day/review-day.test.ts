@@ -83,6 +83,15 @@ describe('reviewDay', () => {
     expect(m!.against!.share).toBe(95 / 90);
   });
 
+  it('gives two parts a spread', () => {
+    // 80 s and 100 s: mean 90, deviations −10 and 10, squares 200, /1 = 200; √200 = 14.1421 s.
+    const turn = turnOf([
+      [80, done()],
+      [180, done()],
+    ]);
+    expect(reviewDay(DAY, [turn]).parts[0]!.deviationMs).toBeCloseTo(14_142.136, 3);
+  });
+
   it('counts a day of scrap as parts done, none of them good, and keeps the time they took', () => {
     const turn = turnOf([
       [100, done()],
