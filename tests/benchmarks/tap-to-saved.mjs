@@ -1,0 +1,192 @@
+// Tap to saved, in the built app and on a bare page with one button and one strict IndexedDB put of the same
+// bytes, driven the same way in the same run. Optional first argument: how many records lie in the log already.
+//   npm run bench:tap [-- 1000000]
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { chromium } from 'playwright-core';
+import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
+import { tool } from '../../.config/prepare.mjs';
+import { serve } from '../../.config/serve.mjs';
+
+const filled = Number(process.argv[2] ?? 0);
+const BLOCKS = 6;
+const TAPS = 50;
+/** Slow enough that one tap is over before the next one. */
+const BETWEEN_MS = 120;
+
+// It shows what the app has to show, a count at the tap and a word when it is saved, so that the frame after an
+// input is part of both.
+const bare = `<!doctype html><title>bare</title><button id="tap" style="width:600px;height:300px">Tap</button>
+<p id="mark">saved</p><script src="bare.js"></script>`;
+const bareScript = `
+const times = [];
+const opening = indexedDB.open('bare', 1);
+opening.onupgradeneeded = () => opening.result.createObjectStore('records', { keyPath: 'sequence' });
+opening.onsuccess = () => {
+  let sequence = 0;
+  document.querySelector('#tap').addEventListener('pointerdown', (event) => {
+    sequence += 1;
+    event.currentTarget.textContent = sequence;
+    document.querySelector('#mark').textContent = 'recorded';
+    const transaction = opening.result.transaction('records', 'readwrite', { durability: 'strict' });
+    transaction.objectStore('records').add({ ...window.sample, sequence });
+    transaction.oncomplete = () => {
+      document.querySelector('#mark').textContent = 'saved';
+      times.push(performance.now() - event.timeStamp);
+    };
+  });
+  document.body.dataset.ready = 'yes';
+};
+window.taken = () => times.splice(0);
+`;
+
+const sample = {
+  device: 'tablet-1abcd2e',
+  sequence: 1,
+  stream: 'tablet-1abcd2e:3',
+  stamp: { run: 'run-1abcd2e', monoMs: 123456, wallMs: 1774000000000, zone: 'Europe/Berlin', offsetMin: 60 },
+  fact: { kind: 'part-done', part: 'tablet-1abcd2e:1', partCode: 'M', targetMs: 90000 },
+  chain: 3421780262,
+};
+
+const quantile = (sorted, share) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
+const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+
+const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
+const { writeFileSync } = await import('node:fs');
+tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
+  env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
+});
+writeFileSync(path.join(dist, 'bare.html'), bare);
+writeFileSync(path.join(dist, 'bare.js'), bareScript);
+const site = await serve({ folder: dist, port: 0 });
+const profile = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-profile-'));
+const context = await chromium.launchPersistentContext(profile, {
+  executablePath: findChromium(),
+  args: browserArguments,
+  hasTouch: true,
+  viewport: { width: 1280, height: 800 },
+});
+
+/** Records of another tablet: they make the log large and leave this tablet's own alone. */
+async function fill(page, count) {
+  await page.evaluate(
+    async ({ total, record }) => {
+      const opening = indexedDB.open('pacewright');
+      const database = await new Promise((resolve) => {
+        opening.onsuccess = () => resolve(opening.result);
+      });
+      for (let from = 1; from <= total; from += 10_000) {
+        const transaction = database.transaction('records', 'readwrite', { durability: 'relaxed' });
+        const store = transaction.objectStore('records');
+        for (let sequence = from; sequence < from + 10_000 && sequence <= total; sequence += 1) {
+          const turn = Math.ceil(sequence / 300) * 300 - 299;
+          const isStart = sequence === turn;
+          store.add({
+            ...record,
+            device: 'older',
+            sequence,
+            stream: `older:${turn}`,
+            stamp: { ...record.stamp, wallMs: 1_700_000_000_000 + sequence * 90_000 },
+            fact: isStart
+              ? {
+                  kind: 'turn-started',
+                  starts: 'turn',
+                  person: 'K7',
+                  part: 'p',
+                  partCode: 'M',
+                  targetMs: 90000,
+                }
+              : record.fact,
+          });
+        }
+        await new Promise((resolve, reject) => {
+          transaction.oncomplete = resolve;
+          transaction.onabort = () => reject(transaction.error);
+        });
+      }
+      database.close();
+    },
+    { total: count, record: sample },
+  );
+}
+
+const app = await context.newPage();
+await app.goto(site.url);
+await app.getByLabel('Code', { exact: true }).waitFor();
+if (filled > 0) {
+  await fill(app, filled);
+  await app.reload();
+}
+await app.getByLabel('Code', { exact: true }).fill('K7');
+await app.getByRole('button', { name: 'Add code' }).tap();
+await app.getByLabel('Part code').fill('M');
+await app.getByRole('button', { name: 'Add part' }).tap();
+await app.getByRole('button', { name: /^Start/ }).tap();
+await app.getByRole('button', { name: /^Part done/ }).waitFor();
+await app.evaluate(() => {
+  const times = [];
+  let tappedAt = null;
+  const mark = document.querySelector('.saving');
+  addEventListener(
+    'pointerdown',
+    (event) => {
+      tappedAt = event.timeStamp;
+    },
+    true,
+  );
+  new MutationObserver(() => {
+    if (mark.dataset.state !== 'saved' || tappedAt === null) return;
+    times.push(performance.now() - tappedAt);
+    tappedAt = null;
+  }).observe(mark, { attributes: true, attributeFilter: ['data-state'] });
+  window.taken = () => times.splice(0);
+});
+const floor = await context.newPage();
+await floor.goto(`${site.url}bare.html`);
+await floor.evaluate((record) => {
+  window.sample = record;
+}, sample);
+await floor.locator('body[data-ready]').waitFor();
+
+async function block(page, selector) {
+  await page.bringToFront();
+  await wait(400);
+  const box = await page.locator(selector).first().boundingBox();
+  const session = await context.newCDPSession(page);
+  const point = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  for (let tap = 0; tap < TAPS; tap += 1) {
+    await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [point] });
+    await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+    await wait(BETWEEN_MS);
+  }
+  await wait(300);
+  return page.evaluate(() => window.taken());
+}
+
+const times = { app: [], bare: [] };
+for (let round = 0; round < BLOCKS; round += 1) {
+  times.bare.push(...(await block(floor, '#tap')));
+  times.app.push(...(await block(app, 'button:has-text("Part done")')));
+}
+await context.close();
+await site.close();
+rmSync(dist, { recursive: true });
+rmSync(profile, { recursive: true, force: true });
+
+const row = (name, list) => {
+  const sorted = [...list].sort((a, b) => a - b);
+  const [p50, p95, p99] = [0.5, 0.95, 0.99].map((share) => quantile(sorted, share));
+  process.stdout.write(
+    `${name.padEnd(5)} n ${sorted.length}  p50 ${p50.toFixed(1)} ms  p95 ${p95.toFixed(1)} ms  p99 ${p99.toFixed(1)} ms\n`,
+  );
+  return { p50, p95 };
+};
+process.stdout.write(`records in the log beforehand: ${filled}\n`);
+const ofApp = row('app', times.app);
+const ofBare = row('bare', times.bare);
+process.stdout.write(
+  `ratio p50 ${(ofApp.p50 / ofBare.p50).toFixed(2)}, p95 ${(ofApp.p95 / ofBare.p95).toFixed(2)} (at most 1.5)\n`,
+);
+if (ofApp.p95 / ofBare.p95 > 1.5) process.exitCode = 1;
