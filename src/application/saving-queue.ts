@@ -28,6 +28,7 @@ const RETRY_MS = 2_000;
 export class SavingQueue {
   private readonly pending: LogRecord[] = [];
   private sending = false;
+  private flight: Promise<void> = Promise.resolve();
   private cancelRetry: (() => void) | null = null;
   private readonly current = signal<Saving>({
     state: 'saved',
@@ -53,14 +54,18 @@ export class SavingQueue {
     this.send();
   }
 
-  /** Resolves when everything is saved, or refused. */
+  /** Resolves when nothing is on its way: everything is saved, or was refused. */
   async idle(): Promise<void> {
-    while (this.sending) await new Promise<void>((resolve) => this.clock.after(20, resolve));
+    while (this.sending) await this.flight;
   }
 
-  private async send(): Promise<void> {
+  private send(): void {
     if (this.sending || this.pending.length === 0) return;
     this.sending = true;
+    this.flight = this.fly();
+  }
+
+  private async fly(): Promise<void> {
     this.cancelRetry?.();
     const batch = this.pending.slice();
     const stopWaiting = this.clock.after(PATIENCE_MS, () => this.show('not-saved', 'no answer'));

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { Bench } from '../../src/application/bench';
 import type { ReserveShelf } from '../../src/application/ports/reserve-shelf';
 import { definePart } from '../../src/application/shop/define-part';
@@ -16,7 +16,12 @@ import { FakeClock } from '../support/fake-clock';
 import { ArrayFile, journalOn } from './in-memory-journal';
 
 const TAPS = 12;
-const settled = () => new Promise((resolve) => setTimeout(resolve, 2));
+/** Until the log has answered, one way or the other. */
+const settled = (bench: Bench) =>
+  new Promise<void>((resolve) => {
+    const look = () => (bench.saving.peek().state === 'recorded' ? setTimeout(look, 0) : resolve());
+    look();
+  });
 
 /** Counts what the storage is asked to do, and lets one of it fail: before it is done, or after. */
 class Trouble {
@@ -84,9 +89,9 @@ async function turnWithTrouble(trouble: Trouble) {
   );
   const bench = await Bench.open(log, clock, reserve);
   definePart(bench, 'M', '');
-  await settled();
+  await settled(bench);
   startTurn(bench, 'K7', partInHand(bench.shop.value.parts[0]!));
-  await settled();
+  await settled(bench);
   let wasRefused = false;
   let acknowledged = 0;
   const taps: number[] = [];
@@ -94,7 +99,7 @@ async function turnWithTrouble(trouble: Trouble) {
     clock.pass(30_000);
     markPartDone(bench, clock.now());
     taps.push(clock.wallMs);
-    await settled();
+    await settled(bench);
     const { state } = bench.saving.value;
     if (state === 'not-saved') wasRefused = true;
     if (state === 'saved') acknowledged = tap + 1;
@@ -104,7 +109,7 @@ async function turnWithTrouble(trouble: Trouble) {
     expect(done).toBeGreaterThanOrEqual(acknowledged);
   }
   clock.pass(5_000);
-  await settled();
+  await vi.waitFor(() => expect(bench.saving.value.state).toBe('saved'));
   return { bench, database, file, taps, wasRefused, held };
 }
 
