@@ -1,7 +1,7 @@
 import type { Fact } from '../domain/records/log-record';
 import type { ShopFact, StopReason } from '../domain/records/shop-fact';
 import type { StudyFact, StudyHeading } from '../domain/records/study-fact';
-import type { PartInHand, TurnFact } from '../domain/records/turn-fact';
+import type { PartInHand, StoppedTime, TurnFact } from '../domain/records/turn-fact';
 import {
   type ElementDefinition,
   elementClasses,
@@ -36,6 +36,11 @@ type FieldsByKind<Any extends Fact> = {
 };
 
 const stopCategory = oneOf('set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
+const correctedCategory = oneOf('cycle', 'set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
+/** Left out where it was said at the station. */
+const by = optional(text);
+const stoppedTime = exactly<StoppedTime>({ category: stopCategory, reason: text, label: text });
+const workOrStopped: Shape = (value) => (value === 'work' ? null : stoppedTime(value));
 const elementClass = oneOf(...elementClasses);
 const work = oneOf(...workKinds);
 const placement = oneOf(...placements);
@@ -143,6 +148,27 @@ const turnFacts: FieldsByKind<TurnFact> = {
   'turn-ended': {},
   slept: { sleptMs: notNegative },
   'clock-set': { byMs: number },
+  'clock-drifted': { byMs: number },
+  'page-opened': {},
+  'gap-explained': { gap: text, as: workOrStopped, by },
+  'tap-counted': { tap: text, by },
+  'tap-left-out': { tap: text, by },
+  'cycle-judged': { partDone: text, as: oneOf('one-part', 'two-parts', 'interrupted'), by },
+  'part-confirmed': { partDone: text, by },
+  'person-confirmed': { gap: text, by },
+  'part-recoded': { partDone: listOf(text), ...partInHand, by: text, why: text },
+  'person-corrected': { person: text, by: text, why: text },
+  'time-reclassified': {
+    fromMs: notNegative,
+    toMs: notNegative,
+    category: correctedCategory,
+    reason: text,
+    label: text,
+    by: text,
+    why: text,
+  },
+  'part-set-aside': { partDone: text, cause: text, by: text },
+  'part-taken-back': { partDone: text, by: text },
   undone: { of: text },
 };
 

@@ -11,6 +11,7 @@ const columns = [
   'day',
   'part',
   'n',
+  'counted',
   'good',
   'rework',
   'scrap',
@@ -32,8 +33,9 @@ const columns = [
  * Writes days as a tidy table, one row a day and part: net times without stoppages, in seconds (3
  * decimals) and decimal minutes (4), beside the target.
  *
- * `good` is good the first time, so good, rework and scrap add up to n. `share_of_target_pct` is the net
- * time of the parts that carried a target over what their targets allow: 100 is at the target.
+ * `good` is good the first time, so good, rework and scrap add up to n. The times are those of the
+ * `counted` parts: the others wait for an answer, or were set aside. `share_of_target_pct` is the net time
+ * of the counted parts that carried a target over what their targets allow: 100 is at the target.
  */
 export function writeDayTable(days: readonly DayReview[], form: TableForm = {}): string {
   const { decimalMark } = tableMarks[form.profile ?? 'point'];
@@ -45,6 +47,7 @@ export function writeDayTable(days: readonly DayReview[], form: TableForm = {}):
         day,
         spreadsheetSafeText(part.partCode),
         String(part.n),
+        String(part.counted),
         String(part.good),
         String(part.rework),
         String(part.scrap),

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../src/application/bench';
 import { definePart } from '../../src/application/shop/define-part';
 import { setTarget } from '../../src/application/shop/set-target';
+import { answerGap } from '../../src/application/turn/answer-gap';
 import { endTurn } from '../../src/application/turn/end-turn';
 import { markPartDone } from '../../src/application/turn/mark-part-done';
 import { partInHand } from '../../src/application/turn/part-in-hand';
@@ -65,7 +66,7 @@ describe('the bench', () => {
     expect(again.busy).toBe(false);
   });
 
-  it('counts a sleep of ten minutes once, whether the heartbeat or a tap notices it first', async () => {
+  it('writes a sleep of ten minutes down once, whether the heartbeat or a tap notices it first', async () => {
     for (const first of ['heartbeat', 'tap']) {
       const { bench, clock } = await openTurn();
       clock.pass(30_000);
@@ -74,6 +75,12 @@ describe('the bench', () => {
       else clock.monoMs += 10_000;
       if (first === 'tap') clock.wallMs += 10_000;
       markPartDone(bench, clock.now());
+      // 30 s before and 10 s after it are the part's; the sleep is nobody's until somebody says what it was.
+      expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([40_000]);
+      const gap = bench.turn.value!.doubts[0]!;
+      expect(gap.kind).toBe('gap');
+      expect(gap.toMs - gap.fromMs).toBe(600_000);
+      answerGap(bench, bench.turn.value!.id, gap.key, 'work');
       expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([640_000]);
     }
   });

@@ -9,6 +9,7 @@ const doors: PartOfDay = {
   part: 'part-1',
   partCode: 'WD-1310',
   n: 3,
+  counted: 3,
   good: 1,
   rework: 1,
   scrap: 1,
@@ -26,6 +27,7 @@ const single: PartOfDay = {
   ...doors,
   partCode: '=WD-0716',
   n: 1,
+  counted: 1,
   good: 1,
   rework: 0,
   scrap: 0,
@@ -51,7 +53,7 @@ describe('writeDayTable', () => {
 
   it('is a plain table with one row a day and part, and none for a day without parts', () => {
     expect(written.split('\r\n')[0]).toBe(
-      'about,day,part,n,good,rework,scrap,mean_s,sd_s,shortest_s,longest_s,' +
+      'about,day,part,n,counted,good,rework,scrap,mean_s,sd_s,shortest_s,longest_s,' +
         'mean_min,sd_min,shortest_min,longest_min,target_s,target_min,target_changed,share_of_target_pct',
     );
     expect(records.map((record) => [record.day, record.n])).toEqual([

@@ -2,7 +2,7 @@ import type { Cycle } from '../turn/turn';
 
 /** Net time beside the targets that the same parts carried. Times in milliseconds. */
 export interface AgainstTarget {
-  /** Parts that carried a target. */
+  /** Parts that carried a target and count in means. */
   readonly n: number;
   readonly netMs: number;
   readonly targetMs: number;
@@ -20,10 +20,12 @@ export interface AgainstTarget {
  * Each part counts with its own target, so a day of large parts does not read as a slow one and a target
  * that changed in mid-day is used for the parts that carried it. A scrapped part took its time and counts.
  *
+ * A part about which a question is open, or that was set aside, counts on neither side.
+ *
  * Null when no part carried a target.
  */
 export function againstTarget(cycles: readonly Cycle[]): AgainstTarget | null {
-  const measured = cycles.filter(({ targetMs }) => targetMs !== null && targetMs > 0);
+  const measured = cycles.filter(({ targetMs, isCounted }) => isCounted && targetMs !== null && targetMs > 0);
   if (measured.length === 0) return null;
   const netMs = measured.reduce((sum, cycle) => sum + cycle.netMs, 0);
   const targetMs = measured.reduce((sum, cycle) => sum + cycle.targetMs!, 0);

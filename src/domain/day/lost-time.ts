@@ -11,20 +11,23 @@ export interface LostTime {
 }
 
 /** Set-up and planned breaks are time stopped too, but nobody lost it: they have lines of their own in the ledger. */
-const notLost: ReadonlySet<LedgerCategory> = new Set(['set-up', 'planned-break']);
+const notLost: ReadonlySet<LedgerCategory> = new Set(['cycle', 'unaccounted', 'set-up', 'planned-break']);
 
-/** Time lost by reason: longest first, what nobody explained last. An open stoppage counts to the last record. */
+/**
+ * Time lost by reason, from the ledger, so that what was answered and reclassified counts where it was put:
+ * longest first, what nobody explained last. An open stoppage counts to the last record.
+ */
 export function lostTime(turns: readonly Turn[]): LostTime[] {
   const byReason = new Map<string, LostTime>();
   for (const turn of [...turns].sort((a, b) => a.startedAt.wallMs - b.startedAt.wallMs)) {
-    for (const { reason, label, category, fromMs, toMs } of turn.stoppages) {
+    for (const { reason, label, category, fromMs, toMs } of turn.ledger) {
       if (notLost.has(category)) continue;
       const before = byReason.get(reason);
       byReason.set(reason, {
         reason,
         label: label || (before?.label ?? ''),
         count: (before?.count ?? 0) + 1,
-        lostMs: (before?.lostMs ?? 0) + (toMs ?? turn.lastAtMs) - fromMs,
+        lostMs: (before?.lostMs ?? 0) + toMs - fromMs,
       });
     }
   }

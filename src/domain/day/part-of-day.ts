@@ -10,18 +10,22 @@ export interface PartOfDay {
   readonly part: string;
   /** As the last part of the day carried it. */
   readonly partCode: string;
+  /** Parts done. */
   readonly n: number;
+  /** Of these, parts in the mean and the spread: no question is open about them, and nobody set them aside. */
+  readonly counted: number;
   /** Good the first time. */
   readonly good: number;
   readonly rework: number;
   readonly scrap: number;
-  /** Net times in the order in which the parts were done: the numbers that every figure here comes from. */
+  /** Net times that count, in the order in which the parts were done: every figure here comes from them. */
   readonly netTimesMs: readonly number[];
-  readonly meanMs: number;
+  /** Null when no part counts, and so are shortest and longest. */
+  readonly meanMs: number | null;
   /** Sample standard deviation; null below two parts. */
   readonly deviationMs: number | null;
-  readonly shortestMs: number;
-  readonly longestMs: number;
+  readonly shortestMs: number | null;
+  readonly longestMs: number | null;
   /** The target that the last part of the day carried; null without one. */
   readonly targetMs: number | null;
   /** The target changed during the day: the one above is the last. */
@@ -39,21 +43,23 @@ export function partsOfDay(cycles: readonly Cycle[]): PartOfDay[] {
 }
 
 function reviewPart(part: string, cycles: readonly Cycle[]): PartOfDay {
-  const netTimesMs = cycles.map(({ netMs }) => netMs);
+  const netTimesMs = cycles.filter(({ isCounted }) => isCounted).map(({ netMs }) => netMs);
   const count = (wanted: PartOutcome) => cycles.filter(({ outcome }) => outcome === wanted).length;
+  const isEmpty = netTimesMs.length === 0;
   const last = cycles.at(-1)!;
   return {
     part,
     partCode: last.partCode,
     n: cycles.length,
+    counted: netTimesMs.length,
     good: count('good'),
     rework: count('rework'),
     scrap: count('scrap'),
     netTimesMs,
-    meanMs: observedMean(netTimesMs),
+    meanMs: isEmpty ? null : observedMean(netTimesMs),
     deviationMs: netTimesMs.length > 1 ? sampleStandardDeviation(netTimesMs) : null,
-    shortestMs: Math.min(...netTimesMs),
-    longestMs: Math.max(...netTimesMs),
+    shortestMs: isEmpty ? null : Math.min(...netTimesMs),
+    longestMs: isEmpty ? null : Math.max(...netTimesMs),
     targetMs: last.targetMs,
     targetChanged: cycles.some(({ targetMs }) => targetMs !== last.targetMs),
     against: againstTarget(cycles),

@@ -5,12 +5,12 @@ import type { DayReview } from './review-day';
 /** A part on one day of its run. */
 export interface RunDay {
   readonly day: string;
-  readonly of: PartOfDay;
+  readonly of: PartOfDay & { readonly meanMs: number };
 }
 
 /** The daily averages of one part in time order: a run chart in numbers. */
 export interface PartRun {
-  /** Oldest first; days on which the part was not made are not there. */
+  /** Oldest first; days on which no such part was made, or none that counts, are not there. */
   readonly days: readonly RunDay[];
   /** The middle one of the daily averages, milliseconds: half the days lie above it. Null without a day. */
   readonly medianMs: number | null;
@@ -22,7 +22,8 @@ export function partRun(reviews: readonly DayReview[], part: string): PartRun {
     .sort((a, b) => (a.day < b.day ? -1 : 1))
     .flatMap(({ day, parts }) => {
       const of = parts.find((each) => each.part === part);
-      return of ? [{ day, of }] : [];
+      return of && of.meanMs !== null ? [{ day, of: { ...of, meanMs: of.meanMs } }] : [];
     });
-  return { days, medianMs: days.length > 0 ? median(days.map(({ of }) => of.meanMs)) : null };
+  const means = days.map(({ of }) => of.meanMs);
+  return { days, medianMs: means.length > 0 ? median(means) : null };
 }

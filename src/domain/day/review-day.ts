@@ -18,6 +18,8 @@ export interface DayReview {
   readonly parts: readonly PartOfDay[];
   /** Parts finished, whatever became of them. */
   readonly done: number;
+  /** Of these, parts that count in means: no question is open about them, and nobody set them aside. */
+  readonly counted: number;
   /** Good at last: good the first time, and reworked. */
   readonly good: number;
   readonly rework: number;
@@ -42,6 +44,7 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
     openTurns: turns.filter(({ status }) => status !== 'ended').length,
     parts: partsOfDay(cycles),
     done: cycles.length,
+    counted: cycles.filter(({ isCounted }) => isCounted).length,
     good: cycles.length - scrap,
     rework: cycles.filter(({ outcome }) => outcome === 'rework').length,
     scrap,

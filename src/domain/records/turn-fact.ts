@@ -42,11 +42,70 @@ export type TurnFact =
     }
   | { readonly kind: 'turn-ended' }
   | ClockFact
+  | AnswerFact
+  | CorrectionFact
   | { readonly kind: 'undone'; readonly of: string };
+
+/** What stopped time is put down to, as the shop words it at that time. */
+export interface StoppedTime {
+  readonly category: Exclude<LedgerCategory, 'cycle' | 'unaccounted'>;
+  readonly reason: string;
+  readonly label: string;
+}
+
+/** What a person says to a question about the taps. Without `by` it was said at the station. */
+export type AnswerFact = { readonly by?: string } & (
+  | {
+      readonly kind: 'gap-explained';
+      /** Key of the record with which the tablet was there again. */
+      readonly gap: string;
+      readonly as: 'work' | StoppedTime;
+    }
+  /** A tap that was taken for the bounce of the one before: it was a part, or it was none. */
+  | { readonly kind: 'tap-counted'; readonly tap: string }
+  | { readonly kind: 'tap-left-out'; readonly tap: string }
+  | {
+      readonly kind: 'cycle-judged';
+      readonly partDone: string;
+      readonly as: 'one-part' | 'two-parts' | 'interrupted';
+    }
+  /** The part was the right one, however its times lie; named by the first part done of its run. */
+  | { readonly kind: 'part-confirmed'; readonly partDone: string }
+  /** The same person as before, after a long gap. */
+  | { readonly kind: 'person-confirmed'; readonly gap: string }
+);
+
+/** What a person puts right afterwards. It adds to the log and takes nothing away. */
+export type CorrectionFact = { readonly by: string } & (
+  | ({
+      readonly kind: 'part-recoded';
+      /** Keys of the part-done records. */
+      readonly partDone: readonly string[];
+      readonly why: string;
+    } & PartInHand)
+  | { readonly kind: 'person-corrected'; readonly person: string; readonly why: string }
+  | {
+      readonly kind: 'time-reclassified';
+      /** Milliseconds since the turn began. */
+      readonly fromMs: number;
+      readonly toMs: number;
+      readonly category: Exclude<LedgerCategory, 'unaccounted'>;
+      readonly reason: string;
+      readonly label: string;
+      readonly why: string;
+    }
+  /** Kept and counted, but in no mean, with its cause; and back again. */
+  | { readonly kind: 'part-set-aside'; readonly partDone: string; readonly cause: string }
+  | { readonly kind: 'part-taken-back'; readonly partDone: string }
+);
 
 /** What the tablet's clocks did while a turn or a study was open. */
 export type ClockFact =
   /** The monotonic clock stood still for this long while the tablet slept. */
   | { readonly kind: 'slept'; readonly sleptMs: number }
   /** The wall clock was set, forward (positive) or back. */
-  | { readonly kind: 'clock-set'; readonly byMs: number };
+  | { readonly kind: 'clock-set'; readonly byMs: number }
+  /** The wall clock crept away from the monotonic one by this much in a minute. */
+  | { readonly kind: 'clock-drifted'; readonly byMs: number }
+  /** The page is there again after it was gone. */
+  | { readonly kind: 'page-opened' };

@@ -1,8 +1,16 @@
 import { observedMean } from '../../statistics/observed-mean';
 import type { Turn } from './turn';
 
-/** The running average of one part in this turn, stoppages out, in milliseconds; null before its first. */
-export function averageOfPart({ cycles }: Turn, part: string): { n: number; meanMs: number } | null {
-  const netTimesMs = cycles.filter((cycle) => cycle.part === part).map(({ netMs }) => netMs);
-  return netTimesMs.length === 0 ? null : { n: netTimesMs.length, meanMs: observedMean(netTimesMs) };
+/**
+ * The running average of one part in this turn, stoppages out, in milliseconds, over the `n` parts that count
+ * of all that were `done`; null before the first that counts.
+ */
+export function averageOfPart(
+  { cycles }: Turn,
+  part: string,
+): { n: number; done: number; meanMs: number } | null {
+  const own = cycles.filter((cycle) => cycle.part === part);
+  const netTimesMs = own.filter(({ isCounted }) => isCounted).map(({ netMs }) => netMs);
+  if (netTimesMs.length === 0) return null;
+  return { n: netTimesMs.length, done: own.length, meanMs: observedMean(netTimesMs) };
 }

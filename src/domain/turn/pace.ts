@@ -1,10 +1,11 @@
 import { elapsedMs } from '../records/elapsed-ms';
 import type { Stamp } from '../records/stamp';
+import type { LedgerCategory } from './ledger-category';
 import type { Turn } from './turn';
 
 /** What the operator sees, at one moment. Times in milliseconds. */
 export interface Pace {
-  /** Of the part in hand, stoppages out. */
+  /** Of the part in hand, stoppages out; a gap that nobody explained is in it, and in no position. */
   readonly partElapsedMs: number;
   /** Of the stoppage that lasts; null while work runs. */
   readonly stoppedForMs: number | null;
@@ -23,8 +24,8 @@ export interface Pace {
  * not read as a slow one.
  *
  * ahead = Σ target of good parts done − Σ net time of all parts done − what the part in hand has taken
- * beyond its own target. A scrapped part takes time and earns none. Parts without a target count on
- * neither side.
+ * beyond its own target. A scrapped part takes time and earns none. Parts without a target, and parts that
+ * are in no mean, count on neither side.
  */
 export function pace(turn: Turn, now: Stamp): Pace {
   const nowMs = turn.status === 'ended' ? turn.lastAtMs : turn.lastAtMs + elapsedMs(turn.lastStamp, now);
@@ -32,17 +33,19 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const runningUntilMs = open ? open.fromMs : nowMs;
   const partElapsedMs = Math.max(0, runningUntilMs - turn.partBeganAtMs - turn.partStoppedMs);
 
-  const measured = turn.cycles.filter(({ targetMs }) => targetMs !== null);
+  const measured = turn.cycles.filter(({ targetMs, isCounted }) => isCounted && targetMs !== null);
   const { targetMs } = turn.inHand;
-  const overMs = targetMs === null || turn.status === 'ended' ? 0 : Math.max(0, partElapsedMs - targetMs);
+  const isMeasured = targetMs !== null && turn.status !== 'ended';
+  const overMs = isMeasured ? Math.max(0, partElapsedMs - turn.partGapMs - targetMs) : 0;
   const earnedMs = measured.reduce(
     (sum, cycle) => sum + (cycle.outcome === 'scrap' ? 0 : cycle.targetMs!),
     0,
   );
   const takenMs = measured.reduce((sum, { netMs }) => sum + netMs, 0);
-  const stoppedMs = turn.stoppages
-    .filter(({ category }) => category !== 'planned-break')
-    .reduce((sum, { fromMs, toMs }) => sum + ((toMs ?? nowMs) - fromMs), 0);
+  // From the ledger, so that what was reclassified counts where it was put.
+  const stoppedMs =
+    turn.ledger.reduce((sum, span) => sum + (costsThePlan(span) ? span.toMs - span.fromMs : 0), 0) +
+    (open && costsThePlan(open) ? nowMs - turn.lastAtMs : 0);
 
   const hasTarget = measured.length > 0 || targetMs !== null;
   const aheadMs = hasTarget ? earnedMs - takenMs - overMs : null;
@@ -54,4 +57,8 @@ export function pace(turn: Turn, now: Stamp): Pace {
     planAheadMs: aheadMs === null ? null : aheadMs - stoppedMs,
     partsAhead: aheadMs === null || !targetMs ? null : aheadMs / targetMs,
   };
+}
+
+function costsThePlan({ category }: { category: LedgerCategory }): boolean {
+  return category !== 'cycle' && category !== 'unaccounted' && category !== 'planned-break';
 }

@@ -19,11 +19,13 @@ export function turnSpan(records: readonly LogRecord[]): TurnSpan | null {
   const start = records.find(({ fact }) => fact.kind === 'turn-started');
   if (start?.fact.kind !== 'turn-started') return null;
   const fromWallMs = start.stamp.wallMs;
+  const corrected = records.findLast(({ fact }) => fact.kind === 'person-corrected');
+  const { person } = corrected?.fact.kind === 'person-corrected' ? corrected.fact : start.fact;
   const end = records.find(({ fact }) => fact.kind === 'turn-ended') ?? records.at(-1)!;
   return {
     id: recordKey(start),
     device: start.device,
-    person: start.fact.person,
+    person,
     fromWallMs,
     // A clock that was set back during the turn.
     toWallMs: Math.max(fromWallMs, end.stamp.wallMs),

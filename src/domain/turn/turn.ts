@@ -1,10 +1,12 @@
 import type { Stamp } from '../records/stamp';
 import type { PartInHand, PartOutcome } from '../records/turn-fact';
+import type { Doubt, DoubtKind } from './doubt';
 import type { LedgerCategory } from './ledger-category';
 
 /** An operator's stretch at a station, as its records tell it. All times in milliseconds. */
 export interface Turn {
   readonly id: string;
+  /** As corrected, where somebody corrected it. */
   readonly person: string;
   readonly startedAt: Stamp;
   readonly status: 'running' | 'stopped' | 'ended';
@@ -14,9 +16,13 @@ export interface Turn {
   readonly ledger: readonly LedgerSpan[];
   /** Stoppages in order; the last one is open while the turn is stopped. */
   readonly stoppages: readonly Stoppage[];
+  /** What nobody has answered yet, in order of time. */
+  readonly doubts: readonly Doubt[];
   /** Time since the turn began at which the part in hand was begun, and time stopped since then. */
   readonly partBeganAtMs: number;
   readonly partStoppedMs: number;
+  /** Of the part in hand: time of which nobody said yet whether it was work. */
+  readonly partGapMs: number;
   /** The record that Undo would take back; null when there is none. */
   readonly undoable: { readonly key: string; readonly kind: string } | null;
   /** The last record and its place in the turn; of a turn that ended, its end. */
@@ -28,15 +34,21 @@ export interface Turn {
 
 /** One part done: from the tap before it to its own. */
 export interface Cycle extends PartInHand {
-  /** Key of the part-done record. */
+  /** Key of the part-done record; with /1 for the first of two parts that one tap stands for. */
   readonly key: string;
   readonly doneAt: Stamp;
   readonly fromMs: number;
   readonly toMs: number;
-  /** Without what was stopped in between. */
+  /** Without what was stopped in between, and without gaps that nobody called work. */
   readonly netMs: number;
   readonly outcome: PartOutcome;
   readonly defect: string;
+  /** In means, spreads and positions. A part that is not counted there is a part done all the same. */
+  readonly isCounted: boolean;
+  /** The open question about it; null when there is none. */
+  readonly doubt: DoubtKind | null;
+  /** Why a person took it out of the means; empty when nobody did. */
+  readonly setAside: string;
 }
 
 export interface LedgerSpan {

@@ -5,12 +5,15 @@ export const reviewWorking = {
   daily: 'Daily averages, oldest first, minutes:',
   count: {
     title: (part: string) => `n of ${part}`,
-    says: 'How many parts were tapped as done on this day. A tap that was taken back is not counted.',
+    says: 'How many parts were tapped as done on this day. A tap that was taken back is not counted, and neither is a second tap that no part can lie behind.',
+    put: (counted: number, n: number) =>
+      `${counted} counted of ${n}: the others are in no mean, because a question about them is open or somebody set them aside.`,
   },
   mean: {
     title: (part: string) => `Mean net cycle of ${part}`,
-    says: 'Net cycle: from the tap of the part before to the tap of this one, stoppages out; for a part worked in a batch, the time spent on it. Every part done counts, also a reworked or a scrapped one.',
-    formula: 'mean = sum of net cycles ÷ n',
+    says: 'Net cycle: from the tap of the part before to the tap of this one, stoppages out; for a part worked in a batch, the time spent on it. A reworked or a scrapped part counts too. A part about which a question is open, or that somebody set aside, does not.',
+    none: 'No part counts yet: the questions about them stand under “To be settled”.',
+    formula: 'mean = sum of net cycles ÷ n counted',
     put: (sum: string, n: number, mean: string, clock: string) =>
       `${sum} min ÷ ${n} = ${mean} min = ${clock}`,
   },

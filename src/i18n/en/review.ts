@@ -47,7 +47,7 @@ export const review = {
     legend:
       'Bar to the heavy mark: mean. Thin line: one standard deviation either way. Tall mark with a point: target.',
     fewLegend: ' Fewer than five parts: each is a dot, and the thin line is their range.',
-    note: (n: number) => `n ${n}`,
+    note: (n: number, counted: number) => (counted < n ? `n ${n}, ${counted} counted` : `n ${n}`),
     target: (time: string) => `target ${time}`,
     meanTarget: (time: string) => `mean target ${time}`,
     inside: (percent: string) => `◂ ${percent} % inside target`,
@@ -64,6 +64,7 @@ export const review = {
     hint: 'Touch a figure to see how it was worked out.',
     part: 'Part',
     n: 'n',
+    counted: (counted: number) => `${counted}\u00a0counted`,
     mean: 'Mean net cycle',
     spread: 'Spread',
     target: 'Target',
@@ -78,6 +79,7 @@ export const review = {
     deviation: 'std. dev.',
     range: 'range',
     oneOnly: 'one part only',
+    noneCounted: 'none counted',
     changed: 'changed in the day',
     none: '–',
     shareWithSide: (percent: string, side: 'inside' | 'over' | 'level') =>

@@ -3,8 +3,8 @@ import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
+import { TimingButton } from '../timing-button';
 import { useNow } from '../use-now';
-import { TimingButton } from './timing-button';
 
 /** Asked once, in the place of the figures, away from the button that asked. */
 export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {

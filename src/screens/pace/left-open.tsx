@@ -3,8 +3,8 @@ import { localDay } from '../../domain/day/local-day';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
+import { TimingButton } from '../timing-button';
 import { timeOfDay } from './time-of-day';
-import { TimingButton } from './timing-button';
 
 /** A turn that nobody touched since an earlier day: it is asked about, never assumed. */
 export function LeftOpen({ turn, goOn }: { turn: Turn; goOn(): void }) {

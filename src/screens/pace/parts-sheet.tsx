@@ -31,8 +31,13 @@ export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
               {lines.map((line) => (
                 <tr key={line.part}>
                   <td>{partTitle(parts, line)}</td>
-                  <td>{line.n}</td>
-                  <td>{clockFace(line.meanMs)}</td>
+                  <td>
+                    {line.n}
+                    {line.counted < line.n && (
+                      <span class="small quiet"> {words.countedOf(line.counted)}</span>
+                    )}
+                  </td>
+                  <td>{line.meanMs === null ? '–' : clockFace(line.meanMs)}</td>
                   <td>
                     {line.targetMs === null ? words.averageTarget(null) : clockFace(line.targetMs)}
                     {line.targetChanged && <span class="small quiet"> {words.targetChanged}</span>}

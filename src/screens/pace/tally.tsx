@@ -18,7 +18,7 @@ export function Tally({ turn }: { turn: Turn }) {
           <>
             <strong class="number pace-tally-figure">{clockFace(own.meanMs)}</strong>
             <span>
-              {words.average(own.n)}
+              {words.average(own.n, own.done)}
               <span class="pace-tally-target">, {words.averageTarget(targetMs)}</span>
             </span>
           </>

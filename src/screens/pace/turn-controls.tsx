@@ -4,7 +4,7 @@ import type { Stamp } from '../../domain/records/stamp';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
-import { TimingButton } from './timing-button';
+import { TimingButton } from '../timing-button';
 import type { TurnPanel } from './turn-panel';
 import { undoText } from './undo-text';
 

@@ -5,11 +5,11 @@ import { partInHand } from '../../application/turn/part-in-hand';
 import { startTurn } from '../../application/turn/start-turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
+import { TimingButton } from '../timing-button';
 import { FirstCaution } from './first-caution';
 import { PartChoice } from './part-choice';
 import { partTitle } from './part-title';
 import { PersonChoice } from './person-choice';
-import { TimingButton } from './timing-button';
 
 interface LastTime {
   readonly person: string;

@@ -14,17 +14,25 @@ import { useWidth } from './use-width';
 const FEW = 5;
 const MINUTE_MS = 60_000;
 
+type PartWithMean = PartOfDay & { readonly meanMs: number };
+
+/** A part of which none counts has no place in the picture; the sheet below names it. */
+function hasMean(part: PartOfDay): part is PartWithMean {
+  return part.meanMs !== null;
+}
+
 /** The day's parts beside their targets: the first thing to see. */
 export function DayPicture({ day }: { day: DayReview }) {
   const { ref, width } = useWidth();
-  const lines = day.parts.map(partLine);
+  const parts = day.parts.filter(hasMean);
+  const lines = parts.map(partLine);
   return (
     <figure class="review-picture" ref={ref}>
       {width > 0 && (
         <PartTargetChart
           id="review-day-picture"
           title={words.pictureTitle(formatDay(day.day))}
-          description={day.parts.map((part, place) => lineInWords(part, lines[place]!)).join(' ')}
+          description={parts.map((part, place) => lineInWords(part, lines[place]!)).join(' ')}
           width={width}
           lines={lines}
           axisText={words.picture.axis}
@@ -33,7 +41,7 @@ export function DayPicture({ day }: { day: DayReview }) {
       )}
       <figcaption class="small quiet">
         {words.picture.legend}
-        {day.parts.some(({ n }) => n < FEW) && words.picture.fewLegend}
+        {parts.some(({ counted }) => counted < FEW) && words.picture.fewLegend}
       </figcaption>
     </figure>
   );
@@ -45,19 +53,19 @@ function tickText(minutes: number): string {
   return formatNumber(minutes, digits);
 }
 
-function partLine(part: PartOfDay): PartLine {
-  const { n, meanMs, deviationMs, shortestMs, longestMs, netTimesMs, against } = part;
-  const isFew = n < FEW;
-  const low = isFew ? shortestMs : Math.max(0, meanMs - (deviationMs ?? 0));
-  const high = isFew ? longestMs : meanMs + (deviationMs ?? 0);
+function partLine(part: PartWithMean): PartLine {
+  const { n, counted, meanMs, deviationMs, shortestMs, longestMs, netTimesMs, against } = part;
+  const isFew = counted < FEW;
+  const low = isFew ? (shortestMs ?? meanMs) : Math.max(0, meanMs - (deviationMs ?? 0));
+  const high = isFew ? (longestMs ?? meanMs) : meanMs + (deviationMs ?? 0);
   const side = against ? sideOfTarget(against.share) : 'level';
   const off = against ? formatNumber(Math.abs(Math.round(against.share * 100) - 100)) : '';
   return {
     key: part.part,
     label: part.partCode,
-    note: words.picture.note(n),
+    note: words.picture.note(n, counted),
     mean: meanMs / MINUTE_MS,
-    spread: n > 1 ? { low: low / MINUTE_MS, high: high / MINUTE_MS } : null,
+    spread: counted > 1 ? { low: low / MINUTE_MS, high: high / MINUTE_MS } : null,
     dots: isFew ? netTimesMs.map((ms) => ms / MINUTE_MS) : [],
     target: against && targetMark(part, against),
     side,
@@ -77,7 +85,7 @@ function targetMark({ targetChanged }: PartOfDay, { targetMs, n }: AgainstTarget
   return { value: carriedMs / MINUTE_MS, text: word(roundedClockFace(carriedMs)) };
 }
 
-function lineInWords({ partCode, n, meanMs }: PartOfDay, { target, verdict }: PartLine): string {
+function lineInWords({ partCode, n, meanMs }: PartWithMean, { target, verdict }: PartLine): string {
   return words.picture.line({
     part: partCode,
     n,

@@ -54,7 +54,10 @@ export function DaySheet({ day, open }: Props) {
         <tfoot>
           <tr>
             <td>{words.all}</td>
-            <td>{day.done}</td>
+            <td>
+              {day.done}
+              {day.counted < day.done && <small>{words.counted(day.counted)}</small>}
+            </td>
             <td />
             <td />
             <td />
@@ -76,7 +79,7 @@ export function DaySheet({ day, open }: Props) {
 }
 
 function Line({ part, open }: { part: PartOfDay; open: Props['open'] }) {
-  const { partCode, n, meanMs, targetMs, targetChanged, against, good, rework, scrap } = part;
+  const { partCode, n, counted, meanMs, targetMs, targetChanged, against, good, rework, scrap } = part;
   return (
     <tr>
       <th scope="row" class="words">
@@ -85,12 +88,13 @@ function Line({ part, open }: { part: PartOfDay; open: Props['open'] }) {
       <td>
         <Figure open={open} working={() => countWorking(part)}>
           {n}
+          {counted < n && <small>{words.counted(counted)}</small>}
         </Figure>
       </td>
       <td>
         <Figure open={open} working={() => meanWorking(part)}>
-          <strong>{roundedClockFace(meanMs)}</strong>
-          <small>{words.minutes(decimalMinutes(meanMs))}</small>
+          <strong>{meanMs === null ? words.none : roundedClockFace(meanMs)}</strong>
+          {meanMs !== null && <small>{words.minutes(decimalMinutes(meanMs))}</small>}
         </Figure>
       </td>
       <td>

@@ -12,10 +12,16 @@ function netCycles({ netTimesMs }: PartOfDay): NonNullable<Working['numbers']> {
 }
 
 export function countWorking(part: PartOfDay): Working {
-  return { title: says.count.title(part.partCode), says: says.count.says };
+  const { title, says: sense, put } = says.count;
+  return {
+    title: title(part.partCode),
+    says: sense,
+    ...(part.counted < part.n ? { put: put(part.counted, part.n) } : {}),
+  };
 }
 
 export function meanWorking(part: PartOfDay): Working {
+  if (part.meanMs === null) return { title: says.mean.title(part.partCode), says: says.mean.none };
   const sumMs = part.netTimesMs.reduce((sum, ms) => sum + ms, 0);
   return {
     title: says.mean.title(part.partCode),
@@ -23,7 +29,7 @@ export function meanWorking(part: PartOfDay): Working {
     formula: says.mean.formula,
     put: says.mean.put(
       decimalMinutes(sumMs),
-      part.n,
+      part.counted,
       decimalMinutes(part.meanMs, 3),
       roundedClockFace(part.meanMs),
     ),
@@ -32,15 +38,16 @@ export function meanWorking(part: PartOfDay): Working {
 }
 
 export function spreadWorking(part: PartOfDay): Working {
-  const isFew = part.n < 5;
-  if (isFew || part.deviationMs === null) {
+  const { meanMs, deviationMs, shortestMs, longestMs, counted } = part;
+  if (counted < 5 || meanMs === null || deviationMs === null) {
     const title = says.range.title(part.partCode);
-    if (part.n === 1) return { title, says: says.range.one, numbers: netCycles(part) };
+    if (shortestMs === null || longestMs === null) return { title, says: says.mean.none };
+    if (counted === 1) return { title, says: says.range.one, numbers: netCycles(part) };
     return {
       title,
       says: says.range.says,
       formula: says.range.formula,
-      put: `${roundedClockFace(part.shortestMs)} – ${roundedClockFace(part.longestMs)}`,
+      put: `${roundedClockFace(shortestMs)} – ${roundedClockFace(longestMs)}`,
       numbers: netCycles(part),
     };
   }
@@ -48,7 +55,7 @@ export function spreadWorking(part: PartOfDay): Working {
     title: says.deviation.title(part.partCode),
     says: says.deviation.says,
     formula: says.deviation.formula,
-    put: says.deviation.put(part.n, decimalMinutes(part.meanMs, 3), decimalMinutes(part.deviationMs, 3)),
+    put: says.deviation.put(counted, decimalMinutes(meanMs, 3), decimalMinutes(deviationMs, 3)),
     numbers: netCycles(part),
   };
 }

@@ -49,7 +49,10 @@ export function RunSheet({ run, partCode, chosen, open, pickDay }: Props) {
                 {formatDay(day)}
               </button>
             </th>
-            <td>{of.n}</td>
+            <td>
+              {of.n}
+              {of.counted < of.n && <small>{words.counted(of.counted)}</small>}
+            </td>
             <td>
               <Figure open={open} working={() => meanWorking(of)}>
                 <strong>{roundedClockFace(of.meanMs)}</strong>

@@ -7,9 +7,10 @@ const words = review.sheet;
 
 /** Standard deviation from five parts on, the range from two to four, words for one. */
 export function SpreadText({ part }: { part: PartOfDay }) {
-  const { n, deviationMs, shortestMs, longestMs } = part;
-  if (n === 1 || deviationMs === null) return <small>{words.oneOnly}</small>;
-  if (n < 5) {
+  const { counted, deviationMs, shortestMs, longestMs } = part;
+  if (shortestMs === null || longestMs === null) return <small>{words.noneCounted}</small>;
+  if (deviationMs === null) return <small>{words.oneOnly}</small>;
+  if (counted < 5) {
     return (
       <>
         {words.fromTo(roundedClockFace(shortestMs), roundedClockFace(longestMs))}

@@ -16,7 +16,7 @@ describe('averageOfPart', () => {
         [360, done()],
       ]),
     );
-    expect(averageOfPart(turn, 't:1')).toEqual({ n: 2, meanMs: 90_000 });
+    expect(averageOfPart(turn, 't:1')).toEqual({ n: 2, done: 2, meanMs: 90_000 });
   });
 
   it('is null before the first of that part, and never zero', () => {

@@ -1,12 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
-import { stampAt } from '../../support/records';
+import { recordAt, stampAt } from '../../support/records';
 import {
   change,
+  counted,
   done,
   ended,
   explained,
+  gapIs,
   judged,
   partL,
   partM,
@@ -126,34 +128,48 @@ describe('foldTurn', () => {
     expect(outcomes([85, judged(11, 'scrap')], [99, judged(11, 'rework')])).toEqual(['rework']);
   });
 
-  it('counts a sleep once: the monotonic clock stood still for it, so its record carries it', () => {
+  it('counts a sleep once, and as work only when somebody says so', () => {
     // 30 s worked, 600 s asleep, 10 s more. The monotonic clock shows 40 s; 40 + 600 = 640 s.
     const woken = stampAt(40_000, { wallMs: stampAt(640_000).wallMs });
     const records = turnRecords([
       [0, { kind: 'slept', sleptMs: 600_000 }, woken],
       [0, done(), woken],
     ]);
-    expect(netTimes(records)).toEqual([640_000]);
-    expect(foldTurn(records).lastAtMs).toBe(640_000);
+    const turn = foldTurn(records);
+    expect(turn.lastAtMs).toBe(640_000);
+    expect(ledgerTotals(turn.ledger)).toMatchObject({ cycle: 40_000, unaccounted: 600_000 });
+    expect(turn.cycles).toMatchObject([{ netMs: 40_000, isCounted: false, doubt: 'gap' }]);
+    const answered = foldTurn([
+      ...records,
+      recordAt(13, 40_000, 't:10', gapIs(11, 'work'), { stamp: woken }),
+    ]);
+    expect(answered.cycles).toMatchObject([{ netMs: 640_000, isCounted: true, doubt: null }]);
+    expect(ledgerTotals(answered.ledger)).toMatchObject({ cycle: 640_000, unaccounted: 0 });
   });
 
   it('measures across a reload by the wall clock, because the monotonic one began anew', () => {
     // Started at 0 s in run-1. In run-2 the monotonic clock says 5 s, the wall clock says 95 s after the start.
     const afterReload = stampAt(95_000, { run: 'run-2', monoMs: 5_000 });
     const later = stampAt(155_000, { run: 'run-2', monoMs: 65_000 });
-    expect(
-      netTimes(
-        turnRecords([
-          [0, done(), afterReload],
-          [0, done(), later],
-        ]),
-      ),
-    ).toEqual([95_000, 60_000]);
+    const records = turnRecords([
+      [0, done(), afterReload],
+      [0, done(), later],
+    ]);
+    // Nobody saw the 95 s in which the page was gone; called work, they are the first part's.
+    expect(netTimes(records)).toEqual([0, 60_000]);
+    expect(ledgerTotals(foldTurn(records).ledger)).toMatchObject({ cycle: 60_000, unaccounted: 95_000 });
+    const answer = recordAt(13, 0, 't:10', gapIs(11, 'work'), { stamp: later });
+    expect(netTimes([...records, answer])).toEqual([95_000, 60_000]);
   });
 
   it('gives no part a negative time when the wall clock was set back across a reload', () => {
     const setBack = stampAt(-3_600_000, { run: 'run-2', monoMs: 5_000 });
-    expect(netTimes(turnRecords([[0, done(), setBack]]))).toEqual([0]);
+    // No time passed between the two, so the tap counts only because somebody says so.
+    const records = turnRecords([
+      [0, done(), setBack],
+      [0, counted(11), setBack],
+    ]);
+    expect(netTimes(records)).toEqual([0]);
   });
 
   it('writes the time since the last part of an ended turn down as unaccounted, never as a cycle', () => {

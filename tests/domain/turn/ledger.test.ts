@@ -140,8 +140,14 @@ describe('the ledger of a turn', () => {
             recordAt(key, 0, 't:10', tap, { stamp: last.stamp }),
             recordAt(key + 1, 0, 't:10', undone(key), { stamp }),
           ];
-          // The same second passed, with nothing tapped in it: a clock that was set by nothing.
-          const untouched = [...records, recordAt(key, 0, 't:10', { kind: 'clock-set', byMs: 0 }, { stamp })];
+          // The same second passed, with nothing tapped in it: a clock that was set by nothing, twice, so that the
+          // tablet was seen at the same two moments.
+          const seen = { kind: 'clock-set', byMs: 0 } as const;
+          const untouched = [
+            ...records,
+            recordAt(key, 0, 't:10', seen, { stamp: last.stamp }),
+            recordAt(key + 1, 0, 't:10', seen, { stamp }),
+          ];
           const { lastByHandAt: _, ...taken } = foldTurn(again);
           expect(foldTurn(untouched)).toMatchObject(taken);
           expect(taken.cycles).toEqual(foldTurn(records).cycles);

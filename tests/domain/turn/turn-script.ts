@@ -32,6 +32,17 @@ export const judged = (number: number, outcome: 'good' | 'rework' | 'scrap'): Tu
   partDone: `t:${number}`,
   outcome,
 });
+export const gapIs = (number: number, as: Extract<TurnFact, { kind: 'gap-explained' }>['as']): TurnFact => ({
+  kind: 'gap-explained',
+  gap: `t:${number}`,
+  as,
+});
+export const counted = (number: number): TurnFact => ({ kind: 'tap-counted', tap: `t:${number}` });
+export const cycleIs = (number: number, as: 'one-part' | 'two-parts' | 'interrupted'): TurnFact => ({
+  kind: 'cycle-judged',
+  partDone: `t:${number}`,
+  as,
+});
 export const explained = (
   number: number,
   reason: string,

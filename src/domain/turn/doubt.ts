@@ -1,0 +1,38 @@
+import type { PartInHand } from '../records/turn-fact';
+
+/** A question that the taps leave open: something is suggested, a person decides. Times in milliseconds. */
+export type Doubt = {
+  /** Key of the record that the answer names. */
+  readonly key: string;
+  /** Since the turn began. */
+  readonly fromMs: number;
+  readonly toMs: number;
+} & (
+  | {
+      /** The tablet slept, or the page was gone: was it work? */
+      readonly kind: 'gap';
+      readonly suggestion: 'slept' | 'page-gone';
+    }
+  | {
+      /** A tap so soon after the one before that no part can have been made: kept, and no cycle. */
+      readonly kind: 'second-tap';
+      readonly suggestion: 'no-part';
+    }
+  | {
+      /** About twice as long as its neighbours: was a tap missed? */
+      readonly kind: 'two-parts';
+      readonly suggestion: { readonly eachMs: number };
+    }
+  | {
+      /** A run of parts that fits the target of another part. */
+      readonly kind: 'another-part';
+      readonly suggestion: { readonly fits: PartInHand; readonly partsDone: readonly string[] };
+    }
+  | {
+      /** Nobody was there for a long time: is it still the same person? */
+      readonly kind: 'same-person';
+      readonly suggestion: { readonly person: string };
+    }
+);
+
+export type DoubtKind = Doubt['kind'];

@@ -1,0 +1,18 @@
+import type { Stamp } from '../records/stamp';
+import type { PartInHand, PartOutcome } from '../records/turn-fact';
+
+/** A part as it was tapped, before anybody asks whether the tap was right. */
+export interface PartTapped extends PartInHand {
+  readonly key: string;
+  readonly doneAt: Stamp;
+  readonly fromMs: number;
+  readonly toMs: number;
+  /** Its time where it was not worked from tap to tap; null otherwise. */
+  readonly touchMs: number | null;
+  readonly outcome: PartOutcome;
+  readonly defect: string;
+  /** Without a stoppage or a gap from tap to tap. */
+  readonly isUnbroken: boolean;
+  /** A gap inside that nobody explained. */
+  readonly hasOpenGap: boolean;
+}

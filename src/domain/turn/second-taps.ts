@@ -1,0 +1,44 @@
+import type { PlacedRecord } from '../records/place-on-timeline';
+import { recordKey } from '../records/record-key';
+
+/** No part is made in less: a glove that bounces, a finger that is not sure. */
+const BOUNCE_MS = 1_500;
+/** Of the target in hand. */
+const CREDIBLE_SHARE = 0.15;
+
+/**
+ * Taps that no part can lie behind: a part done within 1.5 s of the tap before it, or within 15 % of its target
+ * when that is longer. After Go on the 1.5 s alone hold, because the part had its time before the stoppage. A
+ * tap whose time was taken otherwise than from tap to tap is never one.
+ *
+ * Must look at every record, also those taken back: a bounce of a tap that was taken back is still a bounce.
+ *
+ * @param placed all records of a turn
+ * @param taps what was said about such taps: true for one that was a part all the same
+ * @returns the key of each, with the place of the tap before it, milliseconds
+ */
+export function secondTaps(
+  placed: readonly PlacedRecord[],
+  taps: ReadonlyMap<string, boolean>,
+): Map<string, number> {
+  const second = new Map<string, number>();
+  const standing: { key: string; atMs: number; isResumed: boolean }[] = [];
+  for (const { record, atMs } of placed) {
+    const { fact } = record;
+    const key = recordKey(record);
+    if (fact.kind === 'undone') {
+      const place = standing.findIndex((tap) => tap.key === fact.of);
+      if (place > 0) standing.splice(place, 1);
+      second.delete(fact.of);
+    } else if (fact.kind === 'part-done') {
+      const before = standing.at(-1);
+      const share = before?.isResumed ? 0 : CREDIBLE_SHARE * (fact.targetMs ?? 0);
+      const isSoon = before !== undefined && atMs - before.atMs < Math.max(BOUNCE_MS, share);
+      if (isSoon && fact.touchMs === undefined && taps.get(key) !== true) second.set(key, before.atMs);
+      else standing.push({ key, atMs, isResumed: false });
+    } else if (fact.kind === 'turn-started' || fact.kind === 'resumed') {
+      standing.push({ key, atMs, isResumed: fact.kind === 'resumed' });
+    }
+  }
+  return second;
+}

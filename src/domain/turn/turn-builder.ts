@@ -1,0 +1,201 @@
+import type { PlacedRecord } from '../records/place-on-timeline';
+import { recordKey } from '../records/record-key';
+import type { PartInHand, TurnFact } from '../records/turn-fact';
+import type { Doubt } from './doubt';
+import type { Gap } from './find-gaps';
+import type { PartTapped } from './part-tapped';
+import { type LedgerSpan, NOT_STATED, type Stoppage, type Turn } from './turn';
+import type { TurnRemarks } from './turn-remarks';
+
+/** What Undo may take back: the taps that move the turn on. */
+const undoableKinds = new Set(['part-done', 'part-changed', 'stopped', 'resumed']);
+/** Nobody stays away this long without the question who came back. */
+const LONG_GAP_MS = 600_000;
+
+/** A stretch of the part in hand. `work` is cycle time once the part is done, unaccounted if it never is. */
+type Stretch = { readonly isWork: boolean; readonly span: LedgerSpan };
+
+/** Walks through the taps of a turn, gaps between them, and writes its ledger and the parts tapped. */
+export class TurnBuilder {
+  status: Turn['status'] = 'running';
+  inHand: PartInHand;
+  undoable: Turn['undoable'] = null;
+  end: PlacedRecord | null = null;
+  partBeganAtMs = 0;
+  partStoppedMs = 0;
+  partGapMs = 0;
+  readonly parts: PartTapped[] = [];
+  readonly stoppages: Stoppage[] = [];
+  readonly ledger: LedgerSpan[] = [];
+  readonly doubts: Doubt[] = [];
+  private pending: Stretch[] = [];
+  private sinceMs = 0;
+
+  constructor(
+    start: PartInHand,
+    private readonly person: string,
+    private readonly gaps: Gap[],
+    private readonly secondTaps: ReadonlyMap<string, number>,
+    private readonly remarks: TurnRemarks,
+  ) {
+    const { part, partCode, targetMs } = start;
+    this.inHand = { part, partCode, targetMs };
+  }
+
+  take(placed: PlacedRecord): void {
+    const { record, atMs } = placed;
+    const { fact } = record;
+    const key = recordKey(record);
+    this.takeGaps(atMs);
+    if (this.status === 'ended') return;
+    const before = this.secondTaps.get(key);
+    if (before !== undefined) {
+      if (!this.remarks.taps.has(key)) {
+        this.doubts.push({ kind: 'second-tap', key, fromMs: before, toMs: atMs, suggestion: 'no-part' });
+      }
+      return;
+    }
+    if (undoableKinds.has(fact.kind)) this.undoable = { key, kind: fact.kind };
+    switch (fact.kind) {
+      case 'part-done':
+        this.resume(atMs);
+        this.closeStretch(atMs);
+        this.finishPart(placed, fact, key);
+        break;
+      case 'part-changed': {
+        const { part, partCode, targetMs } = fact;
+        this.inHand = { part, partCode, targetMs };
+        break;
+      }
+      case 'stopped':
+        if (this.status !== 'running') break;
+        this.closeStretch(atMs);
+        this.status = 'stopped';
+        this.stoppages.push(this.explained(key, atMs));
+        break;
+      case 'resumed':
+        this.resume(atMs);
+        break;
+      case 'turn-ended':
+        this.resume(atMs);
+        this.closeStretch(atMs);
+        this.settle('unaccounted');
+        this.status = 'ended';
+        this.undoable = null;
+        this.end = placed;
+        break;
+    }
+  }
+
+  /** Writes down what is still open, up to the last record. */
+  close(lastAtMs: number): void {
+    this.takeGaps(lastAtMs);
+    if (this.status === 'ended') return;
+    if (this.status === 'running') this.closeStretch(lastAtMs);
+    this.settle('cycle');
+    const open = this.status === 'stopped' ? this.stoppages.at(-1) : undefined;
+    if (open && lastAtMs > open.fromMs) this.ledger.push(stoppedSpan(open, lastAtMs));
+  }
+
+  /** Gaps that lie before this moment. A stoppage simply goes on over one. */
+  private takeGaps(untilMs: number): void {
+    while (this.gaps.length > 0 && this.gaps[0]!.toMs <= untilMs) {
+      const gap = this.gaps.shift()!;
+      if (this.status === 'running') this.takeGap(gap);
+    }
+  }
+
+  private takeGap({ key, why, fromMs: beganMs, toMs }: Gap): void {
+    const fromMs = Math.max(beganMs, this.sinceMs);
+    this.closeStretch(fromMs);
+    const said = this.remarks.gaps.get(key);
+    const stopped = said === undefined || said === 'work' ? null : said;
+    const { category, reason, label } = stopped ?? {
+      category: 'unaccounted' as const,
+      reason: '',
+      label: '',
+    };
+    this.pending.push({ isWork: said === 'work', span: { category, reason, label, fromMs, toMs } });
+    this.sinceMs = toMs;
+    if (stopped) this.partStoppedMs += toMs - fromMs;
+    if (said === undefined) {
+      this.partGapMs += toMs - fromMs;
+      this.doubts.push({ kind: 'gap', key, fromMs, toMs, suggestion: why });
+    }
+    if (
+      toMs - fromMs > LONG_GAP_MS &&
+      !this.remarks.confirmedPeople.has(key) &&
+      this.remarks.person === null
+    ) {
+      this.doubts.push({ kind: 'same-person', key, fromMs, toMs, suggestion: { person: this.person } });
+    }
+  }
+
+  private finishPart(
+    { record, atMs }: PlacedRecord,
+    { part, partCode, targetMs, touchMs }: Extract<TurnFact, { kind: 'part-done' }>,
+    key: string,
+  ): void {
+    const judged = this.remarks.outcomes.get(key);
+    this.parts.push({
+      key,
+      part,
+      partCode,
+      targetMs,
+      doneAt: record.stamp,
+      fromMs: this.partBeganAtMs,
+      toMs: atMs,
+      // The ledger keeps the time between the taps all the same: it is the operator's, not the part's.
+      touchMs: touchMs ?? null,
+      outcome: judged?.outcome ?? 'good',
+      defect: judged?.defect ?? '',
+      isUnbroken: this.pending.length <= 1,
+      hasOpenGap: this.partGapMs > 0,
+    });
+    this.settle('cycle');
+    this.partBeganAtMs = atMs;
+    this.partStoppedMs = 0;
+    this.partGapMs = 0;
+  }
+
+  private explained(key: string, fromMs: number): Stoppage {
+    const why = this.remarks.explanations.get(key);
+    return {
+      key,
+      fromMs,
+      toMs: null,
+      reason: why?.reason ?? NOT_STATED,
+      label: why?.label ?? '',
+      category: why?.category ?? 'stoppage',
+    };
+  }
+
+  private resume(atMs: number): void {
+    if (this.status !== 'stopped') return;
+    const open = this.stoppages.pop()!;
+    this.stoppages.push({ ...open, toMs: atMs });
+    this.pending.push({ isWork: false, span: stoppedSpan(open, atMs) });
+    this.partStoppedMs += atMs - open.fromMs;
+    this.sinceMs = atMs;
+    this.status = 'running';
+  }
+
+  /** Ends the running stretch at this place. */
+  private closeStretch(atMs: number): void {
+    if (atMs > this.sinceMs) {
+      const span = { category: 'cycle' as const, reason: '', label: '', fromMs: this.sinceMs, toMs: atMs };
+      this.pending.push({ isWork: true, span });
+    }
+    this.sinceMs = atMs;
+  }
+
+  /** Writes the stretches of the part in hand to the ledger, work under the given category. */
+  private settle(category: 'cycle' | 'unaccounted'): void {
+    for (const { isWork, span } of this.pending) this.ledger.push(isWork ? { ...span, category } : span);
+    this.pending = [];
+  }
+}
+
+function stoppedSpan({ category, reason, label, fromMs }: Stoppage, toMs: number): LedgerSpan {
+  return { category, reason, label, fromMs, toMs };
+}

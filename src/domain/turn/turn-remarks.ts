@@ -1,0 +1,92 @@
+import type { PlacedRecord } from '../records/place-on-timeline';
+import type { TurnFact } from '../records/turn-fact';
+
+type Said<Kind extends TurnFact['kind']> = Extract<TurnFact, { kind: Kind }>;
+
+/** What was said about the taps of a turn. It may come long after them; what was said last holds. */
+export interface TurnRemarks {
+  readonly explanations: ReadonlyMap<string, Said<'stoppage-explained'>>;
+  readonly outcomes: ReadonlyMap<string, Said<'part-judged'>>;
+  readonly gaps: ReadonlyMap<string, Said<'gap-explained'>['as']>;
+  /** Taps that were taken for bounces: true where they were parts all the same. */
+  readonly taps: ReadonlyMap<string, boolean>;
+  readonly cycles: ReadonlyMap<string, Said<'cycle-judged'>['as']>;
+  readonly recoded: ReadonlyMap<string, Said<'part-recoded'>>;
+  readonly reclassified: readonly Said<'time-reclassified'>[];
+  /** Causes of the parts that are set aside. */
+  readonly setAside: ReadonlyMap<string, string>;
+  readonly confirmedParts: ReadonlySet<string>;
+  readonly confirmedPeople: ReadonlySet<string>;
+  /** Who it was after all; null when nobody corrected it. */
+  readonly person: string | null;
+}
+
+/** Gathers what was said in a turn, to be had when its taps are read. */
+export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
+  const explanations = new Map<string, Said<'stoppage-explained'>>();
+  const outcomes = new Map<string, Said<'part-judged'>>();
+  const gaps = new Map<string, Said<'gap-explained'>['as']>();
+  const taps = new Map<string, boolean>();
+  const cycles = new Map<string, Said<'cycle-judged'>['as']>();
+  const recoded = new Map<string, Said<'part-recoded'>>();
+  const reclassified: Said<'time-reclassified'>[] = [];
+  const setAside = new Map<string, string>();
+  const confirmedParts = new Set<string>();
+  const confirmedPeople = new Set<string>();
+  let person: string | null = null;
+  for (const { record } of records) {
+    const { fact } = record;
+    switch (fact.kind) {
+      case 'stoppage-explained':
+        explanations.set(fact.stoppage, fact);
+        break;
+      case 'part-judged':
+        outcomes.set(fact.partDone, fact);
+        break;
+      case 'gap-explained':
+        gaps.set(fact.gap, fact.as);
+        break;
+      case 'tap-counted':
+      case 'tap-left-out':
+        taps.set(fact.tap, fact.kind === 'tap-counted');
+        break;
+      case 'cycle-judged':
+        cycles.set(fact.partDone, fact.as);
+        break;
+      case 'part-recoded':
+        for (const key of fact.partDone) recoded.set(key, fact);
+        break;
+      case 'time-reclassified':
+        reclassified.push(fact);
+        break;
+      case 'part-set-aside':
+        setAside.set(fact.partDone, fact.cause);
+        break;
+      case 'part-taken-back':
+        setAside.delete(fact.partDone);
+        break;
+      case 'part-confirmed':
+        confirmedParts.add(fact.partDone);
+        break;
+      case 'person-confirmed':
+        confirmedPeople.add(fact.gap);
+        break;
+      case 'person-corrected':
+        person = fact.person;
+        break;
+    }
+  }
+  return {
+    explanations,
+    outcomes,
+    gaps,
+    taps,
+    cycles,
+    recoded,
+    reclassified,
+    setAside,
+    confirmedParts,
+    confirmedPeople,
+    person,
+  };
+}

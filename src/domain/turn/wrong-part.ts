@@ -1,0 +1,62 @@
+import { median } from '../../statistics/median';
+import type { PartInHand } from '../records/turn-fact';
+import type { Doubt } from './doubt';
+import type { Cycle } from './turn';
+
+/** Below this many parts a run says nothing. */
+const SHORTEST_RUN = 5;
+/** Outside of these the times do not fit the target in hand … */
+const OWN_FITS = { from: 0.7, to: 1.4 };
+/** … and inside of these they fit another part's. Net time over target, median of the run. */
+const OTHER_FITS = { from: 0.85, to: 1.15 };
+
+/** The runs of parts whose times do not fit their own target and do fit that of another part. */
+export function wrongParts(
+  cycles: readonly Cycle[],
+  candidates: readonly PartInHand[],
+  confirmed: ReadonlySet<string>,
+): Extract<Doubt, { kind: 'another-part' }>[] {
+  return runsOf(cycles).flatMap((run) => {
+    const first = run[0]!;
+    const counted = run.filter(({ isCounted, targetMs }) => isCounted && targetMs !== null && targetMs > 0);
+    if (counted.length < SHORTEST_RUN || run.some(({ key }) => confirmed.has(key))) return [];
+    const ratio = median(counted.map(({ netMs, targetMs }) => netMs / targetMs!));
+    if (ratio >= OWN_FITS.from && ratio <= OWN_FITS.to) return [];
+    const fits = closest(median(counted.map(({ netMs }) => netMs)), first.part, candidates);
+    if (!fits) return [];
+    const { part, partCode, targetMs } = fits;
+    return {
+      kind: 'another-part' as const,
+      key: first.key,
+      fromMs: first.fromMs,
+      toMs: run.at(-1)!.toMs,
+      suggestion: { fits: { part, partCode, targetMs }, partsDone: run.map(({ key }) => key) },
+    };
+  });
+}
+
+function runsOf(cycles: readonly Cycle[]): Cycle[][] {
+  const runs: Cycle[][] = [];
+  for (const cycle of cycles) {
+    const run = runs.at(-1);
+    if (run?.[0]?.part === cycle.part) run.push(cycle);
+    else runs.push([cycle]);
+  }
+  return runs;
+}
+
+/** The part whose target the time fits best; null when it fits none. */
+function closest(netMs: number, own: string, candidates: readonly PartInHand[]): PartInHand | null {
+  let best: PartInHand | null = null;
+  let bestOff = Number.POSITIVE_INFINITY;
+  for (const candidate of candidates) {
+    const { part, targetMs } = candidate;
+    if (part === own || targetMs === null || targetMs <= 0) continue;
+    const ratio = netMs / targetMs;
+    const off = Math.abs(Math.log(ratio));
+    if (ratio < OTHER_FITS.from || ratio > OTHER_FITS.to || off >= bestOff) continue;
+    best = candidate;
+    bestOff = off;
+  }
+  return best;
+}
