@@ -82,7 +82,7 @@ async function openBench(isWriter: boolean): Promise<{ bench: Bench; copies: 0 |
   try {
     const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(isWriter));
     const reserve = isWriter && !isDemo ? localReserve : null;
-    return { bench: await Bench.open(log, pageClock(randomName('run')), reserve), copies };
+    return { bench: await Bench.open(log, pageClock(randomName('run')), reserve, !isWriter), copies };
   } finally {
     clearTimeout(slow);
   }

@@ -30,6 +30,8 @@ export class Bench {
   private readonly watch: ClockWatch;
   private turnRecords: LogRecord[] = [];
   private studyRecords: LogRecord[] = [];
+  /** Another tab writes, or this one has handed over. */
+  private isReadOnly = false;
   private sequence = 0;
   private chain = 0;
 
@@ -43,8 +45,14 @@ export class Bench {
   }
 
   /** Reads what is in hand from the log. A log that cannot be read rejects: it is never an empty shop. */
-  static async open(log: RecordLog, clock: Clock, reserve: ReserveShelf | null = null): Promise<Bench> {
+  static async open(
+    log: RecordLog,
+    clock: Clock,
+    reserve: ReserveShelf | null = null,
+    isReadOnly = false,
+  ): Promise<Bench> {
     const bench = new Bench(log, clock, reserve);
+    bench.isReadOnly = isReadOnly;
     await takeFromReserve(log, reserve);
     const [last, shop, turns, studies] = await Promise.all([
       log.lastRecord(),
@@ -113,16 +121,19 @@ export class Bench {
 
   /** Lets what is on its way be saved, then closes. */
   async finish(): Promise<void> {
+    this.isReadOnly = true;
     await this.queue.idle();
     this.close();
   }
 
   close(): void {
+    this.isReadOnly = true;
     this.watch.stop();
     this.log.close();
   }
 
   private write(stream: string, facts: readonly Fact[], stamp: Stamp): LogRecord[] {
+    if (this.isReadOnly) throw new Error('a tab that only reads cannot record');
     const records = facts.map((fact): LogRecord => {
       this.sequence += 1;
       const unchained = { device: this.log.device, sequence: this.sequence, stream, stamp, fact };
@@ -168,6 +179,7 @@ export class Bench {
 
   /** Writes what the clocks did since they were last compared to whatever is being timed. */
   private noteClocks(stamp: Stamp = this.clock.now()): void {
+    if (this.isReadOnly) return;
     const fact = this.watch.compare(stamp);
     if (!fact) return;
     const turn = this.turnNow.value;

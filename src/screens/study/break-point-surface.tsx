@@ -2,8 +2,8 @@ import type { Stamp } from '../../domain/records/stamp';
 import { elementSoFar } from '../../domain/study/element-so-far';
 import type { Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
+import { TimingButton } from '../timing-button';
 import { timeWords } from './time-words';
-import { TimingButton } from './timing-button';
 
 const words = allWords.observe;
 

@@ -4,7 +4,7 @@ import { undoLastReading } from '../../application/study/undo-last-reading';
 import type { Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
-import { TimingButton } from './timing-button';
+import { TimingButton } from '../timing-button';
 
 const words = allWords.observe;
 

@@ -6,12 +6,12 @@ import { missBreakPoint } from '../../application/study/miss-break-point';
 import type { Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
+import { TimingButton } from '../timing-button';
 import { BreakPointSurface } from './break-point-surface';
 import { EndOfStudy } from './end-of-study';
 import { LiveElementSheet } from './live-element-sheet';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
-import { TimingButton } from './timing-button';
 import { WatchHead } from './watch-head';
 
 const words = allWords.observe;

@@ -1,5 +1,5 @@
 import { study } from '../../i18n/en/study';
-import { TimingButton } from './timing-button';
+import { TimingButton } from '../timing-button';
 
 const words = study.observe;
 

@@ -5,13 +5,13 @@ import { noAllowances } from '../../domain/study/allowance-terms';
 import { cycleOrder } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
+import { TimingButton } from '../timing-button';
 import { LiveElementSheet } from './live-element-sheet';
 import { momentWords } from './moment-words';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
 import type { StudyDraft } from './study-draft';
 import { termsOf } from './terms-draft';
-import { TimingButton } from './timing-button';
 import { WatchHead } from './watch-head';
 
 const words = study.observe;
