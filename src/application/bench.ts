@@ -1,13 +1,15 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { chainOf } from '../domain/records/chain';
+import { elapsedMs } from '../domain/records/elapsed-ms';
 import type { Fact, LogRecord } from '../domain/records/log-record';
 import { SHOP_STREAM } from '../domain/records/log-record';
 import { recordKey } from '../domain/records/record-key';
 import type { Stamp } from '../domain/records/stamp';
 import { foldShop, withShopRecord } from '../domain/shop/fold-shop';
 import type { Shop } from '../domain/shop/shop';
-import { foldStudy } from '../domain/study/fold-study';
+import type { foldStudy } from '../domain/study/fold-study';
 import type { Study } from '../domain/study/study';
+import { SHORTEST_GAP_MS } from '../domain/turn/find-gaps';
 import { foldTurn } from '../domain/turn/fold-turn';
 import type { Turn } from '../domain/turn/turn';
 import { ClockWatch } from './clock-watch';
@@ -28,6 +30,8 @@ export class Bench {
   private readonly changesNow = signal(0);
   private readonly queue: SavingQueue;
   private readonly watch: ClockWatch;
+  /** How studies are read: brought by the first one, so that a turn never waits for it. */
+  private readStudy: typeof foldStudy | null = null;
   private turnRecords: LogRecord[] = [];
   private studyRecords: LogRecord[] = [];
   /** Another tab writes, or this one has handed over. */
@@ -65,6 +69,10 @@ export class Bench {
     bench.shopNow.value = foldShop(shop);
     const turn = turns[0];
     if (turn) await bench.takeUpTurn(recordKey(turn));
+    bench.noteReturn();
+    if (studies.some(({ fact }) => fact.kind === 'study-started')) {
+      bench.bringStudies((await import('../domain/study/fold-study')).foldStudy);
+    }
     for (const start of studies) {
       if (start.fact.kind !== 'study-started' || bench.studyNow.value) continue;
       await bench.takeUpStudy(recordKey(start));
@@ -107,6 +115,11 @@ export class Bench {
   begin(fact: Extract<Fact, { starts: string }>, stamp: Stamp = this.clock.now()): LogRecord {
     const stream = recordKey({ device: this.log.device, sequence: this.sequence + 1 });
     return this.write(stream, [fact], stamp)[0]!;
+  }
+
+  /** Whoever begins a study brings the way to read it. */
+  bringStudies(readStudy: typeof foldStudy): void {
+    this.readStudy = readStudy;
   }
 
   putAwayTurn(): void {
@@ -163,8 +176,9 @@ export class Bench {
   }
 
   private showStudy(records: LogRecord[]): void {
+    if (!this.readStudy) throw new Error('bringStudies comes before the first study');
     this.studyRecords = records;
-    this.studyNow.value = foldStudy(records);
+    this.studyNow.value = this.readStudy(records);
   }
 
   private async takeUpTurn(stream: string): Promise<void> {
@@ -174,7 +188,16 @@ export class Bench {
 
   private async takeUpStudy(stream: string): Promise<void> {
     const records = await this.log.readStream(stream);
-    if (foldStudy(records).status === 'open') this.showStudy(records);
+    if (this.readStudy?.(records).status === 'open') this.showStudy(records);
+  }
+
+  /** The page is there again while a turn runs: what went on without it is a gap from here on, and no cycle. */
+  private noteReturn(): void {
+    const turn = this.turnNow.value;
+    if (this.isReadOnly || turn?.status !== 'running') return;
+    const now = this.clock.now();
+    const isLong = elapsedMs(turn.lastStamp, now) >= SHORTEST_GAP_MS;
+    if (isLong && turn.lastStamp.run !== now.run) this.write(turn.id, [{ kind: 'page-opened' }], now);
   }
 
   /** Writes what the clocks did since they were last compared to whatever is being timed. */

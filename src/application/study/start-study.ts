@@ -1,5 +1,6 @@
 import type { Stamp } from '../../domain/records/stamp';
 import type { StudyHeading } from '../../domain/records/study-fact';
+import { foldStudy } from '../../domain/study/fold-study';
 import { requireTerms } from '../../domain/study/require-terms';
 import { cycleOrder } from '../../domain/study/study';
 import type { Bench } from '../bench';
@@ -22,5 +23,6 @@ export function startStudy(bench: Bench, heading: StudyHeading, at?: Stamp): str
   }
   if (!heading.personTold) throw new RangeError('startStudy requires that the person was told');
   requireTerms('startStudy', heading.terms);
+  bench.bringStudies(foldStudy);
   return bench.begin({ kind: 'study-started', starts: 'study', ...heading }, at).stream;
 }

@@ -11,7 +11,7 @@ export interface Gap {
 }
 
 /** Shorter than this the part's clock simply goes on, by the wall clock. */
-const SHORTEST_MS = 10_000;
+export const SHORTEST_GAP_MS = 10_000;
 
 /** What moves a turn on, or tells of the clocks. All else may be said from anywhere, at any time. */
 const presentKinds = new Set([
@@ -38,7 +38,7 @@ export function findGaps(placed: readonly PlacedRecord[]): Gap[] {
     const isNewRun = before !== null && before.record.stamp.run !== record.stamp.run;
     const sleptMs = record.fact.kind === 'slept' ? record.fact.sleptMs : 0;
     const fromMs = isNewRun ? before!.atMs : atMs - sleptMs;
-    if (atMs - fromMs >= SHORTEST_MS) {
+    if (atMs - fromMs >= SHORTEST_GAP_MS) {
       gaps.push({ key: recordKey(record), why: isNewRun ? 'page-gone' : 'slept', fromMs, toMs: atMs });
     }
     before = each;

@@ -1,5 +1,5 @@
 import type { LedgerCategory } from '../../domain/turn/ledger-category';
-import { pace as words } from '../../i18n/en/pace';
+import { ownRecord as own } from '../../i18n/en/own-record';
 
 /** Milliseconds of a turn in one category. */
 export type CategoryTime = readonly [category: LedgerCategory, ms: number];
@@ -14,7 +14,7 @@ export function LedgerBar({ spent }: { spent: readonly CategoryTime[] }) {
     <div class="pace-ledger" aria-hidden="true">
       {spent.map(([category, ms]) => (
         <div key={category} class={`pace-ledger-span is-${category}`} style={{ flexGrow: ms / totalMs }}>
-          {ms / totalMs >= WORDED_FROM && <span>{words.categories[category]}</span>}
+          {ms / totalMs >= WORDED_FROM && <span>{own.categories[category]}</span>}
         </div>
       ))}
     </div>

@@ -1,7 +1,7 @@
 import type { LedgerCategory } from '../../domain/turn/ledger-category';
 import type { Turn } from '../../domain/turn/turn';
 import { wholeSeconds } from '../../domain/turn/whole-seconds';
-import { pace as words } from '../../i18n/en/pace';
+import { ownRecord as own } from '../../i18n/en/own-record';
 import { clockFace } from '../../i18n/format-duration';
 import type { CategoryTime } from './ledger-bar';
 
@@ -12,22 +12,22 @@ export function LedgerSheet({ turn, spent }: { turn: Turn; spent: readonly Categ
     turn.ledger
       .filter(({ category }) => category === wanted)
       .reduce((sum, span) => sum + wholeSeconds(span), 0);
-  const share = (ms: number) => words.share(turn.lastAtMs > 0 ? ms / turn.lastAtMs : 0);
+  const share = (ms: number) => own.share(turn.lastAtMs > 0 ? ms / turn.lastAtMs : 0);
   return (
     <section>
       <table class="sheet">
         <thead>
           <tr>
-            <th>{words.column.what}</th>
-            <th>{words.column.duration}</th>
-            <th>{words.column.share}</th>
+            <th>{own.column.what}</th>
+            <th>{own.column.duration}</th>
+            <th>{own.column.share}</th>
           </tr>
         </thead>
         <tbody>
           {spent.map(([category, ms]) => (
             <tr key={category}>
               <td>
-                <span class={`pace-swatch is-${category}`} aria-hidden="true" /> {words.categories[category]}
+                <span class={`pace-swatch is-${category}`} aria-hidden="true" /> {own.categories[category]}
               </td>
               <td>{clockFace(seconds(category) * 1_000)}</td>
               <td>{share(ms)}</td>
@@ -36,7 +36,7 @@ export function LedgerSheet({ turn, spent }: { turn: Turn; spent: readonly Categ
         </tbody>
         <tfoot>
           <tr>
-            <td>{words.elapsed}</td>
+            <td>{own.elapsed}</td>
             <td>{clockFace(turn.lastAtMs)}</td>
             <td />
           </tr>

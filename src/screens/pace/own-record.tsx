@@ -5,6 +5,7 @@ import type { LedgerCategory } from '../../domain/turn/ledger-category';
 import { ledgerTotals } from '../../domain/turn/ledger-totals';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
+import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
 import { LedgerBar } from './ledger-bar';
@@ -26,16 +27,16 @@ export function OwnRecord({ turn }: { turn: Turn }) {
     <div class="page stack pace-own">
       <header class="row spread">
         <div>
-          <h1>{words.ownTitle}</h1>
+          <h1>{own.ownTitle}</h1>
           <p class="number">
-            {words.ownWhen(person, localDay(startedAt), timeOfDay(startedAt), timeOfDay(lastStamp))}
+            {own.ownWhen(person, localDay(startedAt), timeOfDay(startedAt), timeOfDay(lastStamp))}
           </p>
         </div>
         <button type="button" class="button strong pace-another" onClick={() => bench.putAwayTurn()}>
-          {words.startAnother}
+          {own.startAnother}
         </button>
       </header>
-      <p class="quiet">{words.ownNote}</p>
+      <p class="quiet">{own.ownNote}</p>
       {aheadMs !== null && planAheadMs !== null && (
         <p class="row pace-own-position">
           <span>
@@ -49,7 +50,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       <div class="pace-own-sheets">
         <PartsSheet lines={partsOfDay(turn.cycles)} />
         <section class="stack pace-own-wide">
-          <h2>{words.ledgerTitle}</h2>
+          <h2>{own.ledgerTitle}</h2>
           <LedgerBar spent={spent} />
         </section>
         <LedgerSheet turn={turn} spent={spent} />

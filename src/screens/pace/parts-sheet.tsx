@@ -1,4 +1,5 @@
 import type { PartOfDay } from '../../domain/day/part-of-day';
+import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { clockFace } from '../../i18n/format-duration';
 import { useApp } from '../app';
@@ -7,12 +8,12 @@ import { partTitle } from './part-title';
 /** One line a part: how many, how long on average, and what the target was. */
 export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
   const { parts } = useApp().bench.shop.value;
-  const { column } = words;
+  const { column } = own;
   return (
     <section class="stack pace-own-wide">
-      <h2>{words.byPart}</h2>
+      <h2>{own.byPart}</h2>
       {lines.length === 0 ? (
-        <p>{words.noParts}</p>
+        <p>{own.noParts}</p>
       ) : (
         <>
           <table class="sheet">
@@ -33,14 +34,12 @@ export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
                   <td>{partTitle(parts, line)}</td>
                   <td>
                     {line.n}
-                    {line.counted < line.n && (
-                      <span class="small quiet"> {words.countedOf(line.counted)}</span>
-                    )}
+                    {line.counted < line.n && <span class="small quiet"> {own.countedOf(line.counted)}</span>}
                   </td>
                   <td>{line.meanMs === null ? '–' : clockFace(line.meanMs)}</td>
                   <td>
                     {line.targetMs === null ? words.averageTarget(null) : clockFace(line.targetMs)}
-                    {line.targetChanged && <span class="small quiet"> {words.targetChanged}</span>}
+                    {line.targetChanged && <span class="small quiet"> {own.targetChanged}</span>}
                   </td>
                   <td>{line.good}</td>
                   <td>{line.rework}</td>
@@ -49,7 +48,7 @@ export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
               ))}
             </tbody>
           </table>
-          <p class="quiet small">{words.netNote}</p>
+          <p class="quiet small">{own.netNote}</p>
         </>
       )}
     </section>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { NOT_STATED, type Stoppage, type Turn } from '../../domain/turn/turn';
 import { wholeSeconds } from '../../domain/turn/whole-seconds';
+import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { clockFace } from '../../i18n/format-duration';
 import { useApp } from '../app';
@@ -18,17 +19,17 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
     wholeSeconds({ fromMs, toMs: toMs ?? turn.lastAtMs }) * 1_000;
   return (
     <section class="stack">
-      <h2>{words.stoppagesTitle}</h2>
+      <h2>{own.stoppagesTitle}</h2>
       {stoppages.length === 0 ? (
-        <p>{words.noStoppages}</p>
+        <p>{own.noStoppages}</p>
       ) : (
         <table class="sheet">
           <thead>
             <tr>
-              <th>{words.column.when}</th>
-              <th>{words.column.duration}</th>
+              <th>{own.column.when}</th>
+              <th>{own.column.duration}</th>
               <th class="words" colSpan={2}>
-                {words.column.why}
+                {own.column.why}
               </th>
             </tr>
           </thead>
@@ -47,7 +48,7 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
                     disabled={isReadOnly}
                     onClick={() => setOpen(stoppage.key)}
                   >
-                    {stoppage.reason === NOT_STATED ? words.sayWhyShort : words.change}
+                    {stoppage.reason === NOT_STATED ? own.sayWhyShort : own.change}
                   </button>
                 </td>
               </tr>
