@@ -171,9 +171,47 @@ describe('a hostile backup, its last line made to fit', () => {
     }
   });
 
+  it('with a number beyond all numbers where any number may be is refused', async () => {
+    const line = recordLine({ ...first, stream: 'demo:9', fact: { kind: 'clock-set', byMs: 7 } });
+    expect(await faultOf(sealed([header, line.replace('"byMs":7', '"byMs":1e999')]))).toEqual({
+      code: 'not-a-record',
+      line: 2,
+      where: '.fact.byMs',
+    });
+  });
+
+  it('with lines out of order or twice is refused as such, the tablets’ order among them', async () => {
+    const records = lines.slice(1, -1);
+    const twice = [header, ...records.slice(0, 3), records[2]!];
+    expect(await faultOf(sealed(twice))).toEqual({ code: 'out-of-order', line: 5 });
+    const [one, other] = ['b', 'a'].map((device) => {
+      const record = { ...first, device };
+      return recordLine({ ...record, chain: chainOf(record, 0) });
+    });
+    expect(await faultOf(sealed([header, one!, other!]))).toEqual({ code: 'out-of-order', line: 3 });
+  });
+
+  it('with a byte order mark, which a program put before a line, is refused', async () => {
+    const records = lines.slice(1, -1);
+    const marked = [header, `\uFEFF${records[0]}`, ...records.slice(1)];
+    expect(await faultOf(sealed(marked))).toEqual({ code: 'not-json', line: 2 });
+    expect(await faultOf(`\uFEFF${lines.join('\n')}\n`)).toEqual({ code: 'not-a-backup' });
+  });
+
   it('with the names of an object’s own machinery is refused, and no object is the worse for it', async () => {
     const line = recordLine(first).replace('"fact":{', '"fact":{"__proto__":{"isAdmin":true},');
     expect(await faultOf(sealed([header, line]))).toMatchObject({ code: 'not-a-record' });
+    const row =
+      `{"study":"a","cycle":1,"element":"b","elementNo":1,"elementClass":"repetitive","work":"manual",
+      "placement":"external","unitsPerOccurrence":1,"partsPerCycle":1,"observedMs":1,"ratingPct":100,
+      "excluded":null,"allowancePct":0,"allowanceBasis":"normal_time","machineAllowancePct":0,
+      "carried":{"__proto__":"x"}}`.replace(/\s*\n\s*/g, '');
+    const imported = `{"kind":"study-imported","starts":"study","study":"a","fileName":"b","rows":[${row}]}`;
+    const begun = { ...first, stream: 'demo:1' };
+    const tabled = recordLine(begun).replace(/"fact":\{.*\},"chain"/, `"fact":${imported},"chain"`);
+    expect(await faultOf(sealed([header, tabled]))).toMatchObject({
+      where: '.fact.rows.0.carried.__proto__',
+    });
     for (const kind of ['__proto__', 'constructor', 'toString', 'hasOwnProperty']) {
       expect(await faultOfRecord({ ...first, fact: { kind } })).toMatchObject({ code: 'unknown-kind', kind });
     }
@@ -251,6 +289,25 @@ describe('a hostile backup, its last line made to fit', () => {
     const outcome = await restoreBackup(bench, { format }, { stream });
     expect(outcome).toMatchObject({ reason: 'refused', fault: { code: 'line-too-long', line: 2 } });
     expect(sent).toBeLessThan(LONGEST_LINE_BYTES / piece.length + 10);
+  });
+
+  it('is let go as soon as it is refused: the rest of a large file is not read', async () => {
+    let isLetGo = false;
+    let sent = 0;
+    const stream = () =>
+      new ReadableStream<Bytes>({
+        pull(controller) {
+          sent += 1;
+          controller.enqueue(new TextEncoder().encode(sent === 1 ? `${header}\n` : 'no record\n'));
+        },
+        cancel() {
+          isLetGo = true;
+        },
+      });
+    const outcome = await restoreBackup(bench, { format }, { stream });
+    expect(outcome).toMatchObject({ reason: 'refused', fault: { code: 'not-json', line: 2 } });
+    expect(isLetGo).toBe(true);
+    expect(sent).toBeLessThan(5);
   });
 
   it('that the browser cannot read is refused with what the browser says', async () => {

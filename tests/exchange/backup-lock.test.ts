@@ -107,26 +107,39 @@ describe('a locked backup', () => {
   it('is refused when pieces are left out, doubled, moved, cut off at a seam, or come from another file', async () => {
     const { header, pieces } = apart(large);
     const other = apart(await backupOf(format, shop, PASSPHRASE));
+    // Found by the piece itself, before anything in it is looked at: the first that is not in its place.
+    const damaged = (place: number) =>
+      place === 0 ? { code: 'pass-phrase-wrong' } : { code: 'piece-damaged', piece: place + 1 };
+    const last = pieces.length - 1;
     for (const place of pieces.keys()) {
       const without = pieces.filter((_, index) => index !== place);
-      expect(await faultOf(together(header, ...without)), `without ${place}`).not.toBeNull();
+      const seam = place === last ? last - 1 : place;
+      expect(await faultOf(together(header, ...without)), `without ${place}`).toEqual(damaged(seam));
       const doubled = pieces.flatMap((piece, index) => (index === place ? [piece, piece] : [piece]));
-      expect(await faultOf(together(header, ...doubled)), `${place} doubled`).not.toBeNull();
+      const second = place === last ? last : place + 1;
+      expect(await faultOf(together(header, ...doubled)), `${place} doubled`).toEqual(damaged(second));
       const spliced = pieces.map((piece, index) => (index === place ? other.pieces[index]! : piece));
-      expect(await faultOf(together(header, ...spliced)), `${place} of another file`).toEqual(
-        place === 0 ? { code: 'pass-phrase-wrong' } : { code: 'piece-damaged', piece: place + 1 },
-      );
-      for (let with_ = place + 1; with_ < pieces.length; with_ += 1) {
+      expect(await faultOf(together(header, ...spliced)), `${place} of another`).toEqual(damaged(place));
+      for (let later = place + 1; later < pieces.length; later += 1) {
         const moved = pieces.slice();
-        [moved[place], moved[with_]] = [pieces[with_]!, pieces[place]!];
-        expect(await faultOf(together(header, ...moved)), `${place} and ${with_} moved`).not.toBeNull();
+        [moved[place], moved[later]] = [pieces[later]!, pieces[place]!];
+        expect(await faultOf(together(header, ...moved)), `${place} and ${later}`).toEqual(damaged(place));
       }
     }
-    for (let kept = 0; kept < pieces.length; kept += 1) {
-      expect(await faultOf(together(header, ...pieces.slice(0, kept))), `the first ${kept}`).not.toBeNull();
+    for (let kept = 1; kept < pieces.length; kept += 1) {
+      const cut = together(header, ...pieces.slice(0, kept));
+      expect(await faultOf(cut), `the first ${kept}`).toEqual(damaged(kept - 1));
     }
+    expect(await faultOf(header)).toEqual({ code: 'pass-phrase-wrong' });
     expect(await faultOf(together(other.header, ...pieces))).toEqual({ code: 'pass-phrase-wrong' });
-    expect(await faultOf(together(header, ...pieces, new Uint8Array([1])))).not.toBeNull();
+    expect(await faultOf(together(header, ...pieces, new Uint8Array([1])))).toEqual(damaged(last));
+  });
+
+  it('is refused with another first line, even one that says the same', async () => {
+    const { header, pieces } = apart(small);
+    const { format: name, ...rest } = JSON.parse(new TextDecoder().decode(header));
+    const same = new TextEncoder().encode(`${JSON.stringify({ ...rest, format: name })}\n`);
+    expect(await faultOf(together(same, ...pieces))).toEqual({ code: 'pass-phrase-wrong' });
   });
 
   it('opens and refuses with the machine’s own PBKDF2 too', async () => {

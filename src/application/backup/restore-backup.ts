@@ -91,22 +91,20 @@ export async function restoreBackup(
 /** Writes the records the log lacks, as they are read the second time. */
 class Writing {
   private waiting: LogRecord[] = [];
-  private readonly part: number;
   private place = 0;
 
   constructor(
     private readonly log: RecordLog,
     private readonly plan: RestorePlan,
     private readonly wrote: (count: number) => void,
-  ) {
-    this.part = plan.added <= ALL_AT_ONCE ? ALL_AT_ONCE : PART;
-  }
+  ) {}
 
   async take(records: readonly LogRecord[]): Promise<void> {
+    const isInParts = this.plan.added > ALL_AT_ONCE;
     for (const record of records) {
       if (!this.isMissing(record)) continue;
       this.waiting.push(record);
-      if (this.waiting.length === this.part && this.plan.added > ALL_AT_ONCE) await this.write();
+      if (isInParts && this.waiting.length === PART) await this.write();
     }
   }
 

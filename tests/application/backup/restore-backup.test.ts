@@ -46,12 +46,12 @@ function tablet(device: string, fromMin: number, taps: number, toMin: number): L
 /** A log that refuses the writes of these numbers, from 1. */
 class RefusingLog extends InMemoryRecordLog {
   writes = 0;
-  constructor(private readonly refused: (write: number) => boolean) {
+  constructor(private readonly refused: (write: number, records: readonly LogRecord[]) => boolean) {
     super('own');
   }
   override async append(records: readonly LogRecord[]): Promise<void> {
     this.writes += 1;
-    if (this.refused(this.writes)) throw new DOMException('no room', 'QuotaExceededError');
+    if (this.refused(this.writes, records)) throw new DOMException('no room', 'QuotaExceededError');
     await super.append(records);
   }
 }
@@ -121,20 +121,23 @@ describe('restoreBackup', () => {
   });
 
   it('leaves the log as it was when the log refuses, and restoring again completes it', async () => {
-    const records = tablet('a', 0, 500, 30);
+    const records = tablet('a', 0, 4_998, 30);
     let refuses = true;
-    const log = new RefusingLog(() => refuses);
+    // One record late in the file is too much for it: those before it must not have been written either.
+    const isTooMuch = ({ device, sequence }: LogRecord) => device === 'a' && sequence === 4_000;
+    const log = new RefusingLog((_, some) => refuses && some.some(isTooMuch));
+    await log.append(tablet('b', 0, 1, 2));
     expect(await restore(log, records)).toEqual({
       ok: false,
       reason: 'cut-short',
       written: 0,
-      of: 502,
+      of: 5_000,
       problem: 'QuotaExceededError: no room',
     });
-    expect(await log.count()).toBe(0);
+    expect(await log.count()).toBe(3);
     refuses = false;
-    expect(await restore(log, records)).toMatchObject({ ok: true, plan: { added: 502 } });
-    expect(await linesOf(log)).toEqual(records.map(recordLine));
+    expect(await restore(log, records)).toMatchObject({ ok: true, plan: { added: 5_000 } });
+    expect((await linesOf(log)).slice(0, 5_000)).toEqual(records.map(recordLine));
   });
 
   it('says how far a large restore came, and goes on from there', async () => {
@@ -159,6 +162,21 @@ describe('restoreBackup', () => {
     const log = new RefusingLog((write) => write === 1);
     expect(await restore(log, records)).toMatchObject({ ok: true });
     expect(await log.count()).toBe(22);
+  });
+
+  it('hands the log nothing but what it lacks', async () => {
+    const records = tablet('a', 0, 50, 30);
+    const log = new InMemoryRecordLog('own');
+    await log.append([...records.slice(0, 10), ...records.slice(20, 30)]);
+    const appended: number[] = [];
+    const append = log.append.bind(log);
+    log.append = async (some) => {
+      appended.push(...some.map(({ sequence }) => sequence));
+      await append(some);
+    };
+    await restore(log, records);
+    const lacking = records.map(({ sequence }) => sequence).filter((it) => it > 30 || (it > 10 && it <= 20));
+    expect(appended).toEqual(lacking);
   });
 
   it('says so when the log cannot be read, and writes nothing', async () => {

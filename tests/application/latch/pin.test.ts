@@ -78,6 +78,7 @@ describe('the supervisor’s PIN', () => {
     expect(await setPin(bench, secrets, '1234', '0000')).toMatchObject({ ok: false, reason: 'wrong' });
     expect(await setPin(bench, secrets, null, '0000')).toMatchObject({ ok: false });
     await settled();
+    expect(await isLatched(bench)).toBe(true);
     expect(await tries('4711')).toEqual({ ok: true });
     expect(await setPin(bench, secrets, '1234', '4711')).toEqual({ ok: true });
     await settled();
