@@ -19,6 +19,9 @@ import { timeOfDay } from './time-of-day';
 export function OwnRecord({ turn }: { turn: Turn }) {
   const { bench } = useApp();
   const { person, startedAt, lastStamp } = turn;
+  const day = localDay(startedAt);
+  const lastDay = localDay(lastStamp);
+  const endedAt = lastDay === day ? timeOfDay(lastStamp) : `${lastDay} ${timeOfDay(lastStamp)}`;
   const { aheadMs, planAheadMs } = pace(turn, lastStamp);
   const spent = (Object.entries(ledgerTotals(turn.ledger)) as [LedgerCategory, number][]).filter(
     ([, ms]) => ms > 0,
@@ -28,9 +31,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       <header class="row spread">
         <div>
           <h1>{own.ownTitle}</h1>
-          <p class="number">
-            {own.ownWhen(person, localDay(startedAt), timeOfDay(startedAt), timeOfDay(lastStamp))}
-          </p>
+          <p class="number">{own.ownWhen(person, day, timeOfDay(startedAt), endedAt)}</p>
         </div>
         <button type="button" class="button strong pace-another" onClick={() => bench.putAwayTurn()}>
           {own.startAnother}
