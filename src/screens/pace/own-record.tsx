@@ -10,6 +10,7 @@ import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
 import { LedgerBar } from './ledger-bar';
 import { LedgerSheet } from './ledger-sheet';
+import { OwnDoubts } from './own-doubts';
 import { PartsSheet } from './parts-sheet';
 import { PositionText } from './position-text';
 import { StoppageSheet } from './stoppage-sheet';
@@ -56,6 +57,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
         </section>
         <LedgerSheet turn={turn} spent={spent} />
         <StoppageSheet turn={turn} />
+        <OwnDoubts turn={turn} />
       </div>
     </div>
   );

@@ -18,7 +18,7 @@ export function PaceScreen() {
   const { bench } = useApp();
   const turn = bench.turn.value;
   const isAwake = useScreenAwake(turn !== null && turn.status !== 'ended');
-  const OwnRecord = useOwnRecord(turn?.status === 'ended');
+  const OwnRecord = useOwnRecord(turn !== null);
   const [goesOn, setGoesOn] = useState('');
   const now = useNow();
   // Drawn again when the answer changes, not with every tick.
@@ -30,7 +30,7 @@ export function PaceScreen() {
   return <TurnInHand turn={turn} isAwake={isAwake} />;
 }
 
-/** Read when a turn ends: nothing that the first tap of the day should wait for. */
+/** Read once a turn runs, so that it is there at the end and no first tap of the day waits for it. */
 function useOwnRecord(isWanted: boolean): TurnView | null {
   const [loaded, setLoaded] = useState<{ View: TurnView } | null>(null);
   useEffect(() => {

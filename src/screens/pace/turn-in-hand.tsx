@@ -14,12 +14,6 @@ import { TurnUpper } from './turn-upper';
 import { undoText } from './undo-text';
 import { useStrayKeys } from './use-stray-keys';
 
-/**
- * A glove that bounces on Start or on Go on meets the surface that comes into its place. No part is done so
- * soon: the second press belongs to the first. 200 ms: the usual bound for a bounce, from memory.
- */
-const BOUNCE_MS = 200;
-
 /** A turn that runs or stands still. Figures above, the surface below; a question takes the place of figures. */
 export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) {
   const { bench } = useApp();
@@ -28,8 +22,6 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const [takenBack, setTakenBack] = useState('');
   const [spoken, setSpoken] = useState('');
   const main = useRef<HTMLButtonElement>(null);
-  /** Since when the surface has meant what it says. */
-  const surfaceSince = useRef(turn.startedAt);
   const upper = useRef<HTMLElement>(null);
 
   // A pedal or a key presses what has the focus, so after every act that is the surface again.
@@ -44,16 +36,16 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   };
 
   const tapMain = (at: Stamp) => {
-    const { run, monoMs } = surfaceSince.current;
-    if (run === at.run && at.monoMs - monoMs < BOUNCE_MS) return;
+    // A bounce is recorded like any tap: what it was is a question to the records, and can be answered later.
     if (bench.turn.peek()?.status === 'stopped') {
       resumeWork(bench, at);
-      surfaceSince.current = at;
       acted(words.announceGoing);
     } else {
+      const before = bench.turn.peek()?.cycles.length ?? 0;
       markPartDone(bench, at);
       const cycles = bench.turn.peek()?.cycles ?? [];
-      acted(words.announceDone(cycles.length, cycles.at(-1)?.netMs ?? 0));
+      const isNew = cycles.length > before;
+      acted(isNew ? words.announceDone(cycles.length, cycles.at(-1)!.netMs) : words.announceIgnored);
     }
     setTaps(taps + 1);
   };
