@@ -27,6 +27,7 @@ export class TurnBuilder {
   readonly parts: PartTapped[] = [];
   readonly stoppages: Stoppage[] = [];
   readonly ledger: LedgerSpan[] = [];
+  readonly gapsTaken: Gap[] = [];
   readonly doubts: Doubt[] = [];
   private pending: Stretch[] = [];
   private sinceMs = 0;
@@ -107,6 +108,7 @@ export class TurnBuilder {
 
   private takeGap({ key, why, fromMs: beganMs, toMs }: Gap): void {
     const fromMs = Math.max(beganMs, this.sinceMs);
+    this.gapsTaken.push({ key, why, fromMs, toMs });
     this.closeStretch(fromMs);
     const said = this.remarks.gaps.get(key);
     const stopped = said === undefined || said === 'work' ? null : said;

@@ -1,6 +1,7 @@
 import type { Stamp } from '../records/stamp';
 import type { PartInHand, PartOutcome } from '../records/turn-fact';
 import type { Doubt, DoubtKind } from './doubt';
+import type { Gap } from './find-gaps';
 import type { LedgerCategory } from './ledger-category';
 
 /** An operator's stretch at a station, as its records tell it. All times in milliseconds. */
@@ -16,8 +17,12 @@ export interface Turn {
   readonly ledger: readonly LedgerSpan[];
   /** Stoppages in order; the last one is open while the turn is stopped. */
   readonly stoppages: readonly Stoppage[];
+  /** Gaps while work ran, answered or not. */
+  readonly gaps: readonly Gap[];
   /** What nobody has answered yet, in order of time. */
   readonly doubts: readonly Doubt[];
+  /** First parts done of the runs whose part somebody called right. */
+  readonly confirmedParts: ReadonlySet<string>;
   /** Time since the turn began at which the part in hand was begun, and time stopped since then. */
   readonly partBeganAtMs: number;
   readonly partStoppedMs: number;

@@ -93,6 +93,7 @@ export const pace = {
   changeTitle: 'Which part comes next?',
   reasonTitle: 'Why, if you want to say',
   reasonTitleAfter: (ms: number) => `Stopped ${clockFace(ms)}: why?`,
+  gapTitle: (ms: number) => `Not work for ${clockFace(ms)}: what was it?`,
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   back: 'Back',
@@ -103,6 +104,7 @@ export const pace = {
   endNo: 'Keep working',
   screenMaySleep: 'Screen may sleep',
   announceDone: (count: number, ms: number) => `Part ${count} done, ${clockFace(ms)}`,
+  announceIgnored: 'Second tap ignored',
   announceStopped: 'Stopped',
   announceGoing: 'Going on',
 

@@ -6,6 +6,7 @@ import { DayLedger } from './day-ledger';
 import { DayLostTime } from './day-lost-time';
 import { DayPicture } from './day-picture';
 import { DaySheet } from './day-sheet';
+import { DayToSettle } from './day-to-settle';
 import { sideOfTarget } from './side-of-target';
 import type { Working } from './working';
 
@@ -36,6 +37,7 @@ export function OneDay({ day, open }: Props) {
           <DayLostTime day={day} open={open} />
         </div>
       )}
+      <DayToSettle key={day.day} day={day.day} />
     </>
   );
 }

@@ -1,0 +1,110 @@
+import type { LogRecord } from '../records/log-record';
+import { placeOnTimeline } from '../records/place-on-timeline';
+import { recordKey } from '../records/record-key';
+import type { Stamp } from '../records/stamp';
+import type { AnswerFact, CorrectionFact, PartInHand } from '../records/turn-fact';
+import { withoutUndone } from '../records/without-undone';
+import { foldTurn } from './fold-turn';
+import type { LedgerSpan, Turn } from './turn';
+
+/** What stood before a correction, or after it. */
+export type CorrectedState =
+  | { readonly what: 'parts'; readonly parts: readonly PartInHand[] }
+  | { readonly what: 'person'; readonly person: string }
+  | { readonly what: 'time'; readonly spans: readonly LedgerSpan[] }
+  | { readonly what: 'count'; readonly done: number; readonly counted: number };
+
+/** One answer or correction, as it can be shown to whoever it concerns. */
+export interface Correction {
+  readonly key: string;
+  readonly kind: (AnswerFact | CorrectionFact)['kind'];
+  readonly at: Stamp;
+  /** Code of who made it; empty where it was said at the station. */
+  readonly by: string;
+  /** In the words of who made it; empty for an answer, which is its own reason. */
+  readonly why: string;
+  readonly before: CorrectedState;
+  readonly after: CorrectedState;
+}
+
+/**
+ * Every answer and correction of a turn in the order in which they were made: who, when, why, before, after.
+ * Before and after are read from the turn as it stood without it and with it, so that neither can be made up.
+ *
+ * @throws {RangeError} foldTurn requires a stream that begins with a turn
+ */
+export function correctionHistory(records: readonly LogRecord[]): Correction[] {
+  const standing = new Set(withoutUndone(placeOnTimeline(records)).map(({ record }) => record));
+  return records.flatMap((record, place) => {
+    const { fact } = record;
+    if (!isCorrection(fact) || !standing.has(record)) return [];
+    const state = stateOf(fact);
+    return {
+      key: recordKey(record),
+      kind: fact.kind,
+      at: record.stamp,
+      by: fact.by ?? '',
+      why: 'why' in fact ? fact.why : 'cause' in fact ? fact.cause : '',
+      before: state(foldTurn(records.slice(0, place))),
+      after: state(foldTurn(records.slice(0, place + 1))),
+    };
+  });
+}
+
+const kinds: ReadonlySet<string> = new Set<(AnswerFact | CorrectionFact)['kind']>([
+  'gap-explained',
+  'tap-counted',
+  'tap-left-out',
+  'cycle-judged',
+  'part-confirmed',
+  'person-confirmed',
+  'part-recoded',
+  'person-corrected',
+  'time-reclassified',
+  'part-set-aside',
+  'part-taken-back',
+]);
+
+function isCorrection(fact: LogRecord['fact']): fact is AnswerFact | CorrectionFact {
+  return kinds.has(fact.kind);
+}
+
+/** How to read what a correction is about from a turn. */
+function stateOf(fact: AnswerFact | CorrectionFact): (turn: Turn) => CorrectedState {
+  switch (fact.kind) {
+    case 'part-recoded':
+      return ({ cycles }) => ({ what: 'parts', parts: distinctParts(cycles, new Set(fact.partDone)) });
+    case 'person-corrected':
+    case 'person-confirmed':
+      return ({ person }) => ({ what: 'person', person });
+    case 'time-reclassified':
+      return ({ ledger }) => ({ what: 'time', spans: clipped(ledger, fact.fromMs, fact.toMs) });
+    case 'gap-explained':
+      return (turn) => ({ what: 'time', spans: spansOfGap(turn, fact.gap) });
+    default:
+      return ({ cycles }) => ({
+        what: 'count',
+        done: cycles.length,
+        counted: cycles.filter(({ isCounted }) => isCounted).length,
+      });
+  }
+}
+
+function distinctParts(cycles: Turn['cycles'], keys: ReadonlySet<string>): PartInHand[] {
+  const parts = new Map<string, PartInHand>();
+  for (const { key, part, partCode, targetMs } of cycles) {
+    if (keys.has(key)) parts.set(part, { part, partCode, targetMs });
+  }
+  return [...parts.values()];
+}
+
+function clipped(ledger: readonly LedgerSpan[], fromMs: number, toMs: number): LedgerSpan[] {
+  return ledger
+    .filter((span) => span.fromMs < toMs && span.toMs > fromMs)
+    .map((span) => ({ ...span, fromMs: Math.max(span.fromMs, fromMs), toMs: Math.min(span.toMs, toMs) }));
+}
+
+function spansOfGap({ ledger, gaps }: Turn, key: string): LedgerSpan[] {
+  const gap = gaps.find((each) => each.key === key);
+  return gap ? clipped(ledger, gap.fromMs, gap.toMs) : [];
+}

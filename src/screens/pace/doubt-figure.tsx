@@ -1,0 +1,36 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { Doubt } from '../../domain/turn/doubt';
+import type { Turn } from '../../domain/turn/turn';
+import type { TurnPanel } from './turn-panel';
+
+type DoubtView = typeof import('../settle/doubt-line').DoubtLine;
+
+interface Props {
+  readonly turn: Turn;
+  readonly doubt: Doubt;
+  open(panel: TurnPanel, event: MouseEvent): void;
+  acted(): void;
+}
+
+/** The newest open question, in one quiet line beside the figures. Read with the first one of the day. */
+export function DoubtFigure({ turn, doubt, open, acted }: Props) {
+  const [loaded, setLoaded] = useState<{ View: DoubtView } | null>(null);
+  useEffect(() => {
+    import('../settle/doubt-line').then(({ DoubtLine }) => setLoaded({ View: DoubtLine }));
+  }, []);
+  if (!loaded) return null;
+  return (
+    <loaded.View
+      turn={turn}
+      doubt={doubt}
+      isAtStation
+      answers={atStation}
+      chooseWhy={(event) => open('gap', event)}
+      otherPerson={(event) => open('end', event)}
+      answered={acted}
+    />
+  );
+}
+
+/** The operator's own turn: nobody is asked for a code. */
+const atStation = { by: '', why: '-' };

@@ -1,0 +1,60 @@
+import { answerGap } from '../../application/turn/answer-gap';
+import { changePart } from '../../application/turn/change-part';
+import { partInHand } from '../../application/turn/part-in-hand';
+import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
+import { useApp } from '../app';
+import { EndQuestion } from './end-question';
+import { OutcomeChoice } from './outcome-choice';
+import { PartChoice } from './part-choice';
+import { ReasonChoice } from './reason-choice';
+import { ReasonGrid } from './reason-grid';
+import type { TurnPanel } from './turn-panel';
+
+export interface TurnQuestionProps {
+  readonly turn: Turn;
+  readonly panel: TurnPanel;
+  acted(): void;
+}
+
+/** The question that stands in the place of the figures. */
+export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
+  const { bench } = useApp();
+  const cycle = turn.cycles.at(-1);
+  const stoppage = turn.stoppages.at(-1);
+  if (panel === 'end') return <EndQuestion turn={turn} close={acted} />;
+  if (panel === 'change') {
+    return (
+      <PartChoice
+        title={words.changeTitle}
+        isTitled
+        parts={bench.shop.value.parts}
+        last=""
+        chosen={turn.inHand.part}
+        choose={(part) => {
+          changePart(bench, partInHand(part));
+          acted();
+        }}
+      />
+    );
+  }
+  if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn.id} cycle={cycle} chosen={acted} />;
+  const gap = turn.doubts.findLast(({ kind }) => kind === 'gap');
+  if (panel === 'gap' && gap) {
+    return (
+      <ReasonGrid
+        title={words.gapTitle(gap.toMs - gap.fromMs)}
+        reason=""
+        choose={({ id, label, category }) => {
+          answerGap(bench, turn.id, gap.key, { reason: id, label, category });
+          acted();
+        }}
+      />
+    );
+  }
+  if (panel === 'reason' && stoppage) {
+    const title = words.reasonTitleAfter((stoppage.toMs ?? turn.lastAtMs) - stoppage.fromMs);
+    return <ReasonChoice turn={turn.id} stoppage={stoppage} title={title} chosen={acted} />;
+  }
+  return null;
+}

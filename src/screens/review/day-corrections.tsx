@@ -1,0 +1,64 @@
+import { localDay } from '../../domain/day/local-day';
+import type { CorrectedState, Correction } from '../../domain/turn/correction-history';
+import { review } from '../../i18n/en/review';
+import { settle as words } from '../../i18n/en/settle';
+import { formatDay } from '../../i18n/format-day';
+import { clockFace } from '../../i18n/format-duration';
+import { timeOfDay } from '../pace/time-of-day';
+
+/** What was put right: who, when, why, before and after. Whose turn it was is not shown. */
+export function DayCorrections({ corrections }: { corrections: readonly Correction[] }) {
+  if (corrections.length === 0) return null;
+  const { column } = words;
+  return (
+    <section class="stack" aria-labelledby="review-corrections-title">
+      <h2 id="review-corrections-title">{words.corrections}</h2>
+      <table class="sheet review-sheet">
+        <thead>
+          <tr>
+            {[column.what, column.when, column.who, column.why, column.before, column.after].map((name) => (
+              <th scope="col" class="words" key={name}>
+                {name}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {corrections.map(({ key, kind, at, by, why, before, after }) => (
+            <tr key={key}>
+              <th scope="row" class="words">
+                {words.kinds[kind]}
+              </th>
+              <td class="words">
+                {formatDay(localDay(at))}, {timeOfDay(at)}
+              </td>
+              <td class="words">{by || words.saidAtStation}</td>
+              <td class="words">{why || words.states.nothing}</td>
+              <td class="words">{stateText(before)}</td>
+              <td class="words">{stateText(after)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+function stateText(state: CorrectedState): string {
+  switch (state.what) {
+    case 'count':
+      return words.states.count(state.done, state.counted);
+    case 'person':
+      return words.states.person;
+    case 'parts':
+      return state.parts
+        .map(({ partCode, targetMs }) =>
+          targetMs === null ? partCode : `${partCode} ${clockFace(targetMs)}`,
+        )
+        .join(', ');
+    case 'time':
+      return state.spans
+        .map(({ category, fromMs, toMs }) => words.states.span(review.ledger.names[category], toMs - fromMs))
+        .join(', ');
+  }
+}
