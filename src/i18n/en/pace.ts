@@ -1,8 +1,6 @@
 import { clockFace, decimalMinutes } from '../format-duration';
 import { formatNumber } from '../format-number';
 
-const counted = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
-
 /** Words of the operator's screen. */
 export const pace = {
   // Before a turn.
@@ -71,7 +69,7 @@ export const pace = {
     behind: (ms: number) => `${clockFace(-ms)} behind`,
     level: 'level',
   },
-  parts: (parts: number) => `${counted1(Math.abs(parts))} ${parts < 0 ? 'behind' : 'ahead'}`,
+  parts: (parts: number) => `${counted(Math.abs(parts))} ${parts < 0 ? 'behind' : 'ahead'}`,
   noPosition: 'No target, so no position',
   doneCount: (count: number) => (count === 1 ? 'part done' : 'parts done'),
   average: (n: number, done: number) => (n === done ? `average of ${n}` : `average, ${n} counted of ${done}`),
@@ -97,27 +95,14 @@ export const pace = {
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   back: 'Back',
-  endTitle: 'End this turn?',
-  endText: (count: number, ms: number) =>
-    `${counted(count, 'part', 'parts')} done. The part in hand, ${clockFace(ms)} so far, will not be counted.`,
-  endYes: 'End the turn',
-  endNo: 'Keep working',
   screenMaySleep: 'Screen may sleep',
   announceDone: (count: number, ms: number) => `Part ${count} done, ${clockFace(ms)}`,
   announceIgnored: 'Second tap ignored',
   announceStopped: 'Stopped',
   announceGoing: 'Going on',
-
-  // A turn that was left open.
-  leftTitle: (person: string, day: string, time: string) =>
-    `${person}’s turn is still open. It was last touched on ${day} at ${time}.`,
-  leftText: 'Does it go on, or did it end there?',
-  leftGoOn: 'It goes on',
-  leftEnd: 'End it',
-  leftNote: 'Ended now, the time since then is kept apart as not accounted for, and counts for no part.',
 } as const;
 
-function counted1(parts: number): string {
+function counted(parts: number): string {
   const text = formatNumber(parts, 1);
   return `${text} ${text === '1.0' ? 'part' : 'parts'}`;
 }

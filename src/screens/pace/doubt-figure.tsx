@@ -1,9 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { Doubt } from '../../domain/turn/doubt';
 import type { Turn } from '../../domain/turn/turn';
+import { useLazy } from '../use-lazy';
 import type { TurnPanel } from './turn-panel';
-
-type DoubtView = typeof import('../settle/doubt-line').DoubtLine;
 
 interface Props {
   readonly turn: Turn;
@@ -14,13 +12,10 @@ interface Props {
 
 /** The newest open question, in one quiet line beside the figures. Read with the first one of the day. */
 export function DoubtFigure({ turn, doubt, open, acted }: Props) {
-  const [loaded, setLoaded] = useState<{ View: DoubtView } | null>(null);
-  useEffect(() => {
-    import('../settle/doubt-line').then(({ DoubtLine }) => setLoaded({ View: DoubtLine }));
-  }, []);
-  if (!loaded) return null;
+  const DoubtLine = useLazy(true, loadDoubtLine);
+  if (!DoubtLine) return null;
   return (
-    <loaded.View
+    <DoubtLine
       turn={turn}
       doubt={doubt}
       isAtStation
@@ -34,3 +29,5 @@ export function DoubtFigure({ turn, doubt, open, acted }: Props) {
 
 /** The operator's own turn: nobody is asked for a code. */
 const atStation = { by: '', why: '-' };
+
+const loadDoubtLine = async () => (await import('../settle/doubt-line')).DoubtLine;

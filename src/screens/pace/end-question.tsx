@@ -1,7 +1,7 @@
 import { endTurn } from '../../application/turn/end-turn';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
-import { pace as words } from '../../i18n/en/pace';
+import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { useNow } from '../use-now';

@@ -1,7 +1,7 @@
 import { endTurn } from '../../application/turn/end-turn';
 import { localDay } from '../../domain/day/local-day';
 import type { Turn } from '../../domain/turn/turn';
-import { pace as words } from '../../i18n/en/pace';
+import { leftOpen as words } from '../../i18n/en/left-open';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { timeOfDay } from './time-of-day';

@@ -1,13 +1,12 @@
 import './turn-figures.css';
 import './turn-panel.css';
-import type { ComponentChildren, FunctionComponent } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import type { ComponentChildren } from 'preact';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
+import { useLazy } from '../use-lazy';
 import { RunningFigures } from './running-figures';
 import { StoppedFigures } from './stopped-figures';
 import type { TurnPanel } from './turn-panel';
-import type { TurnQuestionProps } from './turn-question';
 
 interface Props {
   readonly turn: Turn;
@@ -19,7 +18,7 @@ interface Props {
 
 /** The upper half: the figures, or the question that was asked for. */
 export function TurnUpper({ turn, panel, open, acted, heading }: Props) {
-  const Question = useQuestion();
+  const Question = useLazy(true, loadQuestion);
   if (panel === 'figures') {
     return turn.status === 'stopped' ? (
       <StoppedFigures turn={turn} acted={acted} heading={heading} />
@@ -44,11 +43,4 @@ export function TurnUpper({ turn, panel, open, acted, heading }: Props) {
   );
 }
 
-/** Read beside the first figures: nothing that the first tap of the day should wait for. */
-function useQuestion(): FunctionComponent<TurnQuestionProps> | null {
-  const [loaded, setLoaded] = useState<{ View: FunctionComponent<TurnQuestionProps> } | null>(null);
-  useEffect(() => {
-    import('./turn-question').then(({ TurnQuestion }) => setLoaded({ View: TurnQuestion }));
-  }, []);
-  return loaded?.View ?? null;
-}
+const loadQuestion = async () => (await import('./turn-question')).TurnQuestion;
