@@ -3,12 +3,12 @@ import { clockFace } from '../format-duration';
 /** Words of the questions that taps leave open, and of what was put right. */
 export const settle = {
   slept: (ms: number) => `The tablet slept ${clockFace(ms)}. Was it work?`,
-  pageGone: (ms: number) => `The page was gone for ${clockFace(ms)}. Was it work?`,
+  pageGone: (ms: number) => `Nothing was seen for ${clockFace(ms)}. Was it work?`,
   work: 'Work',
   chooseWhy: 'Choose why',
   secondTap: 'Second tap ignored',
   countIt: 'Count it',
-  leaveOut: 'Right',
+  leaveOut: 'Leave it out',
   longOne: (eachMs: number) => `Long one: two parts of ${clockFace(eachMs)}?`,
   twoParts: 'Two parts',
   onePart: 'One part',
