@@ -18,8 +18,11 @@ export interface Healing {
 const BATCH = 500;
 
 /**
- * The log on two shelves: the database first, then the journal, so that a kill can tear at most one.
- * A record is saved when both hold it. Everything is read from the database.
+ * The log on two shelves, written side by side. A record is saved when both hold it. Everything is read from
+ * the database.
+ *
+ * Side by side, because a kill cannot harm both: what it tears in the journal is a last line that was never
+ * acknowledged, and that is cut off; nothing before it is ever written again.
  */
 export class TwoShelfRecordLog implements RecordLog {
   private constructor(
@@ -38,9 +41,12 @@ export class TwoShelfRecordLog implements RecordLog {
   }
 
   async append(records: readonly LogRecord[]): Promise<void> {
-    await this.database.append(records);
-    // Not answered means it is sent again: the database then has it already, and the journal may have it twice.
-    await this.journal.append(records, this.device);
+    const answers = await Promise.allSettled([
+      this.database.append(records),
+      this.journal.append(records, this.device),
+    ]);
+    // What one shelf refused is sent again to both: the database knows it, the journal may hold it twice.
+    for (const answer of answers) if (answer.status === 'rejected') throw answer.reason;
   }
 
   readStream(stream: string): Promise<LogRecord[]> {

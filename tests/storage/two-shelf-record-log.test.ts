@@ -35,12 +35,23 @@ describe('the log on two shelves', () => {
     expect((await journalOn(file).readAll()).records).toEqual(several(3));
   });
 
-  it('writes nothing to the journal that the database refused', async () => {
+  it('never lets what the database refused take the place of what it holds', async () => {
     const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
     const { log } = await open(database, file);
     await log.append([record(1)]);
     await expect(log.append([{ ...record(1), chain: 5 }])).rejects.toThrow();
-    expect((await journalOn(file).readAll()).records).toEqual([record(1)]);
+    await open(database, file);
+    expect(await everything(database)).toEqual([record(1)]);
+    const { log: wiped } = await open(new InMemoryRecordLog('t'), file);
+    expect(await everything(wiped)).toEqual([record(1)]);
+  });
+
+  it('does not answer for one shelf alone', async () => {
+    const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+    const journal = journalOn(file);
+    journal.append = () => Promise.reject(new Error('the file is gone'));
+    const { log } = await TwoShelfRecordLog.open(database, journal);
+    await expect(log.append([record(1)])).rejects.toThrow('the file is gone');
   });
 
   it('gives everything back to a database that was wiped', async () => {

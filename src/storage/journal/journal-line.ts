@@ -21,7 +21,7 @@ export function encodeLine({ own, record }: JournalLine): string {
 
 /** The line, or null when it was torn or damaged. */
 export function decodeLine(line: string): JournalLine | null {
-  const [, sum, content, device, sequence, json] = /^([0-9a-f]{8}) ((\S+) (\d+) (.*))$/.exec(line) ?? [];
+  const [, sum, content, device, sequence, json] = /^([0-9a-f]{8}) ((\S+) (\d+) (.*))$/s.exec(line) ?? [];
   if (!content || !device || !json || Number.parseInt(sum!, 16) !== checksum(content)) return null;
   return { own: { device, sequence: Number(sequence) }, record: JSON.parse(json) };
 }
