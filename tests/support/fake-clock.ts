@@ -8,11 +8,13 @@ export class FakeClock implements Clock {
   monoMs = 1_000;
   wallMs = MORNING_MS;
   hidden = false;
+  zone = 'Europe/Berlin';
+  offsetMin = 60;
   private timers: { atMs: number; periodMs: number | null; call: () => void }[] = [];
 
   now(): Stamp {
-    const { run, monoMs, wallMs } = this;
-    return { run, monoMs, wallMs, zone: 'Europe/Berlin', offsetMin: 60 };
+    const { run, monoMs, wallMs, zone, offsetMin } = this;
+    return { run, monoMs, wallMs, zone, offsetMin };
   }
 
   stampOf(): Stamp {
