@@ -134,9 +134,15 @@ export class Bench {
 
   /** Lets what is on its way be saved, then closes. */
   async finish(): Promise<void> {
-    this.isReadOnly = true;
-    await this.queue.idle();
+    await this.rest();
     this.close();
+  }
+
+  /** Lets what is on its way be saved and records nothing more; the log stays open for the bench after it. */
+  async rest(): Promise<void> {
+    this.isReadOnly = true;
+    this.watch.stop();
+    await this.queue.idle();
   }
 
   close(): void {
@@ -153,10 +159,11 @@ export class Bench {
       this.chain = chainOf(unchained, this.chain);
       return { ...unchained, chain: this.chain };
     });
+    // The log first: it works while the state follows. What is shown is drawn when the batch ends.
     batch(() => {
+      this.queue.add(records);
       for (const record of records) this.take(record);
       this.changesNow.value += records.length;
-      this.queue.add(records);
     });
     return records;
   }
