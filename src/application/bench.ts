@@ -61,20 +61,22 @@ export class Bench {
     const [last, shop, turns, studies] = await Promise.all([
       log.lastRecord(),
       log.readStream(SHOP_STREAM),
-      log.readLatestStarts('turn', 1),
+      log.readLatestStarts('turn', 10),
       log.readLatestStarts('study', 10),
     ]);
     bench.sequence = last?.sequence ?? 0;
     bench.chain = last?.chain ?? 0;
     bench.shopNow.value = foldShop(shop);
-    const turn = turns[0];
+    const turn = turns.find(({ device }) => device === log.device);
+    // A turn that another tablet left open goes on there, not here.
     if (turn) await bench.takeUpTurn(recordKey(turn));
     bench.noteReturn();
     if (studies.some(({ fact }) => fact.kind === 'study-started')) {
       bench.bringStudies((await import('../domain/study/fold-study')).foldStudy);
     }
     for (const start of studies) {
-      if (start.fact.kind !== 'study-started' || bench.studyNow.value) continue;
+      const isOwn = start.device === log.device && start.fact.kind === 'study-started';
+      if (!isOwn || bench.studyNow.value) continue;
       await bench.takeUpStudy(recordKey(start));
     }
     bench.watch.start(() => bench.noteClocks());

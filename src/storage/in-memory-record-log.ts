@@ -1,5 +1,5 @@
 import type { RecordLog, WallRange } from '../application/ports/record-log';
-import { compareRecords } from '../domain/records/compare-records';
+import { inStreamOrder } from '../domain/records/in-stream-order';
 import type { LogRecord } from '../domain/records/log-record';
 import { isSameRecord, recordKey } from '../domain/records/record-key';
 
@@ -22,7 +22,8 @@ export class InMemoryRecordLog implements RecordLog {
   }
 
   async readStream(stream: string): Promise<LogRecord[]> {
-    return this.sorted().filter((record) => record.stream === stream);
+    const own = [...this.records.values()].filter((record) => record.stream === stream);
+    return structuredClone(inStreamOrder(stream, own));
   }
 
   async readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]> {
@@ -40,6 +41,11 @@ export class InMemoryRecordLog implements RecordLog {
     return structuredClone(own.sort((a, b) => b.sequence - a.sequence)[0] ?? null);
   }
 
+  async readNewest(count: number): Promise<LogRecord[]> {
+    const own = [...this.records.values()].filter(({ device }) => device === this.device);
+    return structuredClone(own.sort((a, b) => a.sequence - b.sequence).slice(-count));
+  }
+
   async *readAll(): AsyncIterable<LogRecord[]> {
     const byKey = [...this.records.values()].sort((a, b) =>
       a.device === b.device ? a.sequence - b.sequence : a.device < b.device ? -1 : 1,
@@ -52,10 +58,6 @@ export class InMemoryRecordLog implements RecordLog {
   }
 
   close(): void {}
-
-  private sorted(): LogRecord[] {
-    return structuredClone([...this.records.values()].sort(compareRecords));
-  }
 
   private starts(what: string): LogRecord[] {
     return structuredClone(

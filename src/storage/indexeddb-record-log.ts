@@ -1,6 +1,6 @@
 import type { IDBPDatabase } from 'idb';
 import type { RecordLog, WallRange } from '../application/ports/record-log';
-import { compareRecords } from '../domain/records/compare-records';
+import { inStreamOrder } from '../domain/records/in-stream-order';
 import type { LogRecord } from '../domain/records/log-record';
 import { isSameRecord } from '../domain/records/record-key';
 import type { Schema } from './database-schema';
@@ -70,7 +70,7 @@ export class IndexedDbRecordLog implements RecordLog {
 
   async readStream(stream: string): Promise<LogRecord[]> {
     const records = await this.use((database) => database.getAllFromIndex('records', 'by-stream', stream));
-    return records.sort(compareRecords);
+    return inStreamOrder(stream, records);
   }
 
   async readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]> {
@@ -100,6 +100,12 @@ export class IndexedDbRecordLog implements RecordLog {
       database.transaction('records').store.openCursor(own, 'prev'),
     );
     return cursor?.value ?? null;
+  }
+
+  async readNewest(count: number): Promise<LogRecord[]> {
+    const last = (await this.lastRecord())?.sequence ?? 0;
+    const newest = IDBKeyRange.bound([this.device, last - count + 1], [this.device, last]);
+    return this.use((database) => database.getAll('records', newest));
   }
 
   async *readAll(): AsyncIterable<LogRecord[]> {

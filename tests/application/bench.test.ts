@@ -151,4 +151,16 @@ describe('the bench', () => {
     expect(third.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([70_000]);
     expect(held).toEqual([]);
   });
+
+  it('leaves a turn that another tablet has open to that tablet', async () => {
+    const { bench, clock, log } = await openTurn();
+    endTurn(bench, clock.now());
+    await settled();
+    const elsewhere = new InMemoryRecordLog('other');
+    const { bench: other } = await openTurn(elsewhere, clock);
+    await settled();
+    for await (const batch of elsewhere.readAll()) await log.append(batch);
+    expect(other.turn.value?.status).toBe('running');
+    expect((await Bench.open(log, clock)).turn.value).toBeNull();
+  });
 });

@@ -70,12 +70,30 @@ export function recordLogContract(name: string, open: () => Promise<RecordLog>):
       expect(await log.lastRecord()).toEqual(recordAt(2, 0, 't:1', done));
     });
 
+    it('gives the newest records of its own device, oldest first, and all of them when there are fewer', async () => {
+      const log = await open();
+      expect(await log.readNewest(2)).toEqual([]);
+      const own = [recordAt(1, 0, 't:1', started), recordAt(2, 1, 't:1', done), recordAt(3, 2, 't:1', done)];
+      await log.append(own);
+      await log.append([recordAt(900, 1, 'zz:900', started, { device: 'zz' })]);
+      expect(await log.readNewest(2)).toEqual(own.slice(1));
+      expect(await log.readNewest(1_000)).toEqual(own);
+    });
+
     it('reads a stream in the order of its device, even where the wall clock went back', async () => {
       const log = await open();
       const first = recordAt(1, 60_000, 't:1', started);
       const second = recordAt(2, 0, 't:1', done);
       await log.append([first, second]);
       expect(await log.readStream('t:1')).toEqual([first, second]);
+    });
+
+    it('reads the record that began a turn first, also where another tablet’s clock is behind', async () => {
+      const log = await open();
+      const start = recordAt(1, 60_000, 't:1', started);
+      const early = recordAt(9, 0, 't:1', done, { device: 'other' });
+      await log.append([early, start]);
+      expect(await log.readStream('t:1')).toEqual([start, early]);
     });
 
     it('reads no stream into another', async () => {

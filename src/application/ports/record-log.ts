@@ -13,7 +13,7 @@ export interface RecordLog {
   /** This tablet's own name in the log. */
   readonly device: string;
   append(records: readonly LogRecord[]): Promise<void>;
-  /** The records of one stream, in the order of compareRecords. */
+  /** The records of one stream, in the order of inStreamOrder. */
   readStream(stream: string): Promise<LogRecord[]>;
   /** The records that began a turn or a study in this span of wall time, oldest first, ends included. */
   readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]>;
@@ -21,6 +21,8 @@ export interface RecordLog {
   readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]>;
   /** The newest record of this device; null when it has none. */
   lastRecord(): Promise<LogRecord | null>;
+  /** The newest records of this device, as many as there are up to a count, oldest first. */
+  readNewest(count: number): Promise<LogRecord[]>;
   /** Everything, in batches, by device and sequence. */
   readAll(): AsyncIterable<LogRecord[]>;
   count(): Promise<number>;
