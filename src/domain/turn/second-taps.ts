@@ -8,7 +8,7 @@ const CREDIBLE_SHARE = 0.15;
 
 /**
  * Taps that no part can lie behind: a part done within 1.5 s of the tap before it, or within 15 % of its target
- * when that is longer. After Go on the 1.5 s alone hold, because the part had its time before the stoppage. A
+ * when that is longer. After Go on the 1.5 s alone hold, because the part had its time before the stoppage; no finger bounces over a reload of the page. A
  * tap whose time was taken otherwise than from tap to tap is never one.
  *
  * Must look at every record, also those taken back: a bounce of a tap that was taken back is still a bounce.
@@ -22,9 +22,10 @@ export function secondTaps(
   taps: ReadonlyMap<string, boolean>,
 ): Map<string, number> {
   const second = new Map<string, number>();
-  const standing: { key: string; atMs: number; isResumed: boolean }[] = [];
+  const standing: { key: string; atMs: number; run: string; isResumed: boolean }[] = [];
   for (const { record, atMs } of placed) {
-    const { fact } = record;
+    const { fact, stamp } = record;
+    const { run } = stamp;
     const key = recordKey(record);
     if (fact.kind === 'undone') {
       const place = standing.findIndex((tap) => tap.key === fact.of);
@@ -33,11 +34,15 @@ export function secondTaps(
     } else if (fact.kind === 'part-done') {
       const before = standing.at(-1);
       const share = before?.isResumed ? 0 : CREDIBLE_SHARE * (fact.targetMs ?? 0);
-      const isSoon = before !== undefined && atMs - before.atMs < Math.max(BOUNCE_MS, share);
+      const bounceMs = before?.run === run ? BOUNCE_MS : 0;
+      const isSoon = before !== undefined && atMs - before.atMs < Math.max(bounceMs, share);
       if (isSoon && fact.touchMs === undefined && taps.get(key) !== true) second.set(key, before.atMs);
-      else standing.push({ key, atMs, isResumed: false });
+      else standing.push({ key, atMs, run, isResumed: false });
+    } else if (fact.kind === 'stoppage-explained' && standing.at(-1)?.isResumed) {
+      // Somebody has said why in between: the next tap is meant.
+      standing.pop();
     } else if (fact.kind === 'turn-started' || fact.kind === 'resumed') {
-      standing.push({ key, atMs, isResumed: fact.kind === 'resumed' });
+      standing.push({ key, atMs, run, isResumed: fact.kind === 'resumed' });
     }
   }
   return second;

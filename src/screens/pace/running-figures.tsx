@@ -26,6 +26,8 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
   const { parts } = useApp().bench.shop.value;
   const doubt = openDoubts(turn, parts.filter(isInUse).map(partInHand)).at(-1);
   const last = turn.stoppages.at(-1);
+  // A stoppage that has just ended is asked about before an older question.
+  const isStopNewer = last?.reason === NOT_STATED && (last.toMs ?? 0) > (doubt?.toMs ?? 0);
   const lastMs = last ? (last.toMs ?? 0) - last.fromMs : 0;
   return (
     <div class="pace-figures">
@@ -41,7 +43,7 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
       <div class="pace-side-figures">
         <Position turn={turn} />
         <Tally turn={turn} />
-        {doubt ? (
+        {doubt && !isStopNewer ? (
           <DoubtFigure turn={turn} doubt={doubt} open={open} acted={acted} />
         ) : (
           last && (

@@ -11,6 +11,7 @@ import {
   cycleIs,
   done,
   ended,
+  explained,
   gapIs,
   type Line,
   partL,
@@ -133,6 +134,20 @@ describe('a second tap', () => {
     ).toHaveLength(2);
   });
 
+  it('is no bounce when the page was loaded anew in between; the share of the target holds all the same', () => {
+    const reloaded = (ms: number) => stampAt(80_000 + ms, { run: 'run-2', monoMs: 50 });
+    expect(
+      fold(
+        [
+          [80, done(partN)],
+          [0, done(partN), reloaded(400)],
+        ],
+        partN,
+      ).cycles,
+    ).toHaveLength(2);
+    expect(fold([...steady(1), [0, done(), reloaded(400)]]).cycles).toHaveLength(1);
+  });
+
   it('leaves the time running from the first tap', () => {
     const turn = fold([...steady(1), [81, done()], [165, done()]]);
     expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([80_000, 85_000]);
@@ -154,6 +169,8 @@ describe('a second tap', () => {
     ];
     expect(fold([...stop, [105, done()]]).cycles.map(({ netMs }) => netMs)).toEqual([75_000]);
     expect(kindsOf([...stop, [101, done()]])).toEqual([['second-tap', 't:13']]);
+    // Whoever has said why in between means the next tap.
+    expect(kindsOf([...stop, [100.5, explained(11, 'machine', 'stoppage')], [101, done()]])).toEqual([]);
   });
 
   it('does not become a part because the first one was taken back; a new tap after that is one', () => {
