@@ -61,6 +61,9 @@ export class TwoShelfRecordLog implements RecordLog {
   lastRecord(): Promise<LogRecord | null> {
     return this.database.lastRecord();
   }
+  readNewest(count: number): Promise<LogRecord[]> {
+    return this.database.readNewest(count);
+  }
   readAll(): AsyncIterable<LogRecord[]> {
     return this.database.readAll();
   }

@@ -3,7 +3,7 @@ import type { LogRecord } from '../records/log-record';
 import { recordKey } from '../records/record-key';
 import { firstReasons, type Part, type Shop } from './shop';
 
-export const emptyShop: Shop = { parts: [], people: [], reasons: firstReasons };
+export const emptyShop: Shop = { parts: [], people: [], reasons: firstReasons, isLatched: false };
 
 /** The shop from the records of its stream. Later records win; nothing is ever taken out of the log. */
 export function foldShop(records: readonly LogRecord[]): Shop {
@@ -50,6 +50,10 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
       return { ...shop, people: shop.people.filter((code) => code !== fact.code) };
     case 'reasons-set':
       return { ...shop, reasons: fact.reasons };
+    case 'pin-set':
+      return { ...shop, isLatched: true };
+    case 'pin-removed':
+      return { ...shop, isLatched: false };
     default:
       return shop;
   }

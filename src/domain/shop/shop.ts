@@ -7,6 +7,8 @@ export interface Shop {
   /** Codes, not names. */
   readonly people: readonly string[];
   readonly reasons: readonly StopReason[];
+  /** A supervisor's PIN is set: standards are changed only by whoever knows it. */
+  readonly isLatched: boolean;
 }
 
 export interface Part {

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { checkPin } from '../../../src/application/latch/check-pin';
 import { bytesOf, hexadecimal } from '../../../src/application/latch/hexadecimal';
-import { isLatched } from '../../../src/application/latch/is-latched';
 import { setPin } from '../../../src/application/latch/set-pin';
 import { webSecrets } from '../../../src/device/web-secrets';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
@@ -31,10 +30,10 @@ describe('the supervisor’s PIN', () => {
   it('is any while none is set, and then the one', async () => {
     const log = new InMemoryRecordLog('t');
     const bench = await Bench.open(log, new FakeClock());
-    expect(await isLatched(bench)).toBe(false);
+    expect(bench.shop.value.isLatched).toBe(false);
     expect(await checkPin(bench, quickSecrets(), '')).toEqual({ ok: true });
     const { tries, bench: set } = await latched();
-    expect(await isLatched(set)).toBe(true);
+    expect(set.shop.value.isLatched).toBe(true);
     expect(await tries('4711')).toEqual({ ok: true });
     expect(await tries('4712')).toEqual({ ok: false, reason: 'wrong', waitMs: 0 });
   });
@@ -78,14 +77,14 @@ describe('the supervisor’s PIN', () => {
     expect(await setPin(bench, secrets, '1234', '0000')).toMatchObject({ ok: false, reason: 'wrong' });
     expect(await setPin(bench, secrets, null, '0000')).toMatchObject({ ok: false });
     await settled();
-    expect(await isLatched(bench)).toBe(true);
+    expect(bench.shop.value.isLatched).toBe(true);
     expect(await tries('4711')).toEqual({ ok: true });
     expect(await setPin(bench, secrets, '1234', '4711')).toEqual({ ok: true });
     await settled();
     expect(await tries('4711')).toMatchObject({ ok: false });
     expect(await setPin(bench, secrets, null, '1234')).toEqual({ ok: true });
     await settled();
-    expect(await isLatched(bench)).toBe(false);
+    expect(bench.shop.value.isLatched).toBe(false);
   });
 
   it('is four to twelve digits', async () => {

@@ -1,0 +1,88 @@
+import { effect, type Signal } from '@preact/signals';
+import type { ChainBreak } from '../../domain/records/chain';
+import type { CopyAge } from '../../domain/records/copy-age';
+import type { Bench } from '../bench';
+import { checkNewestRecords } from '../records/check-records';
+import type { BackupTools } from './backup-tools';
+import { copyToFolder } from './copy-to-folder';
+import { problemOf } from './problem-of';
+import { readCopyAge } from './read-copy-age';
+import { type SnapshotOutcome, takeSnapshot } from './take-snapshot';
+
+/** How the records fare: what the frame tells, and nobody has to ask. */
+export interface Upkeep {
+  /** Null until it was read. */
+  readonly copyAge: CopyAge | null;
+  /** Breaks among the newest records of this tablet. */
+  readonly breaks: readonly ChainBreak[];
+  /** What became of the last attempt at a daily snapshot; null before the first. */
+  readonly snapshot: SnapshotOutcome | null;
+  /** Why the last copy into the chosen folder was not made; empty when nothing stands against it. */
+  readonly folderProblem: string;
+}
+
+export const untended: Upkeep = { copyAge: null, breaks: [], snapshot: null, folderProblem: '' };
+
+const PERIOD_MS = 600_000;
+
+/**
+ * Verifies the newest records once; then, whenever nothing is timed, takes the day's snapshot, copies into the
+ * chosen folder what it lacks of finished work, and tells how old the last copy outside is.
+ *
+ * Must copy nothing while something is timed; then it only tells, every ten minutes, how old the copy is.
+ *
+ * @returns ends it
+ */
+export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upkeep>): () => void {
+  let isRunning = false;
+  let isAskedAgain = false;
+  const tell = (news: Partial<Upkeep>) => {
+    upkeep.value = { ...upkeep.peek(), ...news };
+  };
+
+  const round = async () => {
+    const snapshot = await takeSnapshot(bench, tools);
+    if (snapshot.ok || snapshot.reason !== 'busy') tell({ snapshot });
+    const age = await readCopyAge(bench);
+    tell({ copyAge: age });
+    if (!bench.busy && (await wantsFolderCopy(age, tools))) {
+      const copy = await copyToFolder(bench, tools);
+      // That a copy was made is a record, and once it is saved the next round reads its age.
+      tell({ folderProblem: copy.ok ? '' : copy.reason });
+    }
+  };
+  const run = async () => {
+    if (isRunning) {
+      isAskedAgain = true;
+      return;
+    }
+    isRunning = true;
+    // What cannot be read now is tried again at the next round; the log itself says when it cannot be read.
+    await round().catch((error) => tell({ folderProblem: problemOf(error) }));
+    isRunning = false;
+    if (isAskedAgain) {
+      isAskedAgain = false;
+      await run();
+    }
+  };
+
+  checkNewestRecords(bench.log).then(
+    (breaks) => tell({ breaks }),
+    () => {},
+  );
+  run();
+  const stopTimer = bench.clock.every(PERIOD_MS, run);
+  const stopEffect = effect(() => {
+    const isSaved = bench.saving.value.state === 'saved';
+    if (bench.changes.value >= 0 && isSaved && !bench.busy) run();
+  });
+  return () => {
+    stopTimer();
+    stopEffect();
+  };
+}
+
+async function wantsFolderCopy(age: CopyAge, { folder }: BackupTools): Promise<boolean> {
+  if (!folder || age.recordsSince === 0 || (age.finishedSince === 0 && !age.isDue)) return false;
+  return (await folder.chosen())?.mayWrite ?? false;
+}

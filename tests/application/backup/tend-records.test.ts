@@ -1,0 +1,105 @@
+import { signal } from '@preact/signals';
+import { describe, expect, it } from 'vitest';
+import { tendRecords, type Upkeep, untended } from '../../../src/application/backup/tend-records';
+import { Bench } from '../../../src/application/bench';
+import { addPerson } from '../../../src/application/shop/add-person';
+import { definePart } from '../../../src/application/shop/define-part';
+import { endTurn } from '../../../src/application/turn/end-turn';
+import { startTurn } from '../../../src/application/turn/start-turn';
+import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { fakeTools } from '../../support/backup-tools';
+import { FakeClock } from '../../support/fake-clock';
+
+/** Long enough for a snapshot and a copy in memory. */
+const settled = () => new Promise((resolve) => setTimeout(resolve, 60));
+
+async function tended() {
+  const log = new InMemoryRecordLog('t');
+  const clock = new FakeClock();
+  const bench = await Bench.open(log, clock);
+  const parts = fakeTools();
+  const upkeep = signal<Upkeep>(untended);
+  addPerson(bench, 'K7');
+  const part = { part: definePart(bench, 'M', ''), partCode: 'M', targetMs: null };
+  const stop = tendRecords(bench, parts.tools, upkeep);
+  await settled();
+  const turn = async () => {
+    startTurn(bench, 'K7', part);
+    clock.pass(60_000);
+    endTurn(bench, clock.now());
+    await settled();
+  };
+  return { ...parts, bench, clock, log, upkeep, stop, turn, part };
+}
+
+describe('the upkeep of the records', () => {
+  it('takes the day’s snapshot and tells that there is no copy outside yet', async () => {
+    const { snapshots, upkeep } = await tended();
+    expect(snapshots.kept.map(({ snapshot }) => snapshot.records)).toEqual([2]);
+    expect(upkeep.value.copyAge).toMatchObject({ isCopied: false, recordsSince: 2, isDue: false });
+  });
+
+  it('copies into the chosen folder when a turn has ended, and not before', async () => {
+    const { folder, upkeep, turn, bench, part, clock } = await tended();
+    expect(folder.files.size).toBe(0);
+    startTurn(bench, 'K7', part);
+    clock.pass(3_600_000);
+    await settled();
+    expect(folder.files.size).toBe(0);
+    endTurn(bench, clock.now());
+    await settled();
+    expect([...folder.files.keys()]).toEqual(['pacewright-t-2026-03-02.txt']);
+    expect(upkeep.value.copyAge).toMatchObject({ isCopied: true, how: 'folder', recordsSince: 0 });
+    await turn();
+    expect(upkeep.value.copyAge).toMatchObject({ recordsSince: 0, finishedSince: 0 });
+  });
+
+  it('counts finished turns where nobody chose a folder, and is due at the fifth', async () => {
+    const { folder, upkeep, turn } = await tended();
+    folder.name = null;
+    for (let count = 1; count <= 4; count += 1) await turn();
+    expect(upkeep.value.copyAge).toMatchObject({ finishedSince: 4, isDue: false });
+    await turn();
+    expect(upkeep.value.copyAge).toMatchObject({ finishedSince: 5, isDue: true });
+  });
+
+  it('says why the folder has no copy', async () => {
+    const { folder, upkeep, turn } = await tended();
+    folder.write = async () => {
+      throw new DOMException('the share is not there', 'NotFoundError');
+    };
+    await turn();
+    expect(upkeep.value.folderProblem).toBe('not-written');
+  });
+
+  it('tells of a log that lost records, and leaves the snapshots alone', async () => {
+    const { bench, tools, upkeep, turn, stop, snapshots, clock } = await tended();
+    for (let count = 0; count < 6; count += 1) await turn();
+    stop();
+    clock.pass(86_400_000);
+    const again = tendRecords(bench, tools, upkeep);
+    await settled();
+    again();
+    const kept = snapshots.kept.length;
+    const wiped = await Bench.open(new InMemoryRecordLog('t'), clock);
+    addPerson(wiped, 'K7');
+    await settled();
+    tendRecords(wiped, tools, upkeep)();
+    await settled();
+    expect(upkeep.value.snapshot).toMatchObject({ ok: false, reason: 'count-collapsed', records: 1 });
+    expect(snapshots.kept).toHaveLength(kept);
+  });
+
+  it('shows a break among the newest records', async () => {
+    const { log, bench, tools, clock, upkeep, stop } = await tended();
+    stop();
+    const [last] = await log.readNewest(1);
+    // A number is left out, as if a record had gone.
+    await log.append([{ ...last!, sequence: last!.sequence + 2 }]);
+    bench.close();
+    const later = await Bench.open(log, clock);
+    tendRecords(later, tools, upkeep);
+    await settled();
+    expect(upkeep.value.breaks).toEqual([{ device: 't', sequence: 3, why: 'missing' }]);
+  });
+});
