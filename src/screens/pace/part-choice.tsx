@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks';
 import type { Part } from '../../domain/shop/shop';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
-import { AddPart } from './add-part';
+import { useLazy } from '../use-lazy';
 import { lastFirst } from './last-first';
 
 interface Props {
@@ -22,6 +22,7 @@ export function PartChoice({ title, isTitled = false, parts, last, chosen, choos
   const [isAdding, setAdding] = useState(false);
   const inUse = parts.filter(({ retired }) => !retired);
   const isOpen = isAdding || inUse.length === 0;
+  const AddPart = useLazy(isOpen, loadAddPart);
 
   return (
     <section class="stack">
@@ -55,7 +56,7 @@ export function PartChoice({ title, isTitled = false, parts, last, chosen, choos
           </button>
         )}
       </div>
-      {isOpen && (
+      {isOpen && AddPart && (
         <AddPart
           added={(id) => {
             setAdding(false);
@@ -66,3 +67,6 @@ export function PartChoice({ title, isTitled = false, parts, last, chosen, choos
     </section>
   );
 }
+
+/** In a shop that has its parts nobody waits for the form. */
+const loadAddPart = async () => (await import('./add-part')).AddPart;
