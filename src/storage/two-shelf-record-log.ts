@@ -1,21 +1,7 @@
 import type { RecordLog, WallRange } from '../application/ports/record-log';
-import { groupBy } from '../domain/group-by';
 import type { LogRecord } from '../domain/records/log-record';
-import { recordKey } from '../domain/records/record-key';
+import type { Healing } from './heal-shelves';
 import type { Journal } from './journal-client';
-
-/** What opening found and mended. */
-export interface Healing {
-  /** Records the database had lost and the journal gave back. */
-  readonly restored: number;
-  /** Records the journal lacked and the database gave. */
-  readonly copied: number;
-  /** Lines of the journal that could not be read, where it had to be read whole. */
-  readonly damaged: number;
-}
-
-/** A transaction of this many records keeps the page answering. */
-const BATCH = 500;
 
 /**
  * The log on two shelves, written side by side. A record is saved when both hold it. Everything is read from
@@ -32,8 +18,10 @@ export class TwoShelfRecordLog implements RecordLog {
 
   /** Compares the two shelves and fills either from the other before anything is read. */
   static async open(database: RecordLog, journal: Journal): Promise<{ log: RecordLog; healing: Healing }> {
-    const healing = await heal(database, journal);
-    return { log: new TwoShelfRecordLog(database, journal), healing };
+    const log = new TwoShelfRecordLog(database, journal);
+    if (await isLevel(database, journal)) return { log, healing: { restored: 0, copied: 0, damaged: 0 } };
+    const { healShelves } = await import('./heal-shelves');
+    return { log, healing: await healShelves(database, journal) };
   }
 
   get device(): string {
@@ -80,31 +68,8 @@ export class TwoShelfRecordLog implements RecordLog {
  * A tablet numbers its own records without a gap, so the shelf whose last own number is higher holds what
  * the other lost. Equal numbers are the rule, and cost two small reads.
  */
-async function heal(database: RecordLog, journal: Journal): Promise<Healing> {
+async function isLevel(database: RecordLog, journal: Journal): Promise<boolean> {
   const sequence = (await database.lastRecord())?.sequence ?? 0;
   const end = journal.ownEnd ?? { device: database.device, sequence: 0 };
-  if (end.device === database.device && end.sequence === sequence)
-    return { restored: 0, copied: 0, damaged: 0 };
-
-  const { records, damaged } = await journal.readAll();
-  const known = new Set<string>();
-  const missingInJournal: LogRecord[] = [];
-  const inTheJournal = new Set(records.map(recordKey));
-  for await (const batch of database.readAll()) {
-    for (const record of batch) {
-      known.add(recordKey(record));
-      if (!inTheJournal.has(recordKey(record))) missingInJournal.push(record);
-    }
-  }
-  // A line may stand twice where a copy was cut short and made again.
-  const missingInDatabase = [...groupBy(records, recordKey).values()]
-    .map(([first]) => first!)
-    .filter((record) => !known.has(recordKey(record)));
-  for (const batch of inBatches(missingInDatabase)) await database.append(batch);
-  for (const batch of inBatches(missingInJournal)) await journal.append(batch, database.device);
-  return { restored: missingInDatabase.length, copied: missingInJournal.length, damaged };
-}
-
-function* inBatches<Item>(items: readonly Item[]): Generator<Item[]> {
-  for (let from = 0; from < items.length; from += BATCH) yield items.slice(from, from + BATCH);
+  return end.device === database.device && end.sequence === sequence;
 }
