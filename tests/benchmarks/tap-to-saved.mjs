@@ -8,6 +8,7 @@ import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
 import { tool } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
+import { fillLog, sampleRecord } from './fill-log.mjs';
 
 const filled = Number(process.argv[2] ?? 0);
 const BLOCKS = 4;
@@ -41,15 +42,6 @@ opening.onsuccess = () => {
 window.taken = () => times.splice(0);
 `;
 
-const sample = {
-  device: 'tablet-1abcd2e',
-  sequence: 1,
-  stream: 'tablet-1abcd2e:3',
-  stamp: { run: 'run-1abcd2e', monoMs: 123456, wallMs: 1774000000000, zone: 'Europe/Berlin', offsetMin: 60 },
-  fact: { kind: 'part-done', part: 'tablet-1abcd2e:1', partCode: 'M', targetMs: 90000 },
-  chain: 3421780262,
-};
-
 const quantile = (sorted, share) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
 const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
@@ -71,54 +63,11 @@ const context = await chromium.launchPersistentContext(profile, {
   viewport: { width: 1280, height: 800 },
 });
 
-/** Records of another tablet: they make the log large and leave this tablet's own alone. */
-async function fill(page, count) {
-  await page.evaluate(
-    async ({ total, record }) => {
-      const opening = indexedDB.open('pacewright');
-      const database = await new Promise((resolve) => {
-        opening.onsuccess = () => resolve(opening.result);
-      });
-      for (let from = 1; from <= total; from += 10_000) {
-        const transaction = database.transaction('records', 'readwrite', { durability: 'relaxed' });
-        const store = transaction.objectStore('records');
-        for (let sequence = from; sequence < from + 10_000 && sequence <= total; sequence += 1) {
-          const turn = Math.ceil(sequence / 300) * 300 - 299;
-          const isStart = sequence === turn;
-          store.add({
-            ...record,
-            device: 'older',
-            sequence,
-            stream: `older:${turn}`,
-            stamp: { ...record.stamp, wallMs: 1_700_000_000_000 + sequence * 90_000 },
-            fact: isStart
-              ? {
-                  kind: 'turn-started',
-                  starts: 'turn',
-                  person: 'K7',
-                  part: 'p',
-                  partCode: 'M',
-                  targetMs: 90000,
-                }
-              : record.fact,
-          });
-        }
-        await new Promise((resolve, reject) => {
-          transaction.oncomplete = resolve;
-          transaction.onabort = () => reject(transaction.error);
-        });
-      }
-      database.close();
-    },
-    { total: count, record: sample },
-  );
-}
-
 const app = await context.newPage();
 await app.goto(site.url);
 await app.getByLabel('Code', { exact: true }).waitFor();
 if (filled > 0) {
-  await fill(app, filled);
+  await fillLog(app, filled);
   await app.reload();
 }
 await app.getByLabel('Code', { exact: true }).fill('K7');
@@ -149,7 +98,7 @@ const floor = await context.newPage();
 await floor.goto(bareSite.url);
 await floor.evaluate((record) => {
   window.sample = record;
-}, sample);
+}, sampleRecord);
 await floor.locator('body[data-ready]').waitFor();
 
 async function block(page, selector) {
