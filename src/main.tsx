@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
-import { render } from 'preact';
+import { type ComponentType, render } from 'preact';
+import { type Upkeep, untended } from './application/backup/upkeep';
 import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
 import type { WriterLock } from './application/ports/writer-lock';
@@ -16,19 +17,23 @@ import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { OpeningTrouble } from './screens/shell/opening-trouble';
 import { OpeningWait } from './screens/shell/opening-wait';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
-import { InMemoryRecordLog } from './storage/in-memory-record-log';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
 import { openJournal } from './storage/journal-client';
 import { TwoShelfRecordLog } from './storage/two-shelf-record-log';
 
 /** After this long without records on the screen, the page says what it waits for. */
 const SLOW_MS = 1_000;
+/** The first taps come before the upkeep. */
+const UPKEEP_AFTER_MS = 3_000;
 
 const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
 const { isDemo } = route.value;
 const screenAwake = screenWakeLock();
 let withoutStorage = false;
+const upkeep = signal<Upkeep>(untended);
+const upkeepMark = signal<ComponentType | null>(null);
+const isUnlatched = signal(false);
 const takeUpdate = signal<(() => void) | null>(null);
 
 interface OpenedLog {
@@ -50,6 +55,8 @@ addEventListener('hashchange', () => {
   // The demo shop has a database of its own: one page never holds both open.
   if (next.isDemo !== isDemo) location.reload();
   else route.value = next;
+  // Pace is the operator's: what the supervisor unlatched is latched again there.
+  if (next.screen === 'pace') isUnlatched.value = false;
 });
 
 /** A browser that has no database, or a person who chose to go on without one. */
@@ -60,7 +67,10 @@ function isWithoutStorage(): boolean {
 /** The shop's own log, on two shelves where the browser has both. Only the writer may hold the journal. */
 async function openOwnLog(isWriter: boolean): Promise<OpenedLog> {
   const newDevice = () => randomName('tablet');
-  if (isWithoutStorage()) return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
+  if (isWithoutStorage()) {
+    const { InMemoryRecordLog } = await import('./storage/in-memory-record-log');
+    return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
+  }
   const journal = isWriter ? await openJournal(OWN_JOURNAL).catch(() => null) : null;
   const database = await IndexedDbRecordLog.open(OWN_DATABASE, () => journal?.ownEnd?.device ?? newDevice());
   if (!journal) return { log: database, copies: 1 };
@@ -77,20 +87,22 @@ async function openDemoLog(): Promise<OpenedLog> {
   return { log, copies: 1 };
 }
 
-async function openBench(isWriter: boolean): Promise<{ bench: Bench; copies: 0 | 1 | 2 }> {
+const copying = () => import('./copying');
+const copyingTools = async () => (await copying()).copyingTools();
+
+/** Says what it waits for when the records take their time. */
+async function patiently<Result>(work: Promise<Result>): Promise<Result> {
   const slow = setTimeout(() => render(<OpeningWait />, root), SLOW_MS);
-  try {
-    const { log, copies } = await (isDemo ? openDemoLog() : openOwnLog(isWriter));
-    const reserve = isWriter && !isDemo ? localReserve : null;
-    return { bench: await Bench.open(log, pageClock(randomName('run')), reserve, !isWriter), copies };
-  } finally {
-    clearTimeout(slow);
-  }
+  return work.finally(() => clearTimeout(slow));
 }
 
 /** Opens the records and shows the app. Called again when this tab takes over from another. */
 async function start(lock: WriterLock): Promise<void> {
-  const { bench, copies } = await openBench(lock.isHeld);
+  const { log, copies } = await patiently(isDemo ? openDemoLog() : openOwnLog(lock.isHeld));
+  const reserve = lock.isHeld && !isDemo ? localReserve : null;
+  const openBench = () => patiently(Bench.open(log, pageClock(randomName('run')), reserve, !lock.isHeld));
+  let bench = await openBench();
+  let stopTending = tendLater(bench, lock.isHeld);
 
   const show = (isReadOnly: boolean) => {
     const app: App = {
@@ -102,6 +114,10 @@ async function start(lock: WriterLock): Promise<void> {
       isReadOnly,
       copies,
       route,
+      copying: isDemo ? null : copyingTools,
+      secrets: async () => (await copying()).webSecrets(),
+      upkeep,
+      isUnlatched,
       go(screen, id = '') {
         location.hash = routeHash({ screen, id, isDemo });
       },
@@ -111,30 +127,56 @@ async function start(lock: WriterLock): Promise<void> {
       leaveDemo() {
         location.hash = routeHash({ screen: 'pace', id: '', isDemo: false });
       },
+      async reopen() {
+        stopTending();
+        await bench.rest();
+        bench = await openBench();
+        stopTending = tendLater(bench, lock.isHeld);
+        show(!lock.isHeld);
+      },
       async takeOver() {
         await lock.takeOver();
+        stopTending();
         bench.close();
         await start(lock);
       },
     };
     const Root = () => (
       <AppContext.Provider value={app}>
-        <AppShell loaders={loaders} takeUpdate={takeUpdate.value} />
+        <AppShell loaders={loaders} takeUpdate={takeUpdate.value} Upkeep={upkeepMark.value} />
       </AppContext.Provider>
     );
     render(<Root />, root);
   };
   lock.onAsked(async () => {
+    stopTending();
     show(true);
     await bench.finish();
   });
   lock.onTaken(() => {
+    stopTending();
     show(true);
     bench.close();
   });
   show(!lock.isHeld);
   // Asked once there is something to lose; a browser that says no is told about on the Records screen.
   lastingStorage.ask();
+}
+
+/** Verifies, copies and tells the copy's age beside the work; the tab that writes does it for all. */
+function tendLater(bench: Bench, isWriter: boolean): () => void {
+  if (isDemo || !isWriter) return () => {};
+  let stop = bench.clock.after(UPKEEP_AFTER_MS, async () => {
+    const { tendRecords, copyingTools, UpkeepMark } = await copying();
+    if (isStopped) return;
+    upkeepMark.value = UpkeepMark;
+    stop = tendRecords(bench, copyingTools(), upkeep);
+  });
+  let isStopped = false;
+  return () => {
+    isStopped = true;
+    stop();
+  };
 }
 
 const lock = takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);

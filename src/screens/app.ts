@@ -1,10 +1,13 @@
-import type { ReadonlySignal } from '@preact/signals';
+import type { ReadonlySignal, Signal } from '@preact/signals';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
+import type { BackupTools } from '../application/backup/backup-tools';
+import type { Upkeep } from '../application/backup/upkeep';
 import type { Bench } from '../application/bench';
 import type { FileSaver } from '../application/ports/file-saver';
 import type { LastingStorage } from '../application/ports/lasting-storage';
 import type { ScreenAwake } from '../application/ports/screen-awake';
+import type { Secrets } from '../application/ports/secrets';
 import type { Route, ScreenName } from './route';
 
 /** What a screen has: the bench to read and to record on, and the few things a page can do. */
@@ -19,6 +22,15 @@ export interface App {
   readonly route: ReadonlySignal<Route>;
   /** Independent copies of each record on this tablet: 2, 1, or 0 when nothing outlives the page. */
   readonly copies: 0 | 1 | 2;
+  /** Brings what copying and restoring needs; null in the demo shop, where nothing is worth a copy. */
+  readonly copying: (() => Promise<BackupTools>) | null;
+  /** Null where the browser has no cryptography. */
+  readonly secrets: () => Promise<Secrets | null>;
+  readonly upkeep: ReadonlySignal<Upkeep>;
+  /** The supervisor's PIN was given, and Pace was not opened since. */
+  readonly isUnlatched: Signal<boolean>;
+  /** Reads what is in hand from the log again, after a restore. */
+  reopen(): Promise<void>;
   /** Makes this tab the writer; the other one finishes and then only reads. */
   takeOver(): Promise<void>;
   go(screen: ScreenName, id?: string): void;

@@ -1,5 +1,4 @@
 import { effect, type Signal } from '@preact/signals';
-import type { ChainBreak } from '../../domain/records/chain';
 import type { CopyAge } from '../../domain/records/copy-age';
 import type { Bench } from '../bench';
 import { checkNewestRecords } from '../records/check-records';
@@ -7,21 +6,8 @@ import type { BackupTools } from './backup-tools';
 import { copyToFolder } from './copy-to-folder';
 import { problemOf } from './problem-of';
 import { readCopyAge } from './read-copy-age';
-import { type SnapshotOutcome, takeSnapshot } from './take-snapshot';
-
-/** How the records fare: what the frame tells, and nobody has to ask. */
-export interface Upkeep {
-  /** Null until it was read. */
-  readonly copyAge: CopyAge | null;
-  /** Breaks among the newest records of this tablet. */
-  readonly breaks: readonly ChainBreak[];
-  /** What became of the last attempt at a daily snapshot; null before the first. */
-  readonly snapshot: SnapshotOutcome | null;
-  /** Why the last copy into the chosen folder was not made; empty when nothing stands against it. */
-  readonly folderProblem: string;
-}
-
-export const untended: Upkeep = { copyAge: null, breaks: [], snapshot: null, folderProblem: '' };
+import { takeSnapshot } from './take-snapshot';
+import type { Upkeep } from './upkeep';
 
 const PERIOD_MS = 600_000;
 

@@ -34,7 +34,6 @@ export const recordsWords = {
     ask: 'Ask the browser again',
     askedInVain:
       'The browser said no again. It often says yes once the app is installed on the home screen, or has been used for a while.',
-    outside: 'A lost or broken tablet takes its records with it. Only a file kept elsewhere survives that.',
     unsaved: (count: number) => `${records(count)}, in memory only`,
   },
   take: {
@@ -51,7 +50,7 @@ export const recordsWords = {
       `Nothing was taken: ${name} could not be read (${problem}).`,
   },
   give: {
-    title: 'Take records out',
+    title: 'Take tables out',
     profile: 'Numbers in tables',
     profiles: {
       point: { name: '1.25', note: 'decimal point, commas between cells' },
@@ -64,16 +63,9 @@ export const recordsWords = {
     days: 'Days',
     daysText: 'One row a day and part: n, mean, spread, target.',
     saveDays: 'Save the day table',
-    everything: 'Everything',
-    everythingText:
-      'All records in one JSON file, to keep elsewhere. Reading such a file back in is not built yet.',
-    saveEverything: 'Save everything',
     saved: (name: string) => `Handed over as ${name}.`,
     guarded: (count: number) =>
       ` ${count === 1 ? 'One text begins' : `${count} texts begin`} like a formula and stand${count === 1 ? 's' : ''} there with an apostrophe in front, so that no spreadsheet runs ${count === 1 ? 'it' : 'them'}.`,
-    whole: (name: string, count: number) => `${records(count)} handed over as ${name}.`,
-    leftOut: (count: number) =>
-      ` ${records(count)} not saved yet ${count === 1 ? 'is' : 'are'} not in the file.`,
     noDays: 'There is no day to save yet.',
     noReadings: 'This study has no reading to save.',
     failed: (problem: string) => `Nothing was handed over (${problem}).`,

@@ -11,8 +11,10 @@ export function AddPart({ added }: { added(id: string): void }) {
   const [code, setCode] = useState('');
   const [name, setName] = useState('');
   const [typed, setTyped] = useState('');
+  // With a supervisor's PIN a target is set in Shop.
+  const { parts, isLatched } = bench.shop.value;
   const target = readTargetTime(typed);
-  const isTaken = bench.shop.value.parts.some((part) => !part.retired && part.code === code.trim());
+  const isTaken = parts.some((part) => !part.retired && part.code === code.trim());
   const isTargetFine = target.ok || target.fault === 'empty';
 
   const add = (event: Event) => {
@@ -45,18 +47,20 @@ export function AddPart({ added }: { added(id: string): void }) {
           onInput={(event) => setName(event.currentTarget.value)}
         />
       </label>
-      <label class="field">
-        <span>{words.target}</span>
-        <input
-          value={typed}
-          maxLength={10}
-          autocomplete="off"
-          enterkeyhint="done"
-          aria-describedby="pace-target-understood"
-          disabled={isReadOnly}
-          onInput={(event) => setTyped(event.currentTarget.value)}
-        />
-      </label>
+      {!isLatched && (
+        <label class="field">
+          <span>{words.target}</span>
+          <input
+            value={typed}
+            maxLength={10}
+            autocomplete="off"
+            enterkeyhint="done"
+            aria-describedby="pace-target-understood"
+            disabled={isReadOnly}
+            onInput={(event) => setTyped(event.currentTarget.value)}
+          />
+        </label>
+      )}
       <div class="pace-add-end">
         <button
           type="submit"
@@ -74,7 +78,7 @@ export function AddPart({ added }: { added(id: string): void }) {
             ? words.codeTaken(code.trim())
             : target.ok
               ? words.targetUnderstood(target.targetMs)
-              : words.targetFaults[target.fault] || words.targetHint}
+              : words.targetFaults[target.fault] || (isLatched ? '' : words.targetHint)}
         </p>
       </div>
     </form>

@@ -1,4 +1,3 @@
-import { writeRecordsFile } from '../../application/records/write-records-file';
 import { readDays } from '../../application/review/read-days';
 import { localDay } from '../../domain/day/local-day';
 import { writeDayTable } from '../../exchange/write-day-table';
@@ -11,18 +10,12 @@ import { StudyExport } from './study-export';
 
 const words = recordsWords.give;
 
-/** The ways out: everything, one study, all days. */
+/** Tables out of the tablet: one study, all days. */
 export function ExportSection() {
   const { bench, files, isDemo } = useApp();
   const today = () => localDay(bench.clock.now());
   const prefix = isDemo ? 'demo-' : '';
 
-  const saveEverything = async () => {
-    const { text, records, leftOut } = await writeRecordsFile(bench);
-    const name = `${prefix}records-${bench.log.device}-${today()}.json`;
-    await files.save({ name, type: 'application/json', text });
-    return words.whole(name, records) + (leftOut > 0 ? words.leftOut(leftOut) : '');
-  };
   const saveDays = async () => {
     const days = await readDays(bench);
     if (days.every(({ parts }) => parts.length === 0)) return words.noDays;
@@ -33,13 +26,6 @@ export function ExportSection() {
   return (
     <section class="stack records-give" aria-labelledby="records-give-title">
       <h2 id="records-give-title">{words.title}</h2>
-      <ExportWay
-        title={words.everything}
-        text={words.everythingText}
-        button={words.saveEverything}
-        isFirst
-        act={saveEverything}
-      />
       <ProfileChoice />
       <StudyExport prefix={prefix} />
       <ExportWay title={words.days} text={words.daysText} button={words.saveDays} act={saveDays} />

@@ -6,14 +6,13 @@ interface Props {
   readonly title: string;
   readonly text: string;
   readonly button: string;
-  readonly isFirst?: boolean;
   /** Hands a file over, and says in one sentence what happened. */
   readonly act: () => Promise<string>;
   readonly children?: ComponentChildren;
 }
 
 /** One way out of the tablet. Whatever stands against it is said beside its button, and nothing is handed over. */
-export function ExportWay({ title, text, button, isFirst = false, act, children }: Props) {
+export function ExportWay({ title, text, button, act, children }: Props) {
   const [told, setTold] = useState('');
   const go = async () => {
     setTold('');
@@ -28,7 +27,7 @@ export function ExportWay({ title, text, button, isFirst = false, act, children 
       <h3>{title}</h3>
       <p class="quiet">{text}</p>
       {children}
-      <button type="button" class={`button ${isFirst ? 'strong' : ''}`} onClick={go}>
+      <button type="button" class="button" onClick={go}>
         {button}
       </button>
       <p class="records-told" role="status">

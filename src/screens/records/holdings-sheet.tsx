@@ -50,7 +50,6 @@ export function HoldingsSheet() {
           </Row>
         </tbody>
       </table>
-      <p class="small quiet">{words.outside}</p>
     </section>
   );
 }

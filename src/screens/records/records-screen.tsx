@@ -1,18 +1,30 @@
 import './records.css';
 import { recordsWords as words } from '../../i18n/en/records';
 import { useApp } from '../app';
+import { CheckSection } from './check-section';
+import { CopySection } from './copy-section';
 import { ExportSection } from './export-section';
 import { HoldingsSheet } from './holdings-sheet';
 import { ImportTable } from './import-table';
+import { OverlapList } from './overlap-list';
+import { RestoreSection } from './restore-section';
 
 /** Is my data safe, and how do I get it out? */
 export function RecordsScreen() {
   const app = useApp();
   return (
     <div class="page records">
-      <HoldingsSheet />
-      <ExportSection />
-      <ImportTable />
+      <OverlapList />
+      <div class="records-column">
+        <HoldingsSheet />
+        <CheckSection />
+        <ImportTable />
+      </div>
+      <div class="records-column">
+        <CopySection />
+        {app.copying && <RestoreSection copying={app.copying} />}
+        <ExportSection />
+      </div>
       <div class="records-about">
         <section class="stack" aria-labelledby="records-purpose-title">
           <h2 id="records-purpose-title">{words.purpose.title}</h2>

@@ -13,10 +13,12 @@ interface Props {
   readonly loaders: ScreenLoaders;
   /** Takes the newer release; null while none waits. */
   readonly takeUpdate: (() => void) | null;
+  /** How the records fare; null until it was brought. */
+  readonly Upkeep: ComponentType | null;
 }
 
 /** The frame around every screen: where one is, what is saved, and the five screens. */
-export function AppShell({ loaders, takeUpdate }: Props) {
+export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   const app = useApp();
   const { screen } = app.route.value;
   const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);
@@ -47,6 +49,7 @@ export function AppShell({ loaders, takeUpdate }: Props) {
       </section>
       <header class="shell-head">
         <p class="quiet">{words.questions[screen]}</p>
+        {Upkeep && <Upkeep />}
         <SavingMark saving={app.bench.saving} isMemoryOnly={app.copies === 0} />
       </header>
       <nav class="shell-nav" aria-label={words.name}>

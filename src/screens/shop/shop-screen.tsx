@@ -1,6 +1,9 @@
 import './shop.css';
 import { useState } from 'preact/hooks';
 import { useApp } from '../app';
+import { LatchSection } from '../latch/latch-section';
+import { PinAsk } from '../latch/pin-ask';
+import { useLatch } from '../latch/use-latch';
 import { PartForm } from './part-form';
 import { PartSheet } from './part-sheet';
 import { PeopleList } from './people-list';
@@ -13,12 +16,13 @@ export function ShopScreen() {
   /** A part's id, 'new', or nothing. */
   const [inHand, setInHand] = useState<string | null>(null);
   const [told, setTold] = useState('');
+  const isShut = useLatch();
   const part = parts.find(({ id }) => id === inHand) ?? null;
   const close = (tell: string) => {
     setInHand(null);
     setTold(tell);
   };
-  if (inHand !== null && (part || inHand === 'new')) {
+  if (!isShut && inHand !== null && (part || inHand === 'new')) {
     return (
       <div class="page stack">
         <PartForm key={inHand} part={part} close={close} />
@@ -27,11 +31,15 @@ export function ShopScreen() {
   }
   return (
     <div class="page stack shop">
-      <PartSheet parts={parts} told={told} pick={setInHand} />
-      <div class="shop-columns">
-        <ReasonsForm />
-        <PeopleList />
-      </div>
+      <PinAsk />
+      <fieldset class="latch-hold" disabled={isShut}>
+        <PartSheet parts={parts} told={told} pick={setInHand} />
+        <div class="shop-columns">
+          <ReasonsForm />
+          <PeopleList />
+        </div>
+      </fieldset>
+      <LatchSection />
     </div>
   );
 }

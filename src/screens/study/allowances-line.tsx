@@ -6,6 +6,7 @@ import { study as allWords } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
+import { useLatch } from '../latch/use-latch';
 import { draftOfTerms, termsOf } from './terms-draft';
 import { TermsFields } from './terms-fields';
 
@@ -17,12 +18,13 @@ interface Props {
 /** The allowances of the study with their basis, and the way to set others. */
 export function AllowancesLine({ study, onRecord }: Props) {
   const { bench, isReadOnly } = useApp();
+  const isShut = useLatch();
   const { allowancePct, basis, machineAllowancePct } = study.terms;
   const [draft, setDraft] = useState<ReturnType<typeof draftOfTerms> | null>(null);
   const terms = draft ? termsOf(draft) : null;
   const percent = (pct: number) => formatNumber(pct, Number.isInteger(pct) ? 0 : 2);
 
-  if (!draft) {
+  if (!draft || isShut) {
     return (
       <tr>
         <th scope="row">{words.totals.allowances}</th>
@@ -36,7 +38,7 @@ export function AllowancesLine({ study, onRecord }: Props) {
             <button
               type="button"
               class="button study-close"
-              disabled={isReadOnly}
+              disabled={isReadOnly || isShut}
               onClick={() => setDraft(draftOfTerms(study.terms))}
             >
               {words.changeAllowances}

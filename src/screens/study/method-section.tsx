@@ -2,6 +2,8 @@ import { useState } from 'preact/hooks';
 import type { Part } from '../../domain/shop/shop';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
+import { PinAsk } from '../latch/pin-ask';
+import { useLatch } from '../latch/use-latch';
 import { methodFaults } from './draft-faults';
 import { MethodSheet } from './method-sheet';
 import { isRevised, type StudyDraft } from './study-draft';
@@ -19,6 +21,7 @@ interface Props {
 /** The part's latest method. Changed, it becomes another revision; what was studied before keeps its own. */
 export function MethodSection({ draft, part, onChange, onKeep }: Props) {
   const { isReadOnly } = useApp();
+  const isShut = useLatch();
   const [faults, setFaults] = useState<string[]>([]);
   const method = part.methods.at(-1);
   const isChanged = isRevised(draft, method);
@@ -54,7 +57,7 @@ export function MethodSection({ draft, part, onChange, onKeep }: Props) {
       </div>
       {isChanged && (
         <div class="row">
-          <button type="button" class="button" disabled={isReadOnly} onClick={keep}>
+          <button type="button" class="button" disabled={isReadOnly || isShut} onClick={keep}>
             {words.saveRevision(next)}
           </button>
           <p class="quiet" role="status">
@@ -62,6 +65,7 @@ export function MethodSection({ draft, part, onChange, onKeep }: Props) {
           </p>
         </div>
       )}
+      {isChanged && <PinAsk />}
       {isChanged && faults.length > 0 && (
         <ul class="fault" role="alert">
           {faults.map((fault) => (

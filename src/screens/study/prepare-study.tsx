@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { reviseMethod } from '../../application/shop/revise-method';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
+import { useLatch } from '../latch/use-latch';
 import { draftFaults } from './draft-faults';
 import { MethodSection } from './method-section';
 import { PartChooser } from './part-chooser';
@@ -22,6 +23,7 @@ const words = study.prepare;
 /** Everything a study needs before its first tap, on one sheet; then the watch. */
 export function PrepareStudy() {
   const { bench, go, isReadOnly } = useApp();
+  const isShut = useLatch();
   const [draft, setDraft] = useState(() => emptyStudyDraft(bench.study.peek()?.heading ?? null));
   const [isReady, setIsReady] = useState(false);
   const [faults, setFaults] = useState<string[]>([]);
@@ -106,7 +108,7 @@ export function PrepareStudy() {
               <button
                 type="button"
                 class="button strong study-ready"
-                disabled={isReadOnly}
+                disabled={isReadOnly || (isShut && isRevised(draft, method))}
                 onClick={toTheWatch}
               >
                 {words.ready}

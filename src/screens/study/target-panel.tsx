@@ -4,6 +4,8 @@ import { LONGEST_TARGET_MS, SHORTEST_TARGET_MS } from '../../domain/shop/target-
 import type { Study } from '../../domain/study/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
+import { PinAsk } from '../latch/pin-ask';
+import { useLatch } from '../latch/use-latch';
 import type { TimeWords } from './time-words';
 
 const words = studySheet.target;
@@ -19,6 +21,7 @@ interface Props {
 /** Makes the standard time the part's target, after a question in its place. */
 export function TargetPanel({ study, standardTimeMs, isIncomplete, time }: Props) {
   const { bench, isReadOnly } = useApp();
+  const isShut = useLatch();
   const [isAsked, setIsAsked] = useState(false);
   const code = study.heading?.partCode ?? study.readings[0]?.row.carried.part ?? '';
   const part = bench.shop.value.parts.find(
@@ -40,13 +43,21 @@ export function TargetPanel({ study, standardTimeMs, isIncomplete, time }: Props
     return <p role="status">{words.isSet}</p>;
   }
   const now = part.targetMs === null ? words.none : words.now(time.said(part.targetMs));
-  if (!isAsked) {
+  if (!isAsked || isShut) {
     return (
-      <div class="row">
-        <button type="button" class="button" disabled={isReadOnly} onClick={() => setIsAsked(true)}>
-          {words.set}
-        </button>
-        <p class="quiet">{now}</p>
+      <div class="stack">
+        <div class="row">
+          <button
+            type="button"
+            class="button"
+            disabled={isReadOnly || isShut}
+            onClick={() => setIsAsked(true)}
+          >
+            {words.set}
+          </button>
+          <p class="quiet">{now}</p>
+        </div>
+        <PinAsk />
       </div>
     );
   }

@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
-import { tendRecords, type Upkeep, untended } from '../../../src/application/backup/tend-records';
+import { tendRecords } from '../../../src/application/backup/tend-records';
+import { type Upkeep, untended } from '../../../src/application/backup/upkeep';
 import { Bench } from '../../../src/application/bench';
 import { addPerson } from '../../../src/application/shop/add-person';
 import { definePart } from '../../../src/application/shop/define-part';

@@ -1,0 +1,17 @@
+import type { ChainBreak } from '../../domain/records/chain';
+import type { CopyAge } from '../../domain/records/copy-age';
+import type { SnapshotOutcome } from './take-snapshot';
+
+/** How the records fare: what the frame tells, and nobody has to ask. */
+export interface Upkeep {
+  /** Null until it was read. */
+  readonly copyAge: CopyAge | null;
+  /** Breaks among the newest records of this tablet. */
+  readonly breaks: readonly ChainBreak[];
+  /** What became of the last attempt at a daily snapshot; null before the first. */
+  readonly snapshot: SnapshotOutcome | null;
+  /** Why the last copy into the chosen folder was not made; empty when nothing stands against it. */
+  readonly folderProblem: string;
+}
+
+export const untended: Upkeep = { copyAge: null, breaks: [], snapshot: null, folderProblem: '' };

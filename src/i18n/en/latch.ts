@@ -1,0 +1,32 @@
+import { clockFace } from '../format-duration';
+
+/** Words of the supervisor's PIN. */
+export const latchWords = {
+  title: 'Supervisor’s PIN',
+  what: 'A latch, not a safe: it keeps a passing hand from changing parts, targets, methods, allowances and reasons, and from restoring a copy on this tablet. It hides nothing and locks no data: whoever has the tablet for an hour, or a copy of the records, can get past it.',
+  off: 'No PIN is set.',
+  on: 'A PIN is set. Timing needs none; changing standards does.',
+  open: 'Unlatched until Pace is opened.',
+  shut: 'Latched: changing this needs the supervisor’s PIN.',
+  pin: 'PIN',
+  give: 'Unlatch',
+  close: 'Latch again',
+  newPin: 'New PIN, 4 to 12 digits',
+  again: 'The same again',
+  current: 'The PIN that is set',
+  set: 'Set the PIN',
+  change: 'Change or remove the PIN',
+  changeTo: 'Change the PIN',
+  remove: 'Remove the PIN',
+  cancel: 'Cancel',
+  wasSet: 'The PIN is set.',
+  wasRemoved: 'The PIN is removed.',
+  shape: 'A PIN is four to twelve digits.',
+  differs: 'The two PINs differ.',
+  checking: 'Checking …',
+  wrong: 'That is not the PIN.',
+  wait: (ms: number) => `Too many wrong ones. The next is taken in ${clockFace(ms)}.`,
+  noCryptography: 'This browser has no cryptography here; open the app at an https address.',
+  forgotten:
+    'A forgotten PIN cannot be read from anywhere. The records stay readable and can be copied; a tablet set up anew can take the copy, and asks for the same PIN.',
+};
