@@ -162,6 +162,8 @@ describe('what the clocks do in a turn', () => {
       clock.reload(awayMs);
       const again = await Bench.open(log, clock);
       expect(again.turn.value?.doubts).toHaveLength(asks);
+      // A tab that only reads, and that comes later, writes nothing.
+      clock.reload(20_000);
       const reader = await Bench.open(log, clock, null, true);
       expect(await log.count()).toBe(1 + asks);
       reader.close();

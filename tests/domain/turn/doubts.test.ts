@@ -275,6 +275,29 @@ describe('a correction', () => {
     expect(fold([...lines, [175, back]]).cycles).toMatchObject([{ isCounted: true, setAside: '' }, {}]);
   });
 
+  it('gives each part its own share of a stretch that reaches over several', () => {
+    // Stopped by mistake from 60 s to the tap at 80 s; all 160 s are called work, 80 s for each part.
+    const turn = fold([
+      [60, stopped],
+      [80, done()],
+      [160, done()],
+      [
+        200,
+        {
+          kind: 'time-reclassified',
+          fromMs: 0,
+          toMs: 160_000,
+          category: 'cycle',
+          reason: '',
+          label: '',
+          by: 'F1',
+          why: 'stopped by mistake',
+        },
+      ],
+    ]);
+    expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([80_000, 80_000]);
+  });
+
   it('puts a break in mid-cycle where it belongs, and the part keeps the rest', () => {
     // 0 → 680 s with a break from 40 to 640 s that nobody tapped: 680 − 600 = 80 s.
     const turn = fold([
