@@ -11,15 +11,15 @@ export const copiesWords = {
   keep: {
     title: 'Keep a copy outside',
     text: 'A lost or broken tablet takes its records with it. Only a copy kept elsewhere survives that.',
-    age: (age: string) => `Last copy: ${age}`,
+    age: (age: string) => `Last copy: ${age}.`,
     none: 'No copy has been made yet.',
     since: (count: number) =>
       count === 0 ? 'It holds everything.' : `${records(count)} since are not in it.`,
     notYet: (count: number) => `${records(count)} ${count === 1 ? 'is' : 'are'} on this tablet only.`,
     how: {
-      folder: 'written to the folder and read back',
-      shared: 'handed to the share sheet',
-      downloaded: 'offered as a download; whether it was kept, the browser does not say',
+      folder: 'It was written to the folder and read back.',
+      shared: 'It was handed to the share sheet.',
+      downloaded: 'It was offered as a download; whether it was kept, the browser does not say.',
     },
     make: 'Make a copy',
     making: 'Writing the copy and reading it back …',
@@ -38,6 +38,7 @@ export const copiesWords = {
       ` The log has ${counted(count, 'break', 'breaks')}; everything readable is in the copy.`,
     share: 'Share …',
     download: 'Download',
+    done: 'Done',
     shared: 'Handed over. Now it is kept elsewhere.',
     refused: 'The system would not take the file. Download it instead.',
     cancelled: 'Not handed over.',

@@ -28,6 +28,7 @@ export const shell = {
   openingSlow: 'The storage of this tablet is slow to answer. Nothing has been deleted.',
   cannotOpen: 'The records could not be read. They have not been deleted.',
   tryAgain: 'Try again',
+  rescue: 'Save all records as a file, without the app',
   withoutText:
     'You can go on timing without them. Nothing will be saved, and everything is gone when this page closes.',
   without: 'Go on without saving',

@@ -20,9 +20,8 @@ export function CopySection() {
       {age && copying && (
         <p class={age.isDue ? 'fault' : ''}>
           <strong>{age.isCopied ? words.age(formatAge(age.ageMs)) : words.none}</strong>{' '}
-          {age.isCopied
-            ? `${words.since(age.recordsSince)} (${words.how[age.how]})`
-            : words.notYet(age.recordsSince)}
+          {age.isCopied ? words.since(age.recordsSince) : words.notYet(age.recordsSince)}
+          {age.isCopied && <small class="records-how"> {words.how[age.how]}</small>}
         </p>
       )}
       {copying ? (

@@ -82,7 +82,7 @@ export function MakeCopy({ copying, again }: Props) {
           {words.download}
         </button>
         <button type="button" class="button plain" onClick={again}>
-          {copiesWords.restore.leave}
+          {words.done}
         </button>
       </div>
       <p role="status">{told}</p>

@@ -17,13 +17,13 @@ export function RecordsScreen() {
       <OverlapList />
       <div class="records-column">
         <HoldingsSheet />
+        {app.copying && <RestoreSection copying={app.copying} />}
         <CheckSection />
-        <ImportTable />
       </div>
       <div class="records-column">
         <CopySection />
-        {app.copying && <RestoreSection copying={app.copying} />}
         <ExportSection />
+        <ImportTable />
       </div>
       <div class="records-about">
         <section class="stack" aria-labelledby="records-purpose-title">

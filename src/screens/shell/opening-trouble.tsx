@@ -10,6 +10,11 @@ export function OpeningTrouble({ error, goOn }: { error: unknown; goOn: () => vo
       <button type="button" class="button strong" onClick={() => location.reload()}>
         {words.tryAgain}
       </button>
+      <p>
+        <a class="shell-rescue" href="rescue.html">
+          {words.rescue}
+        </a>
+      </p>
       <p>{words.withoutText}</p>
       <button type="button" class="button" onClick={goOn}>
         {words.without}

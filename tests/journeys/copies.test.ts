@@ -1,0 +1,152 @@
+import { writeFileSync } from 'node:fs';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beginFirstTurn, partDone, saved } from './support/pace-steps';
+import { readOwnLog } from './support/read-own-log';
+import { lookIntoCopy, openScreen, reviewText, takeItIn } from './support/restore-copy';
+import { Site } from './support/site';
+import { Tablet } from './support/tablet';
+import { tapButton } from './support/tap';
+
+const phrase = 'three blunt drills';
+
+describe('a shop’s copy', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  const other = new Tablet();
+  let page: Page;
+  let second: Page;
+  let file = '';
+  let held: Awaited<ReturnType<typeof readOwnLog>>;
+  let shown = '';
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    await page.goto(site.url);
+    await beginFirstTurn(page, 'K7', 'M', '1:30');
+    await page.waitForTimeout(1_600);
+    await partDone(page);
+    await tapButton(page, 'End turn');
+    await tapButton(page, 'End the turn');
+    await saved(page);
+    shown = await reviewText(page);
+    second = await other.start();
+    await second.goto(site.url);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await other.discard();
+    await site.discard();
+  });
+
+  it('is made, locked and read back, and its age is told', async () => {
+    await openScreen(page, 'Records');
+    await page.getByText('No copy has been made yet.').waitFor();
+    await page.getByLabel('Lock it with a pass-phrase').check();
+    await page.getByLabel('Pass-phrase', { exact: true }).fill(phrase);
+    await page.getByLabel('The same again').fill('three blunt drill');
+    await tapButton(page, 'Make a copy');
+    await page.getByText('The two pass-phrases differ.').waitFor();
+    await page.getByLabel('The same again').fill(phrase);
+    held = await readOwnLog(page);
+    await tapButton(page, 'Make a copy');
+    const button = page.getByRole('button', { name: 'Download' });
+    await button.waitFor();
+    const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+    file = path.join(tablet.profile, download.suggestedFilename());
+    await download.saveAs(file);
+    expect(download.suggestedFilename()).toMatch(/-locked\.txt$/);
+    await page.getByText('Last copy: just now.').waitFor();
+    await page.getByText('It holds everything.').waitFor();
+  });
+
+  it('is refused with a sentence when it is no copy, and when the pass-phrase is another', async () => {
+    const stray = path.join(tablet.profile, 'stray.txt');
+    writeFileSync(stray, '{"records": []}\n');
+    await lookIntoCopy(second, stray);
+    await second.getByText(/This file is no backup of Pacewright.*Nothing was changed\./).waitFor();
+    await lookIntoCopy(second, file);
+    await second.getByText('This copy is locked. Type its pass-phrase.').waitFor();
+    const field = second.getByRole('textbox', { name: 'Pass-phrase' });
+    await field.fill('another');
+    await second.getByRole('button', { name: 'Open it' }).click();
+    await second.getByText(/The pass-phrase is not the one the file was made with/).waitFor();
+    await field.fill(phrase);
+    await second.getByRole('button', { name: 'Open it' }).click();
+    await second.getByText('New here').waitFor();
+  });
+
+  it('gives another tablet the same records and figures; twice is once', async () => {
+    await takeItIn(second);
+    expect(await readOwnLog(second)).toEqual(held);
+    expect(await reviewText(second)).toBe(shown);
+    await lookIntoCopy(second, file);
+    await second.getByRole('textbox', { name: 'Pass-phrase' }).fill(phrase);
+    await second.getByRole('button', { name: 'Open it' }).click();
+    await second.getByText('Everything in this copy is here already.').waitFor();
+    expect(await readOwnLog(second)).toEqual(held);
+  });
+
+  it('is followed by the check of all records, and the tablet’s own copy of the day is there', async () => {
+    await second.getByRole('button', { name: 'Check all records' }).click();
+    await second
+      .getByText(`All ${held.length} records of 1 tablet follow one another without a break.`)
+      .waitFor();
+    await second.getByRole('button', { name: /^Look into the copy of/ }).waitFor({ timeout: 10_000 });
+  });
+});
+
+describe('the supervisor’s PIN', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    await page.goto(site.url);
+    await beginFirstTurn(page, 'K7', 'M', '1:30');
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  const change = () => page.getByRole('button', { name: 'Change part M' });
+  const shut = () => page.getByText('Latched: changing this needs the supervisor’s PIN.');
+
+  it('keeps Shop and restoring from whoever does not know it, and timing from nobody', async () => {
+    await openScreen(page, 'Shop');
+    await page.getByRole('button', { name: 'Set the PIN' }).click();
+    await page.getByLabel('New PIN, 4 to 12 digits').fill('4711');
+    await page.getByLabel('The same again').fill('4711');
+    await page.getByRole('button', { name: 'Set the PIN' }).click();
+    await shut().waitFor();
+    expect(await change().isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Add a part' }).isDisabled()).toBe(true);
+    await openScreen(page, 'Records');
+    expect(await page.getByLabel('Choose a copy …').isDisabled()).toBe(true);
+    await openScreen(page, 'Pace');
+    await page.waitForTimeout(1_600);
+    await partDone(page);
+    await saved(page);
+    expect((await readOwnLog(page)).at(-1)?.fact.kind).toBe('part-done');
+  });
+
+  it('opens with the right digits only, also after a reload, and shuts when Pace is opened', async () => {
+    await page.reload();
+    await openScreen(page, 'Shop');
+    await page.getByLabel('PIN', { exact: true }).fill('4712');
+    await page.getByRole('button', { name: 'Unlatch' }).click();
+    await page.getByText('That is not the PIN.').waitFor();
+    await page.getByLabel('PIN', { exact: true }).fill('4711');
+    await page.getByRole('button', { name: 'Unlatch' }).click();
+    await page.getByText('Unlatched until Pace is opened.').waitFor();
+    expect(await change().isDisabled()).toBe(false);
+    await openScreen(page, 'Pace');
+    await openScreen(page, 'Shop');
+    await shut().waitFor();
+  });
+});
