@@ -53,7 +53,10 @@ await button('End it now').tap();
 
 await page.goto(`${site.url}#/demo/pace`);
 await page.getByRole('button', { name: /^K7/ }).first().tap();
-await page.getByRole('button', { name: /WD-1310/ }).first().tap();
+await page
+  .getByRole('button', { name: /WD-1310/ })
+  .first()
+  .tap();
 await button(/^Start/).tap();
 await page.waitForTimeout(15_000);
 await button(/^Part done/).tap();

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import path from 'node:path';
@@ -42,7 +43,8 @@ export function serve({ folder, port, host = '127.0.0.1' }) {
       'Cache-Control': name.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
     };
     if (/br/.test(String(request.headers['accept-encoding'])) && extension !== '.png') {
-      const key = `${file}:${body.length}:${body.subarray(0, 64).toString('latin1')}`;
+      // By content: a new release can have files of the same name, length and beginning.
+      const key = createHash('sha1').update(body).digest('hex');
       if (!compressed.has(key)) compressed.set(key, brotliCompressSync(body));
       body = compressed.get(key);
       sent['Content-Encoding'] = 'br';

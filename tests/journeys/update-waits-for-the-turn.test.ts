@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { buildRelease } from './support/build-app';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
@@ -17,8 +17,18 @@ const lookForUpdate = (page: Page) =>
     const registration = await navigator.serviceWorker.ready;
     await registration.update().catch(() => {});
   });
-const waits = (page: Page) =>
-  page.waitForFunction(async () => (await navigator.serviceWorker.ready).waiting !== null);
+/** Until the newer worker is installed and waits. */
+async function waits(page: Page): Promise<void> {
+  await vi.waitFor(
+    async () => {
+      const isWaiting = await page.evaluate(
+        async () => (await navigator.serviceWorker.ready).waiting !== null,
+      );
+      expect(isWaiting).toBe(true);
+    },
+    { timeout: 20_000, interval: 200 },
+  );
+}
 
 describe('a newer release while a turn runs', () => {
   const site = new Site(inject('dist'));
