@@ -1,3 +1,4 @@
+import { quantileSorted } from 'simple-statistics';
 import { requireNumber } from './require-number';
 import { requireReadings } from './require-readings';
 
@@ -19,10 +20,5 @@ import { requireReadings } from './require-readings';
 export function quantile(readings: readonly number[], share: number): number {
   requireReadings('quantile', readings, 1);
   requireNumber('quantile', 'a share from 0 to 1', share, share >= 0 && share <= 1);
-  const sorted = Float64Array.from(readings).sort();
-  const position = (sorted.length - 1) * share;
-  const below = Math.floor(position);
-  const low = sorted[below]!;
-  const high = sorted[Math.min(below + 1, sorted.length - 1)]!;
-  return low + (position - below) * (high - low);
+  return quantileSorted(Array.from(Float64Array.from(readings).sort()), share);
 }

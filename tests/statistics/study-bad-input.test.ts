@@ -157,6 +157,38 @@ const refusals: readonly (readonly [string, readonly unknown[], string])[] = [
   ['handTimingDeviation', [0], 'a count of at least one reading'],
 ];
 
+/** The ends of a range that a rule lets in: a stricter sign in the code would shut them out. */
+const edges: readonly (readonly [string, readonly unknown[], unknown])[] = [
+  ['chiSquareProbability', [0, 3], 0],
+  ['fisherProbability', [0, 2, 3], 0],
+  ['convertRating', [0, '60-80', '0-100'], 0],
+  ['quantile', [good, 0], 4],
+  ['quantile', [good, 1], 6],
+  ['normalTime', [0, 100], 0],
+  ['normalTime', [1, 1000], 10],
+  ['effectiveReadings', [1, 0], 1],
+  ['effectiveReadings', [9, -1], 9],
+  ['relaxationAllowance', [{ forcePounds: 70, atmospherePercent: 0 }], 0.31],
+  ['allowanceFactor', [0, 'shift'], 1],
+  ['objectiveRating', [1, {}, 0], 1],
+  ['unoccupiedRest', [0], 0],
+  ['elementTimes', [[5, 5]], [5, 0]],
+  [
+    'totalUncertainty',
+    [{ sampling: 0, rating: 0, frequency: 0 }],
+    { total: 0, moreReadingsCannotHelp: false },
+  ],
+  ['handTimingDeviation', [4], (Math.SQRT2 * 0.07) / 2],
+  ['varianceOfMean', [{ within: 0, between: 0, groups: 1, n: 1 }], 0],
+  ['observedMean', [[1e150, 1e150]], 1e150],
+];
+
+describe('the edge of good input', () => {
+  it.each(edges)('%s(%j) is %j', (name, args, answer) => {
+    expect(functions[name]!(...args)).toEqual(answer);
+  });
+});
+
 describe('bad input', () => {
   it.each(refusals)('%s(%j) throws a RangeError: %s', (name, args, rule) => {
     expect(() => functions[name]!(...args)).toThrow(new RangeError(`${name} requires ${rule}`));
