@@ -7,10 +7,12 @@
     const app = document.getElementById('app');
     if (!app) return addEventListener('DOMContentLoaded', say, { once: true });
     if (app.childElementCount > 0 || document.getElementById('start-check')) return;
-    const note = document.createElement('div');
+    const note = document.createElement('main');
     note.id = 'start-check';
-    note.setAttribute('role', 'alert');
-    const text = document.createElement('p');
+    const told = document.createElement('div');
+    told.setAttribute('role', 'alert');
+    const text = document.createElement('h1');
+    told.append(text);
     text.textContent = 'The app did not start. Your records have not been deleted.';
     const again = document.createElement('p');
     const reload = document.createElement('a');
@@ -22,7 +24,7 @@
     link.href = 'rescue.html';
     link.textContent = 'Save all records as a file, without the app';
     rescue.append(link);
-    note.append(text, again, rescue);
+    note.append(told, again, rescue);
     document.body.prepend(note);
     // A slow app that begins after all needs no note.
     const watching = new MutationObserver(() => {

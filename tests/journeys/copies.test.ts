@@ -94,7 +94,7 @@ describe('a shop’s copy', () => {
     await second
       .getByText(`All ${held.length} records of 1 tablet follow one another without a break.`)
       .waitFor();
-    await second.getByRole('button', { name: /^Look into the copy of/ }).waitFor({ timeout: 10_000 });
+    await second.getByRole('button', { name: /^Look into it: the copy of/ }).waitFor({ timeout: 10_000 });
   });
 });
 

@@ -57,7 +57,7 @@ describe('a readings table taken in through the Records screen', () => {
 
   async function take(file: string): Promise<void> {
     await page.goto(`${site.url}#/records`);
-    await page.locator('input[type="file"]').first().setInputFiles(file);
+    await page.getByLabel('Choose a table …').setInputFiles(file);
   }
 
   for (const { file, source, standard, digits } of published) {

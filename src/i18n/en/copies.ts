@@ -112,7 +112,7 @@ export const copiesWords = {
     impossible: 'This browser cannot keep one. Copies outside matter all the more.',
     line: (count: number) => records(count),
     look: 'Look into it',
-    lookAt: (day: string) => `Look into the copy of ${day}`,
+    lookAt: (day: string) => `Look into it: the copy of ${day}`,
     collapsed: (now: number, before: number, day: string) =>
       `The log holds ${records(now)}; the copy of ${day} holds ${formatNumber(before)}. Records were lost: look into that copy and take it in. No older copy is given up until then.`,
     failed: (problem: string) => `Today’s could not be taken (${problem}).`,
