@@ -55,6 +55,21 @@ describe('the upkeep of the records', () => {
     expect(upkeep.value.copyAge).toMatchObject({ recordsSince: 0, finishedSince: 0 });
   });
 
+  it('copies nothing while a turn runs, also when an earlier one is not in the folder yet', async () => {
+    const { folder, turn, bench, part, clock, upkeep } = await tended();
+    folder.mayWrite = false;
+    await turn();
+    startTurn(bench, 'K7', part, clock.now());
+    folder.mayWrite = true;
+    clock.pass(3_600_000);
+    await settled();
+    expect(upkeep.value.copyAge).toMatchObject({ finishedSince: 1 });
+    expect(folder.files.size).toBe(0);
+    endTurn(bench, clock.now());
+    await settled();
+    expect(folder.files.size).toBe(1);
+  });
+
   it('counts finished turns where nobody chose a folder, and is due at the fifth', async () => {
     const { folder, upkeep, turn } = await tended();
     folder.name = null;
