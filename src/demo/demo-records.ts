@@ -2,6 +2,7 @@ import type { LogRecord } from '../domain/records/log-record';
 import { writeBatchWeek } from './batch-week';
 import { DemoLog } from './demo-log';
 import { writeFlowDay } from './flow-day';
+import { settleDoubts } from './settle-doubts';
 import { BATCH_DAYS, DAYS } from './shift-plan';
 import { ShopChance } from './shop-chance';
 import { TurnWriter } from './turn-writer';
@@ -21,5 +22,6 @@ export function demoRecords(): LogRecord[] {
   const writer = new TurnWriter(log, partIds);
   writeBatchWeek(chance, writer);
   for (let day = BATCH_DAYS; day < DAYS; day += 1) writeFlowDay(day, chance, writer);
+  settleDoubts(log, DAYS - 1);
   return log.records;
 }

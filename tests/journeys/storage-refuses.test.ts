@@ -30,7 +30,7 @@ describe('a tablet whose storage refuses', () => {
     });
     await page.goto(site.url);
     await page.getByText('This browser keeps nothing: records are lost when the page closes').waitFor();
-    await beginFirstTurn(page, 'K7', 'M', '1:30');
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
     await page.waitForTimeout(1_600);
     await partDone(page);
     await page.locator('.pace-tally-figure', { hasText: /^1$/ }).waitFor();
@@ -39,7 +39,7 @@ describe('a tablet whose storage refuses', () => {
 
   it('when it is full says not saved, goes on recording, and saves all in order when there is room', async () => {
     await page.goto(site.url);
-    await beginFirstTurn(page, 'K7', 'M', '1:30');
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
     await saved(page);
     await page.evaluate(() => {
       const { add } = IDBObjectStore.prototype;
@@ -64,7 +64,7 @@ describe('a tablet whose storage refuses', () => {
 
   it('when it is full and the browser is killed, has what was not saved from the reserve', async () => {
     await page.goto(site.url);
-    await beginFirstTurn(page, 'K7', 'M', '1:30');
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
     await saved(page);
     await page.evaluate(() => {
       IDBObjectStore.prototype.add = () => {
@@ -87,7 +87,7 @@ describe('a tablet whose storage refuses', () => {
 
   it('when the records cannot be read never shows an empty shop', async () => {
     await page.goto(site.url);
-    await beginFirstTurn(page, 'K7', 'M', '1:30');
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
     await saved(page);
     await page.addInitScript(() => {
       IDBIndex.prototype.getAll = () => {

@@ -47,7 +47,7 @@ export const review = {
     legend:
       'Bar to the heavy mark: mean. Thin line: one standard deviation either way. Tall mark with a point: target.',
     fewLegend: ' Fewer than five parts: each is a dot, and the thin line is their range.',
-    note: (n: number, counted: number) => (counted < n ? `n ${n}, ${counted} counted` : `n ${n}`),
+    note: (n: number, counted: number) => (counted < n ? `n ${counted} of ${n}` : `n ${n}`),
     target: (time: string) => `target ${time}`,
     meanTarget: (time: string) => `mean target ${time}`,
     inside: (percent: string) => `◂ ${percent} % inside target`,
