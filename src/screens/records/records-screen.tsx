@@ -14,9 +14,9 @@ export function RecordsScreen() {
   const app = useApp();
   return (
     <div class="page records">
-      <OverlapList />
       <div class="records-column">
         <HoldingsSheet />
+        <OverlapList />
         {app.copying && <RestoreSection copying={app.copying} />}
         <CheckSection />
       </div>
