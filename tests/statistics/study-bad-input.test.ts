@@ -162,6 +162,11 @@ const edges: readonly (readonly [string, readonly unknown[], unknown])[] = [
   ['chiSquareProbability', [0, 3], 0],
   ['fisherProbability', [0, 2, 3], 0],
   ['convertRating', [0, '60-80', '0-100'], 0],
+  ['fisherTails', [0, 2, 3], { lower: 0, upper: 1, slope: 0 }],
+  ['meanNormalTime', [[{ observed: 0, rating: 100 }]], 0],
+  ['meanNormalTime', [[{ observed: 1e150, rating: 100 }]], 1e150],
+  // Ten readings that all but repeat each other are still one.
+  ['effectiveReadings', [10, 0.99], 1],
   ['quantile', [good, 0], 4],
   ['quantile', [good, 1], 6],
   ['normalTime', [0, 100], 0],
