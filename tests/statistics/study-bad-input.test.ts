@@ -186,6 +186,14 @@ const edges: readonly (readonly [string, readonly unknown[], unknown])[] = [
   ['handTimingDeviation', [4], (Math.SQRT2 * 0.07) / 2],
   ['varianceOfMean', [{ within: 0, between: 0, groups: 1, n: 1 }], 0],
   ['observedMean', [[1e150, 1e150]], 1e150],
+  // The mean lies half-way between two doubles; what its rounding puts into the squares is taken back.
+  ['sampleStandardDeviation', [[1e15, 1e15 + 0.125]], Math.sqrt(0.125 ** 2 / 2)],
+  [
+    'occasionalFrequency',
+    [0, 1, 0.95],
+    { perUnit: 0, lower: 0, upper: expect.closeTo(-Math.log(0.025), 12), tooFewSeen: true },
+  ],
+  ['studentQuantile', [0.5, 0.1], 0],
 ];
 
 describe('the edge of good input', () => {
