@@ -1,5 +1,6 @@
 import { clockFace, decimalMinutes } from '../format-duration';
 import { formatNumber } from '../format-number';
+import { roundedClockFace } from '../rounded-clock-face';
 
 /** Words of the operator's screen. */
 export const pace = {
@@ -15,7 +16,8 @@ export const pace = {
   partName: 'Name, if any',
   target: 'Target a part, if any',
   targetHint: 'Minutes and seconds as 1:48, or decimal minutes as 1.8',
-  targetUnderstood: (ms: number) => `Understood as ${clockFace(ms)} a part (${decimalMinutes(ms)} min)`,
+  targetUnderstood: (ms: number) =>
+    `Understood as ${roundedClockFace(ms)} a part (${decimalMinutes(ms)} min)`,
   targetFaults: {
     empty: '',
     'not-a-time': 'This is no time. Write 1:48 or 1.8.',
@@ -27,7 +29,7 @@ export const pace = {
   anotherPart: 'Another part',
   codeTaken: (code: string) => `A part in use has the code ${code} already.`,
   lastTurn: 'last turn',
-  targetOf: (ms: number | null) => (ms === null ? 'no target' : `target ${clockFace(ms)}`),
+  targetOf: (ms: number | null) => (ms === null ? 'no target' : `target ${roundedClockFace(ms)}`),
   start: 'Start',
   chooseBoth: 'Choose who and which part',
   choosePerson: 'Choose who is at the station',
@@ -53,7 +55,7 @@ export const pace = {
   goOn: 'Go on',
   stop: 'Stop',
   stoppedState: 'Stopped',
-  lastPart: (ms: number) => `Last part ${clockFace(ms)}`,
+  lastPart: (ms: number) => `Last part ${roundedClockFace(ms)}`,
   tapHint: 'Tap once for each part, always at the same moment',
   goOnHint: 'Work goes on from this tap',
   thisPart: 'This part',
@@ -65,8 +67,8 @@ export const pace = {
   paceLabel: 'Pace, stoppages out',
   planLabel: 'Plan, stoppages in',
   position: {
-    ahead: (ms: number) => `${clockFace(ms)} ahead`,
-    behind: (ms: number) => `${clockFace(-ms)} behind`,
+    ahead: (ms: number) => `${roundedClockFace(ms)} ahead`,
+    behind: (ms: number) => `${roundedClockFace(-ms)} behind`,
     level: 'level',
   },
   parts: (parts: number) => `${counted(Math.abs(parts))} ${parts < 0 ? 'behind' : 'ahead'}`,
@@ -74,10 +76,10 @@ export const pace = {
   doneCount: (count: number) => (count === 1 ? 'part done' : 'parts done'),
   average: (n: number, done: number) => (n === done ? `average of ${n}` : `average, ${n} counted of ${done}`),
   averageNone: 'no average yet',
-  averageTarget: (ms: number | null) => (ms === null ? 'no target' : `target ${clockFace(ms)}`),
+  averageTarget: (ms: number | null) => (ms === null ? 'no target' : `target ${roundedClockFace(ms)}`),
   undo: 'Undo',
   undoWhat: {
-    'part-done': (ms: number) => `part done ${clockFace(ms)}`,
+    'part-done': (ms: number) => `part done ${roundedClockFace(ms)}`,
     'part-changed': 'change of part',
     stopped: 'tap “Stop”',
     resumed: 'tap “Go on”',
@@ -87,16 +89,16 @@ export const pace = {
   endTurn: 'End turn',
   lastPartIs: 'Last part',
   outcomes: { good: 'good', rework: 'rework', scrap: 'scrap' },
-  outcomeTitle: (ms: number) => `Last part, ${clockFace(ms)}: how is it?`,
+  outcomeTitle: (ms: number) => `Last part, ${roundedClockFace(ms)}: how is it?`,
   changeTitle: 'Which part comes next?',
   reasonTitle: 'Why, if you want to say',
-  reasonTitleAfter: (ms: number) => `Stopped ${clockFace(ms)}: why?`,
-  gapTitle: (ms: number) => `Not work for ${clockFace(ms)}: what was it?`,
-  sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
-  saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
+  reasonTitleAfter: (ms: number) => `Stopped ${roundedClockFace(ms)}: why?`,
+  gapTitle: (ms: number) => `Not work for ${roundedClockFace(ms)}: what was it?`,
+  sayWhy: (ms: number) => `Stopped ${roundedClockFace(ms)} – say why`,
+  saidWhy: (ms: number, why: string) => `Stopped ${roundedClockFace(ms)}: ${why}`,
   back: 'Back',
   screenMaySleep: 'Screen may sleep',
-  announceDone: (count: number, ms: number) => `Part ${count} done, ${clockFace(ms)}`,
+  announceDone: (count: number, ms: number) => `Part ${count} done, ${roundedClockFace(ms)}`,
   announceIgnored: 'Second tap ignored',
   announceStopped: 'Stopped',
   announceGoing: 'Going on',

@@ -1,15 +1,15 @@
-import { clockFace } from '../format-duration';
+import { roundedClockFace } from '../rounded-clock-face';
 
 /** Words of the questions that taps leave open, and of what was put right. */
 export const settle = {
-  slept: (ms: number) => `The tablet slept ${clockFace(ms)}. Was it work?`,
-  pageGone: (ms: number) => `Nothing was seen for ${clockFace(ms)}. Was it work?`,
+  slept: (ms: number) => `The tablet slept ${roundedClockFace(ms)}. Was it work?`,
+  pageGone: (ms: number) => `Nothing was seen for ${roundedClockFace(ms)}. Was it work?`,
   work: 'Work',
   chooseWhy: 'Choose why',
   secondTap: 'Second tap ignored',
   countIt: 'Count it',
   leaveOut: 'Leave it out',
-  longOne: (eachMs: number) => `Long one: two parts of ${clockFace(eachMs)}?`,
+  longOne: (eachMs: number) => `Long one: two parts of ${roundedClockFace(eachMs)}?`,
   twoParts: 'Two parts',
   onePart: 'One part',
   interrupted: 'Interrupted',
@@ -17,7 +17,7 @@ export const settle = {
   itIs: (code: string) => `It is ${code}`,
   asChosen: (code: string) => `${code} is right`,
   stillPerson: (person: string) => `Still ${person}?`,
-  stillSame: (ms: number) => `Away for ${clockFace(ms)}. The same person after it?`,
+  stillSame: (ms: number) => `Away for ${roundedClockFace(ms)}. The same person after it?`,
   yes: 'Yes',
   someoneElse: 'Someone else',
   saidAtStation: 'said at the station',
@@ -52,7 +52,7 @@ export const settle = {
   },
   states: {
     count: (done: number, counted: number) => `${done} done, ${counted} counted`,
-    span: (category: string, ms: number) => `${category} ${clockFace(ms)}`,
+    span: (category: string, ms: number) => `${category} ${roundedClockFace(ms)}`,
     person: 'person not shown',
     nothing: '–',
   },

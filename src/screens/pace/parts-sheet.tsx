@@ -1,7 +1,7 @@
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
-import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
 import { partTitle } from './part-title';
 
@@ -36,9 +36,9 @@ export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
                     {line.n}
                     {line.counted < line.n && <span class="small quiet"> {own.countedOf(line.counted)}</span>}
                   </td>
-                  <td>{line.meanMs === null ? '–' : clockFace(line.meanMs)}</td>
+                  <td>{line.meanMs === null ? '–' : roundedClockFace(line.meanMs)}</td>
                   <td>
-                    {line.targetMs === null ? words.averageTarget(null) : clockFace(line.targetMs)}
+                    {line.targetMs === null ? words.averageTarget(null) : roundedClockFace(line.targetMs)}
                     {line.targetChanged && <span class="small quiet"> {own.targetChanged}</span>}
                   </td>
                   <td>{line.good}</td>

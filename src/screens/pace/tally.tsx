@@ -1,7 +1,7 @@
 import { averageOfPart } from '../../domain/turn/average-of-part';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
-import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 
 /** Parts done in this turn, and the average of the part in hand beside its target. */
 export function Tally({ turn }: { turn: Turn }) {
@@ -16,7 +16,7 @@ export function Tally({ turn }: { turn: Turn }) {
       <p>
         {own ? (
           <>
-            <strong class="number pace-tally-figure">{clockFace(own.meanMs)}</strong>
+            <strong class="number pace-tally-figure">{roundedClockFace(own.meanMs)}</strong>
             <span>
               {words.average(own.n, own.done)}
               <span class="pace-tally-target">, {words.averageTarget(targetMs)}</span>
