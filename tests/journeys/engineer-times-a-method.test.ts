@@ -56,6 +56,11 @@ describe('an engineer with an empty shop', () => {
     }
     await page.getByLabel('Operator code').fill('K7');
     await page.getByLabel('Observer').fill('E1');
+    // A look at another screen costs nothing of what was typed.
+    await tap(page, page.getByRole('link', { name: 'Pace', exact: true }));
+    await tap(page, page.getByRole('link', { name: 'Study', exact: true }));
+    await tapButton(page, 'Go on preparing');
+    await page.getByText('clamp clicks').waitFor();
     await page.getByLabel('Allowance, %', { exact: true }).fill('14');
     const toTheWatch = page.getByRole('button', { name: 'To the watch' });
     await toTheWatch.scrollIntoViewIfNeeded();

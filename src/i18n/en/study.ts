@@ -13,6 +13,7 @@ export const study = {
   list: {
     title: 'Studies',
     start: 'New study',
+    goOn: 'Go on preparing',
     empty: 'No study yet. A study times a method element by element and ends in a standard time.',
     name: 'Study',
     part: 'Part',

@@ -4,6 +4,7 @@ import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
 import { draftFaults } from './draft-faults';
+import { keptDraft } from './kept-draft';
 import { MethodSection } from './method-section';
 import { PartChooser } from './part-chooser';
 import { PeopleFields } from './people-fields';
@@ -24,14 +25,18 @@ const words = study.prepare;
 export function PrepareStudy() {
   const { bench, go, isReadOnly } = useApp();
   const isShut = useLatch();
-  const [draft, setDraft] = useState(() => emptyStudyDraft(bench.study.peek()?.heading ?? null));
+  const [draft, setDraft] = useState(
+    () => keptDraft.of(bench) ?? emptyStudyDraft(bench.study.peek()?.heading ?? null),
+  );
   const [isReady, setIsReady] = useState(false);
   const [faults, setFaults] = useState<string[]>([]);
   const part = bench.shop.value.parts.find(({ id }) => id === draft.part);
   const method = part?.methods.at(-1);
 
   const change = (changes: Partial<StudyDraft>) => {
-    setDraft({ ...draft, ...changes });
+    const changed = { ...draft, ...changes };
+    setDraft(changed);
+    keptDraft.keep(bench, changed);
     setFaults([]);
   };
   const choosePart = (id: string) => {

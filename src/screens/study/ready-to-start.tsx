@@ -6,6 +6,7 @@ import { cycleOrder } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
+import { keptDraft } from './kept-draft';
 import { LiveElementSheet } from './live-element-sheet';
 import { momentWords } from './moment-words';
 import { ObserveFrame } from './observe-frame';
@@ -30,6 +31,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
   const first = elements[cycleOrder(elements)[0] ?? -1];
 
   const start = (at: Stamp) => {
+    keptDraft.drop(bench);
     const id = startStudy(
       bench,
       {

@@ -3,6 +3,7 @@ import { listStudies, type StudyInList } from '../../application/study/list-stud
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { routeHash } from '../route';
+import { keptDraft } from './kept-draft';
 import { momentWords } from './moment-words';
 
 const words = study.list;
@@ -37,7 +38,7 @@ export function StudyList() {
           disabled={app.isReadOnly}
           onClick={() => app.go('study', 'new')}
         >
-          {words.start}
+          {keptDraft.of(app.bench) ? words.goOn : words.start}
         </button>
       </div>
       {studies === 'reading' && <p class="quiet">{words.reading}</p>}
