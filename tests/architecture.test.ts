@@ -22,7 +22,7 @@ const layers: Record<string, { layers: string[]; packages: string[] }> = {
   demo: { layers: ['domain', 'statistics', 'application/ports'], packages: [] },
 };
 
-/** Only these files may hold more than one idea's worth of lines. */
+/** A file of one idea ends before this; past it, it holds two. */
 const LONGEST = 300;
 
 interface Source {

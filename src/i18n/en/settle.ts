@@ -35,7 +35,6 @@ export const settle = {
   open: 'Still open',
 
   corrections: 'Put right on this day',
-  noCorrections: 'Nothing was put right.',
   column: { when: 'When', who: 'Who', what: 'What', why: 'Why', before: 'Before', after: 'After' },
   kinds: {
     'gap-explained': 'Gap answered',

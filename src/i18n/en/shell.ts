@@ -23,7 +23,6 @@ export const shell = {
   takeOverYes: 'Yes, record here',
   updateWaits: 'A newer release is ready.',
   updateTake: 'Take it now',
-  updateLater: 'A newer release is ready. It waits until nothing is being timed.',
   opening: 'Opening the records …',
   openingSlow: 'The storage of this tablet is slow to answer. Nothing has been deleted.',
   cannotOpen: 'The records could not be read. They have not been deleted.',

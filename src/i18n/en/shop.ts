@@ -86,6 +86,5 @@ export const shop = {
     saved: 'The reasons are saved. Stoppages explained before keep their words.',
     changed: 'Changed, not saved yet.',
     missing: 'Every reason needs words. Nothing was changed.',
-    noneLeft: 'At least one reason must stay.',
   },
 };

@@ -2,6 +2,7 @@ import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useNow } from '../use-now';
 
 /** Where the target stands on the bar: what goes past it still has room. */
@@ -17,7 +18,7 @@ export function TargetBar({ turn }: { turn: Turn }) {
   return (
     <div>
       <p class="pace-target number">
-        {words.targetWord} {clockFace(targetMs)}
+        {words.targetWord} {roundedClockFace(targetMs)}
         {overMs >= 1_000 && (
           <strong class="pace-over">
             {words.over} {clockFace(overMs)}

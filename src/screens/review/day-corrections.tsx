@@ -3,7 +3,7 @@ import type { CorrectedState, Correction } from '../../domain/turn/correction-hi
 import { review } from '../../i18n/en/review';
 import { settle as words } from '../../i18n/en/settle';
 import { formatDay } from '../../i18n/format-day';
-import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { timeOfDay } from '../pace/time-of-day';
 
 /** What was put right: who, when, why, before and after. Whose turn it was is not shown. */
@@ -53,7 +53,7 @@ function stateText(state: CorrectedState): string {
     case 'parts':
       return state.parts
         .map(({ partCode, targetMs }) =>
-          targetMs === null ? partCode : `${partCode} ${clockFace(targetMs)}`,
+          targetMs === null ? partCode : `${partCode} ${roundedClockFace(targetMs)}`,
         )
         .join(', ');
     case 'time':

@@ -10,7 +10,7 @@ import { recodeParts } from '../../application/turn/recode-parts';
 import type { Doubt } from '../../domain/turn/doubt';
 import type { Turn } from '../../domain/turn/turn';
 import { settle as words } from '../../i18n/en/settle';
-import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
 
 interface Props {
@@ -103,7 +103,7 @@ function question(bench: Bench, props: Props): { text: string; choices: Answer[]
       const chosen = turn.cycles.find((cycle) => cycle.key === key)?.partCode ?? '';
       const who = isAtStation ? { by: turn.person, why: words.saidAtStation } : answers;
       return {
-        text: words.otherPart(partsDone.length, fits.partCode, clockFace(fits.targetMs ?? 0)),
+        text: words.otherPart(partsDone.length, fits.partCode, roundedClockFace(fits.targetMs ?? 0)),
         choices: [
           {
             ...say(words.itIs(fits.partCode), () => {

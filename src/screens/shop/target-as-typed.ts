@@ -1,4 +1,4 @@
-import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 
 /**
  * A target as a person could have typed it, without losing any of it: `1:31` when it is whole seconds, else
@@ -6,7 +6,7 @@ import { clockFace } from '../../i18n/format-duration';
  */
 export function targetAsTyped(targetMs: number | null): string {
   if (targetMs === null) return '';
-  if (targetMs % 1_000 === 0) return clockFace(targetMs);
+  if (targetMs % 1_000 === 0) return roundedClockFace(targetMs);
   // A millisecond is 0.0000167 min: five decimals tell two of them apart.
   return String(Number((targetMs / 60_000).toFixed(5)));
 }
