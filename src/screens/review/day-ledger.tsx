@@ -52,7 +52,7 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
   return (
     <section class="stack" aria-labelledby="review-ledger-title">
       <h2 id="review-ledger-title">{words.title}</h2>
-      <div ref={ref}>
+      <div class="review-picture" ref={ref}>
         {width > 0 && (
           <LedgerBar
             id="review-ledger"
