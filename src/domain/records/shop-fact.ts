@@ -1,5 +1,6 @@
 import type { ElementDefinition } from '../shop/element-definition';
 import type { LedgerCategory } from '../turn/ledger-category';
+import type { ReviewFact } from './review-fact';
 
 /** Facts about the shop itself: what it makes, how, at what pace, and why work stops. */
 export type ShopFact =
@@ -33,7 +34,8 @@ export type ShopFact =
       /** Records of the log that the copy holds. */
       readonly records: number;
     }
-  | LatchFact;
+  | LatchFact
+  | ReviewFact;
 
 /** The supervisor's PIN: what was made of it, never the PIN itself. */
 export type LatchFact =

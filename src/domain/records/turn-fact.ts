@@ -40,6 +40,15 @@ export type TurnFact =
       readonly label: string;
       readonly category: Exclude<LedgerCategory, 'cycle' | 'unaccounted'>;
     }
+  | {
+      readonly kind: 'stoppage-absorbed';
+      /** Key of the stopped record. */
+      readonly stoppage: string;
+      /** How much of it cost no output: the machine, or the operator, worked on meanwhile. */
+      readonly absorbedMs: number;
+      /** Left out where it was said at the station. */
+      readonly by?: string;
+    }
   | { readonly kind: 'turn-ended' }
   | ClockFact
   | AnswerFact
