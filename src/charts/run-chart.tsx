@@ -2,6 +2,7 @@ import { ChartFrame } from './chart-frame';
 import { linearScale, type Scale } from './linear-scale';
 import { roundTicks } from './round-ticks';
 import { RunChartFoot } from './run-chart-foot';
+import { RunChartSteps } from './run-chart-steps';
 import { spreadApart } from './spread-apart';
 import { textWidth } from './text-width';
 
@@ -18,6 +19,15 @@ export interface RunPoint {
   /** The target that held there; null without one. */
   readonly target: number | null;
   readonly isChosen: boolean;
+  /** Too few went into it to lean on: drawn hollow. */
+  readonly isFew: boolean;
+}
+
+/** A step in the run: what comes from this place on is not like what was before. */
+export interface RunStep {
+  /** The place of the first point after it, from 0. */
+  readonly from: number;
+  readonly text: string;
 }
 
 /** A line across the chart with its words at the right end. */
@@ -33,6 +43,8 @@ interface Props {
   readonly width: number;
   readonly height: number;
   readonly points: readonly RunPoint[];
+  /** In order. The centre line belongs to what comes after the last of them. */
+  readonly steps: readonly RunStep[];
   readonly centre: RunLine;
   /** Words for the target line, as it stands at the last point; null when no point has one. */
   readonly targetText: string | null;
@@ -44,21 +56,27 @@ interface Props {
 const SMALL = 14;
 const FOOT = 74;
 const HEAD = 30;
+/** A line of words above the plot. */
+const STEP_WORDS = 22;
 const LEFT = 64;
 
 /** Run chart: values in time order with their median. It draws the numbers it is given and computes none. */
 export function RunChart(props: Props) {
-  const { id, title, description, width, height, points, centre, targetText, axisText, tickText } = props;
+  const { id, title, description, width, height, points, steps, centre, targetText, axisText, tickText } =
+    props;
   const values = points.flatMap(({ value, target }) => (target === null ? [value] : [value, target]));
   const ticks = runTicks([...values, centre.value]);
   const right =
     width - Math.ceil(Math.max(textWidth(centre.text, SMALL), textWidth(targetText ?? '', SMALL))) - 14;
   const bottom = height - FOOT;
-  const y = linearScale({ low: ticks[0]!, high: ticks.at(-1)!, start: bottom, end: HEAD });
+  const head = steps.length > 0 ? HEAD + STEP_WORDS : HEAD;
+  const y = linearScale({ low: ticks[0]!, high: ticks.at(-1)!, start: bottom, end: head });
   const x = runPlaces(points.length, LEFT, right);
+  const between = (place: number) => (x(place - 1) + x(place)) / 2;
+  const lastStep = steps.at(-1);
   const lastTarget = points.at(-1)?.target ?? null;
   const [centreAt, targetAt] = spreadApart([y(centre.value), y(lastTarget ?? centre.value)], 20, {
-    low: HEAD,
+    low: head,
     high: bottom,
   });
   return (
@@ -74,9 +92,9 @@ export function RunChart(props: Props) {
           </text>
         </g>
       ))}
-      <Chosen points={points} x={x} top={HEAD - 6} bottom={height - 20} />
+      <Chosen points={points} x={x} top={head - 6} bottom={height - 20} />
       <line
-        x1={LEFT}
+        x1={lastStep ? between(lastStep.from) : LEFT}
         x2={right}
         y1={y(centre.value)}
         y2={y(centre.value)}
@@ -90,21 +108,22 @@ export function RunChart(props: Props) {
         stroke-dasharray="9 6"
         fill="none"
       />
-      <polyline
-        points={points.map(({ value }, place) => `${x(place)},${y(value)}`).join(' ')}
+      <RunChartSteps steps={steps} at={between} top={head} bottom={bottom} right={right} />
+      <path
+        d={pointsPath(points, x, y, new Set(steps.map(({ from }) => from)))}
         fill="none"
         stroke="var(--quiet)"
         stroke-width={1.5}
       />
-      {points.map(({ key, value, isChosen }, place) => (
+      {points.map(({ key, value, isChosen, isFew }, place) => (
         <circle
           key={key}
           cx={x(place)}
           cy={y(value)}
           r={isChosen ? 8 : 5.5}
-          fill="var(--ink)"
-          stroke="var(--sheet)"
-          stroke-width={1.5}
+          fill={isFew ? 'var(--paper)' : 'var(--ink)'}
+          stroke={isFew ? 'var(--ink)' : 'var(--paper)'}
+          stroke-width={isFew ? 2 : 1.5}
         />
       ))}
       <text x={right + 10} y={centreAt! + 5} font-size={SMALL} fill="var(--ink)">
@@ -133,6 +152,13 @@ function runPlaces(count: number, left: number, right: number): Scale {
   const inset = 18;
   if (count < 2) return () => (left + right) / 2;
   return linearScale({ low: 0, high: count - 1, start: left + inset, end: right - inset });
+}
+
+/** From point to point, with a gap at each step: no day lies between two methods. */
+function pointsPath(points: readonly RunPoint[], x: Scale, y: Scale, gaps: ReadonlySet<number>): string {
+  return points
+    .map(({ value }, place) => `${place === 0 || gaps.has(place) ? 'M' : 'L'}${x(place)} ${y(value)}`)
+    .join(' ');
 }
 
 /** The target as it stood at each point: level to halfway, then a step where it changed; no line without one. */

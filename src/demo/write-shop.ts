@@ -3,7 +3,7 @@ import { SHOP_STREAM } from '../domain/records/log-record';
 import type { DemoLog, Moment } from './demo-log';
 import { demoConditions, demoMethod } from './demo-method';
 import { type DemoCode, demoCodes, demoParts } from './demo-parts';
-import { demoPeople } from './shift-plan';
+import { BATCH_DAYS, demoPeople } from './shift-plan';
 import { stopReasons } from './stop-reasons';
 
 /** First thing on the first morning, before the turn begins. */
@@ -19,13 +19,17 @@ export function writeShop(log: DemoLog): Map<DemoCode, string> {
     write({ kind: 'target-set', part, targetMs, source: 'standard' });
     ids.set(code, part);
   }
-  write({
-    kind: 'method-revised',
-    part: ids.get('M')!,
-    elements: demoMethod,
-    partsPerCycle: 1,
-    conditions: demoConditions,
-  });
+  // Written down on the morning on which the shop went over to it.
+  const oneByOne: Moment = { day: BATCH_DAYS, minute: 0 };
+  log.at(oneByOne, () =>
+    log.append(SHOP_STREAM, oneByOne, {
+      kind: 'method-revised',
+      part: ids.get('M')!,
+      elements: demoMethod,
+      partsPerCycle: 1,
+      conditions: demoConditions,
+    }),
+  );
   for (const code of demoPeople) write({ kind: 'person-added', code });
   // A shop offers six reasons at most; the foreman adds quality queries, the rarest, afterwards.
   const { quality: _, ...offered } = stopReasons;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { RunChart, type RunPoint } from '../../src/charts/run-chart';
+import { RunChart, type RunPoint, type RunStep } from '../../src/charts/run-chart';
 import { at, clipped, collisions, drawn, tags, textBoxes } from './drawn';
 
 const point = (day: number, value: number, change: Partial<RunPoint> = {}): RunPoint => ({
@@ -10,10 +10,14 @@ const point = (day: number, value: number, change: Partial<RunPoint> = {}): RunP
   count: '90',
   target: null,
   isChosen: false,
+  isFew: false,
   ...change,
 });
 
-const draw = (points: readonly RunPoint[], { width = 1_128, centre = 1.5, targetText = '' } = {}) =>
+const draw = (
+  points: readonly RunPoint[],
+  { width = 1_128, centre = 1.5, targetText = '', steps = [] as readonly RunStep[] } = {},
+) =>
   drawn(
     <RunChart
       id="r"
@@ -22,6 +26,7 @@ const draw = (points: readonly RunPoint[], { width = 1_128, centre = 1.5, target
       width={width}
       height={340}
       points={points}
+      steps={steps}
       centre={{ value: centre, text: 'median 1:30' }}
       targetText={targetText || null}
       countTitle="n"
@@ -62,7 +67,9 @@ describe('RunChart', () => {
       point(5, 1.5),
       point(6, 1.5, { target: 2 }),
     ];
-    const [target] = tags(draw(points, { targetText: 'target 2:00' }), 'path');
+    const target = tags(draw(points, { targetText: 'target 2:00' }), 'path').find(
+      (each) => each.attributes['stroke-dasharray'],
+    );
     const y = (value: number) => 266 - ((value - 0.75) / 1.5) * 236;
     // One stroke from the left end, a step up between the second and the third day, then a new stroke.
     const d = String(target?.attributes.d);
@@ -79,6 +86,37 @@ describe('RunChart', () => {
     expect(at(band, 'x') + at(band, 'width') / 2).toBeCloseTo(at(chosen, 'cx'), 6);
     expect(at(chosen, 'r')).toBeGreaterThan(at(tags(elements, 'circle')[0], 'r'));
     expect(tags(draw([point(2, 1)]), 'rect')).toEqual([]);
+  });
+
+  it('draws a day of few parts hollow, and any other full', () => {
+    const [full, few] = tags(draw([point(2, 1), point(3, 2, { isFew: true })]), 'circle');
+    expect(full?.attributes.fill).toBe('var(--ink)');
+    expect(few?.attributes).toMatchObject({ fill: 'var(--paper)', stroke: 'var(--ink)' });
+  });
+
+  it('breaks the run where the method changed: a named upright line there, no stroke across, the median after it', () => {
+    const points = [point(2, 2), point(3, 2), point(4, 1), point(5, 1)];
+    const elements = draw(points, { centre: 1, steps: [{ from: 2, text: 'method revision 2' }] });
+    const [, second, third] = tags(elements, 'circle').map((each) => at(each, 'cx'));
+    const step = (second! + third!) / 2;
+    const upright = tags(elements, 'line').filter((each) => at(each, 'x1') === at(each, 'x2'));
+    expect(upright.map((each) => at(each, 'x1'))).toEqual([step]);
+    const name = tags(elements, 'text').find(({ text }) => text === 'method revision 2');
+    expect(at(name, 'x')).toBe(step + 6);
+    const run = tags(elements, 'path').find((each) => each.attributes.stroke === 'var(--quiet)');
+    expect(String(run?.attributes.d).match(/M/g)).toHaveLength(2);
+    const median = tags(elements, 'line').find(
+      (each) => each.attributes.stroke === 'var(--ink)' && at(each, 'y1') === at(each, 'y2'),
+    );
+    expect(at(median, 'x1')).toBe(step);
+  });
+
+  it('names the newest of two steps that are too close for both names', () => {
+    const points = Array.from({ length: 30 }, (_, place) => point(place + 1, 1 + (place % 2)));
+    const steps = [10, 12].map((from) => ({ from, text: `method revision ${from}` }));
+    const texts = tags(draw(points, { width: 760, steps }), 'text').map(({ text }) => text);
+    expect(texts).toContain('method revision 12');
+    expect(texts).not.toContain('method revision 10');
   });
 
   it('draws a single day in the middle, and a run of equal values on one level', () => {
@@ -117,9 +155,10 @@ describe('RunChart', () => {
       }),
     );
     // The median lies a hundredth beside the target, so their words must give way to each other.
-    const elements = draw(points, { width, centre: 1.5, targetText: 'target 1:31' });
+    const steps = count > 1 ? [{ from: count - 1, text: 'method revision 12' }] : [];
+    const elements = draw(points, { width, centre: 1.5, targetText: 'target 1:31', steps });
     const boxes = textBoxes(elements, { size: 14, anchor: 'middle' });
-    const starts = new Set(['minutes', 'n', 'median 1:30', 'target 1:31']);
+    const starts = new Set(['minutes', 'n', 'median 1:30', 'target 1:31', 'method revision 12']);
     const placed = boxes.map((box) =>
       starts.has(box.text)
         ? {

@@ -96,5 +96,7 @@ describe('the shop of the demo', () => {
       ),
     ).toEqual([20, 8, 40]);
     expect(method.elements.every(({ breakPoint }) => breakPoint !== '')).toBe(true);
+    // The first morning of the second week, when the shop went over to it.
+    expect(method.writtenOn).toBe('2026-03-09');
   });
 });

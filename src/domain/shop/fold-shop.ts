@@ -1,3 +1,4 @@
+import { localDay } from '../day/local-day';
 import { compareRecords } from '../records/compare-records';
 import type { LogRecord } from '../records/log-record';
 import { recordKey } from '../records/record-key';
@@ -38,6 +39,7 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
           ...part.methods,
           {
             revision: part.methods.length + 1,
+            writtenOn: localDay(record.stamp),
             elements: fact.elements,
             partsPerCycle: fact.partsPerCycle,
             conditions: fact.conditions,

@@ -28,6 +28,8 @@ export interface Part {
 export interface MethodRevision {
   /** 1, 2, 3 … */
   readonly revision: number;
+  /** The day it was written, as 2026-03-09, where it was written. */
+  readonly writtenOn: string;
   readonly elements: readonly ElementDefinition[];
   readonly partsPerCycle: number;
   readonly conditions: string;

@@ -78,6 +78,8 @@ export const reviewWorking = {
   median: {
     title: (part: string) => `Median of ${part}`,
     says: 'The middle one of the daily averages: half of the days lie above it, half below. One odd day does not move it. Each day counts once, however many parts it had.',
+    since: (revision: number) =>
+      `Only the days since method revision ${revision} count: a middle across two methods is the time of neither.`,
     formula: 'median = middle value; with an even count, halfway between the two in the middle',
   },
 };

@@ -119,13 +119,24 @@ export const review = {
     title: 'The weeks: daily averages of one part',
     part: 'Part',
     pictureTitle: (part: string) => `Run chart of the daily averages of ${part}`,
-    picture: (run: { days: number; first: string; last: string; median: string; target: string }) =>
-      `${run.days === 1 ? 'One day' : `${run.days} days`} from ${run.first} to ${run.last}, median ${run.median}${run.target ? `, ${run.target}` : ''}. The figures stand in the table below.`,
+    picture: (run: {
+      days: number;
+      first: string;
+      last: string;
+      median: string;
+      target: string;
+      steps: readonly string[];
+    }) =>
+      `${run.days === 1 ? 'One day' : `${run.days} days`} from ${run.first} to ${run.last}, median ${run.median}${run.target ? `, ${run.target}` : ''}${run.steps.map((step) => `, ${step}`).join('')}. The figures stand in the table below.`,
+    step: (revision: number) => `method revision ${revision}`,
+    stepOn: (revision: number, day: string) => `method revision ${revision} from ${day} on`,
     axis: 'mean net cycle, minutes',
     count: 'n',
     median: (time: string) => `median ${time}`,
     target: (time: string) => `target ${time}`,
     legend: 'One point a day, in time order. Level line: median. Broken line: target. n: how many parts.',
+    fewLegend: ' Hollow point: fewer than five parts.',
+    stepLegend: ' Upright line: the method changed; the median is that of the days since.',
     oneDay: 'One day so far: a run begins with the second.',
     older: 'Read four older weeks',
     day: 'Day',

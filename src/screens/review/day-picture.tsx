@@ -1,5 +1,6 @@
 import { type PartLine, PartTargetChart } from '../../charts/part-target-chart';
 import type { AgainstTarget } from '../../domain/day/against-target';
+import { FEW_PARTS } from '../../domain/day/few-parts';
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import type { DayReview } from '../../domain/day/review-day';
 import { review as words } from '../../i18n/en/review';
@@ -10,8 +11,6 @@ import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { sideOfTarget } from './side-of-target';
 import { useWidth } from './use-width';
 
-/** Below this many parts each one is drawn: a standard deviation of three says nothing. */
-const FEW = 5;
 const MINUTE_MS = 60_000;
 
 type PartWithMean = PartOfDay & { readonly meanMs: number };
@@ -41,7 +40,7 @@ export function DayPicture({ day }: { day: DayReview }) {
       )}
       <figcaption class="small quiet">
         {words.picture.legend}
-        {parts.some(({ counted }) => counted < FEW) && words.picture.fewLegend}
+        {parts.some(({ counted }) => counted < FEW_PARTS) && words.picture.fewLegend}
       </figcaption>
     </figure>
   );
@@ -55,7 +54,7 @@ function tickText(minutes: number): string {
 
 function partLine(part: PartWithMean): PartLine {
   const { n, counted, meanMs, deviationMs, shortestMs, longestMs, netTimesMs, against } = part;
-  const isFew = counted < FEW;
+  const isFew = counted < FEW_PARTS;
   const low = isFew ? (shortestMs ?? meanMs) : Math.max(0, meanMs - (deviationMs ?? 0));
   const high = isFew ? (longestMs ?? meanMs) : meanMs + (deviationMs ?? 0);
   const side = against ? sideOfTarget(against.share) : 'level';

@@ -1,4 +1,5 @@
 import type { AgainstTarget } from '../../domain/day/against-target';
+import { FEW_PARTS } from '../../domain/day/few-parts';
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { decimalMinutes, decimalSeconds } from '../../i18n/format-duration';
@@ -39,7 +40,7 @@ export function meanWorking(part: PartOfDay): Working {
 
 export function spreadWorking(part: PartOfDay): Working {
   const { meanMs, deviationMs, shortestMs, longestMs, counted } = part;
-  if (counted < 5 || meanMs === null || deviationMs === null) {
+  if (counted < FEW_PARTS || meanMs === null || deviationMs === null) {
     const title = says.range.title(part.partCode);
     if (shortestMs === null || longestMs === null) return { title, says: says.mean.none };
     if (counted === 1) return { title, says: says.range.one, numbers: netCycles(part) };

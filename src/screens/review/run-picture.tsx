@@ -1,4 +1,5 @@
 import { RunChart } from '../../charts/run-chart';
+import { FEW_PARTS } from '../../domain/day/few-parts';
 import type { PartRun } from '../../domain/day/part-run';
 import { review } from '../../i18n/en/review';
 import { dayParts, formatDay } from '../../i18n/format-day';
@@ -12,7 +13,7 @@ const MINUTE_MS = 60_000;
 /** The run of a part, drawn. */
 export function RunPicture({ run, partCode, chosen }: { run: PartRun; partCode: string; chosen: string }) {
   const { ref, width } = useWidth();
-  const { days, medianMs } = run;
+  const { days, steps, medianMs } = run;
   const [first, last] = [days[0], days.at(-1)];
   if (!first || !last || medianMs === null) return null;
   const median = words.median(roundedClockFace(medianMs));
@@ -29,6 +30,7 @@ export function RunPicture({ run, partCode, chosen }: { run: PartRun; partCode: 
             last: formatDay(last.day),
             median: roundedClockFace(medianMs),
             target: target ?? '',
+            steps: steps.map(({ from, revision }) => words.stepOn(revision, formatDay(days[from]!.day))),
           })}
           width={width}
           height={340}
@@ -40,7 +42,9 @@ export function RunPicture({ run, partCode, chosen }: { run: PartRun; partCode: 
             count: String(of.n),
             target: of.targetMs === null ? null : of.targetMs / MINUTE_MS,
             isChosen: day === chosen,
+            isFew: of.counted < FEW_PARTS,
           }))}
+          steps={steps.map(({ from, revision }) => ({ from, text: words.step(revision) }))}
           centre={{ value: medianMs / MINUTE_MS, text: median }}
           targetText={target}
           countTitle={words.count}
@@ -48,7 +52,11 @@ export function RunPicture({ run, partCode, chosen }: { run: PartRun; partCode: 
           tickText={(minutes) => formatNumber(minutes, 2)}
         />
       )}
-      <figcaption class="small quiet">{words.legend}</figcaption>
+      <figcaption class="small quiet">
+        {words.legend}
+        {days.some(({ of }) => of.counted < FEW_PARTS) && words.fewLegend}
+        {steps.length > 0 && words.stepLegend}
+      </figcaption>
     </figure>
   );
 }

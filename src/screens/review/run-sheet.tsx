@@ -98,12 +98,16 @@ export function RunSheet({ run, partCode, chosen, open, pickDay }: Props) {
   );
 }
 
-function medianWorking({ days }: PartRun, partCode: string, medianMs: number): Working {
+function medianWorking({ days, steps }: PartRun, partCode: string, medianMs: number): Working {
+  const step = steps.at(-1);
   return {
     title: says.median.title(partCode),
-    says: says.median.says,
+    says: step ? `${says.median.says} ${says.median.since(step.revision)}` : says.median.says,
     formula: says.median.formula,
     put: words.minutes(decimalMinutes(medianMs, 3)),
-    numbers: { title: says.daily, values: days.map(({ of }) => decimalMinutes(of.meanMs, 3)) },
+    numbers: {
+      title: says.daily,
+      values: days.slice(step?.from ?? 0).map(({ of }) => decimalMinutes(of.meanMs, 3)),
+    },
   };
 }

@@ -1,3 +1,4 @@
+import { FEW_PARTS } from '../../domain/day/few-parts';
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import { review } from '../../i18n/en/review';
 import { decimalMinutes } from '../../i18n/format-duration';
@@ -10,7 +11,7 @@ export function SpreadText({ part }: { part: PartOfDay }) {
   const { counted, deviationMs, shortestMs, longestMs } = part;
   if (shortestMs === null || longestMs === null) return <small>{words.noneCounted}</small>;
   if (deviationMs === null) return <small>{words.oneOnly}</small>;
-  if (counted < 5) {
+  if (counted < FEW_PARTS) {
     return (
       <>
         {words.fromTo(roundedClockFace(shortestMs), roundedClockFace(longestMs))}

@@ -3,6 +3,7 @@ import { partRun } from '../../domain/day/part-run';
 import { partsMade } from '../../domain/day/parts-made';
 import type { DayReview } from '../../domain/day/review-day';
 import { review } from '../../i18n/en/review';
+import { useApp } from '../app';
 import { RunPicture } from './run-picture';
 import { RunSheet } from './run-sheet';
 import type { Working } from './working';
@@ -21,6 +22,7 @@ interface Props {
 
 /** The daily averages of one part over the weeks, as a run chart and as the same figures in a sheet. */
 export function Weeks({ days, chosen, hasOlder, readOlder, open, pickDay }: Props) {
+  const { bench } = useApp();
   const made = partsMade(days);
   const [wanted, setWanted] = useState('');
   const mostMade = made.reduce<(typeof made)[number] | null>(
@@ -29,7 +31,8 @@ export function Weeks({ days, chosen, hasOlder, readOlder, open, pickDay }: Prop
   );
   const part = made.find((each) => each.part === wanted) ?? mostMade;
   if (!part) return null;
-  const run = partRun(days, part.part);
+  const methods = bench.shop.value.parts.find(({ id }) => id === part.part)?.methods;
+  const run = partRun(days, part.part, methods);
   return (
     <section class="stack" aria-labelledby="review-weeks-title">
       <h2 id="review-weeks-title">{words.title}</h2>

@@ -27,7 +27,34 @@ describe('partRun', () => {
   it('leaves out the days on which the part was not made, and has no median without a day', () => {
     const days = [...daysOfM({ '2026-03-02': 80 }), reviewDay('2026-03-03', [turnOf([[130, done(partV)]])])];
     expect(partRun(days, partM.part).days.map(({ day }) => day)).toEqual(['2026-03-02']);
-    expect(partRun(days, 'p-unknown')).toEqual({ days: [], medianMs: null });
+    expect(partRun(days, 'p-unknown')).toEqual({ days: [], steps: [], medianMs: null });
+  });
+
+  it('has a step where the method changed, and takes the median of the days since then', () => {
+    // Before: 140 and 150. Since the 4th: 80, 90 and 100, so the median is 90; over all five it would be 100.
+    const days = daysOfM({
+      '2026-03-02': 140,
+      '2026-03-03': 150,
+      '2026-03-04': 80,
+      '2026-03-05': 100,
+      '2026-03-06': 90,
+    });
+    const run = partRun(days, partM.part, [
+      { revision: 1, writtenOn: '2026-02-01' },
+      { revision: 2, writtenOn: '2026-03-04' },
+    ]);
+    expect(run.steps).toEqual([{ from: 2, revision: 2 }]);
+    expect(run.medianMs).toBe(90_000);
+  });
+
+  it('steps at the next day made when the method changed on a day without the part, once for two changes', () => {
+    const days = daysOfM({ '2026-03-02': 140, '2026-03-06': 80 });
+    const methods = [
+      { revision: 1, writtenOn: '2026-03-03' },
+      { revision: 2, writtenOn: '2026-03-04' },
+      { revision: 3, writtenOn: '2026-03-09' },
+    ];
+    expect(partRun(days, partM.part, methods).steps).toEqual([{ from: 1, revision: 2 }]);
   });
 });
 
