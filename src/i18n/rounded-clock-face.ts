@@ -1,9 +1,16 @@
 import { clockFace } from './format-duration';
 
+/** From here on a tenth of a second is below what a hand can tap. */
+const WHOLE_FROM_MS = 30_000;
+
 /**
- * A duration that is a figure and not a running clock: 1:31 for 90.8 s. A running clock is cut, because a second
- * that is not over has not been reached; a mean or a target is rounded, because it is not going anywhere.
+ * A time that is finished, or a mean or a target: 1:31 for 90.8 s, and below 30 s with its tenths, 0:07.4. A
+ * running clock is cut, because a second that is not over has not been reached; this is rounded, because it is
+ * not going anywhere.
  */
 export function roundedClockFace(ms: number): string {
-  return clockFace(Math.round(ms / 1_000) * 1_000);
+  const tenths = Math.round(Math.abs(ms) / 100);
+  if (tenths * 100 >= WHOLE_FROM_MS) return clockFace(Math.round(ms / 1_000) * 1_000);
+  const sign = ms < 0 && tenths > 0 ? '−' : '';
+  return `${sign}${clockFace(tenths * 100)}.${tenths % 10}`;
 }

@@ -20,4 +20,12 @@ describe('roundedClockFace', () => {
     expect(roundedClockFace(90_499)).toBe('1:30');
     expect(roundedClockFace(59_600)).toBe('1:00');
   });
+  it('keeps the tenths of a time below half a minute, and of no longer one', () => {
+    expect(roundedClockFace(7_440)).toBe('0:07.4');
+    expect(roundedClockFace(7_000)).toBe('0:07.0');
+    expect(roundedClockFace(29_940)).toBe('0:29.9');
+    expect(roundedClockFace(29_960)).toBe('0:30');
+    expect(roundedClockFace(-7_440)).toBe('−0:07.4');
+    expect(roundedClockFace(-40)).toBe('0:00.0');
+  });
 });

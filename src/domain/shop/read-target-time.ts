@@ -8,8 +8,8 @@ export type TargetTyped =
 export type TargetFault = 'empty' | 'not-a-time' | 'over-59' | 'too-short' | 'too-long';
 
 /**
- * Reads a target as a shop writes it: `1:48` is minutes and seconds, `1:05:30` hours as well, `1.8` and `1,8`
- * are decimal minutes. Anything else is no time; nothing is guessed.
+ * Reads a target as a shop writes it: `1:48` is minutes and seconds, `1:05:30` hours as well, `0:07.4` tenths
+ * too; `1.8` and `1,8` are decimal minutes. Anything else is no time; nothing is guessed.
  *
  * 1 decimal minute is 60,000 milliseconds; the answer is in whole milliseconds.
  *
@@ -19,7 +19,7 @@ export type TargetFault = 'empty' | 'not-a-time' | 'over-59' | 'too-short' | 'to
 export function readTargetTime(typed: string): TargetTyped {
   const text = typed.trim();
   if (text === '') return { ok: false, fault: 'empty' };
-  const clock = /^(?:(\d{1,2}):)?(\d{1,4}):(\d\d)$/.exec(text);
+  const clock = /^(?:(\d{1,2}):)?(\d{1,4}):(\d\d)(?:[.,](\d))?$/.exec(text);
   const decimal = /^(?:\d+(?:[.,]\d*)?|[.,]\d+)$/.test(text);
   if (!clock && !decimal) return { ok: false, fault: 'not-a-time' };
   if (clock) {
@@ -29,7 +29,8 @@ export function readTargetTime(typed: string): TargetTyped {
       number,
     ];
     if (seconds > 59 || (clock[1] !== undefined && minutes > 59)) return { ok: false, fault: 'over-59' };
-    return withinLimits(((hours * 60 + minutes) * 60 + seconds) * 1_000);
+    const tenths = Number(clock[4] ?? 0);
+    return withinLimits(((hours * 60 + minutes) * 60 + seconds) * 1_000 + tenths * 100);
   }
   return withinLimits(Math.round(Number(text.replace(',', '.')) * 60_000));
 }

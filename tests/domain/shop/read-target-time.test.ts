@@ -11,6 +11,9 @@ describe('readTargetTime', () => {
     // 1 h 5 min 30 s = 3,600 + 300 + 30 s.
     ['1:05:30', 3_930_000],
     ['0:45', 45_000],
+    // As a time below half a minute is shown: 7 s and 4 tenths.
+    ['0:07.4', 7_400],
+    ['0:07,4', 7_400],
     ['.5', 30_000],
     ['2', 120_000],
     // 0.0417 min = 2.502 s.
@@ -33,6 +36,7 @@ describe('readTargetTime', () => {
     ['1e3', 'not-a-time'],
     ['Infinity', 'not-a-time'],
     ['1:48:', 'not-a-time'],
+    ['0:07.42', 'not-a-time'],
     ['1:75', 'over-59'],
     ['1:60:00', 'over-59'],
     ['0', 'too-short'],
