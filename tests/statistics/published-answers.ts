@@ -1,5 +1,6 @@
 import comparison from '../../fixtures/published/comparison.json';
 import learning from '../../fixtures/published/learning.json';
+import lines from '../../fixtures/published/lines.json';
 import regression from '../../fixtures/published/regression.json';
 import spc from '../../fixtures/published/spc.json';
 import { controlChartConstants } from '../../src/statistics/control-chart-constants';
@@ -31,6 +32,7 @@ import { twoDriverRegression } from '../../src/statistics/two-driver-regression'
 import { twoOneSidedTests } from '../../src/statistics/two-one-sided-tests';
 import { welchComparison } from '../../src/statistics/welch-comparison';
 import { wilsonInterval } from '../../src/statistics/wilson-interval';
+import { recomputeLines } from './recompute-lines';
 
 interface Expected {
   readonly what: string;
@@ -77,6 +79,8 @@ interface Plane {
 }
 
 const recompute: Record<string, Recompute> = {
+  ...recomputeLines,
+
   'spc.nist-flowrate': (i: { values: number[]; d2: number; D4: number }) => individualsChart(i.values, i),
   'spc.constants': (i: { n: number }) => controlChartConstants(i.n),
   'spc.e2': (i: { n: number }) => controlChartConstants(i.n),
@@ -241,7 +245,7 @@ function answersOf(items: readonly Item[]): PublishedAnswer[] {
   });
 }
 
-/** Every published answer about charts, comparison, learning and regression beside the one computed here. */
+/** Every published answer about charts, comparison, learning, regression, machines served and lines beside the one computed here. */
 export function publishedAnswers(): PublishedAnswer[] {
-  return [spc, comparison, learning, regression].flatMap(({ items }) => answersOf(items as Item[]));
+  return [spc, comparison, learning, regression, lines].flatMap(({ items }) => answersOf(items as Item[]));
 }
