@@ -28,6 +28,7 @@ import {
   text,
   truth,
 } from './backup-shape';
+import { calendarShape } from './calendar-shape';
 import { numberRules } from './table-fault';
 
 /** What a fact of each kind holds beside its kind. A kind that is missing here does not compile. */
@@ -130,6 +131,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
   'person-added': { code: text },
   'person-removed': { code: text },
   'reasons-set': { reasons: listOf(reason) },
+  'calendar-set': { calendar: calendarShape },
   'copy-made-outside': { how: oneOf('folder', 'shared', 'downloaded'), records: notNegative },
   'set-up-standard-set': { standardMs: orNull(positive) },
   'day-noted': { day: text, text, isChange: truth, by: text },

@@ -61,6 +61,12 @@ const row = fc.record({
   ),
 });
 
+const minute = fc.integer({ min: 0, max: 1_439 });
+const weekdays = fc.subarray([1, 2, 3, 4, 5, 6, 7]);
+const breaks = fc.array(fc.record({ fromMin: minute, toMin: minute }), { maxLength: 2 });
+const exceptionShifts = fc.array(fc.record({ fromMin: minute, toMin: minute, breaks }), { maxLength: 2 });
+const day = fc.constantFrom('2026-12-24', '2026-02-28');
+
 const shopFacts: ByKind<ShopFact> = {
   'part-defined': fc.record({ kind: fc.constant('part-defined'), code: text, name: text }),
   'part-described': fc.record({ kind: fc.constant('part-described'), part: key, code: text, name: text }),
@@ -87,6 +93,15 @@ const shopFacts: ByKind<ShopFact> = {
   'reasons-set': fc.record({
     kind: fc.constant('reasons-set'),
     reasons: fc.array(fc.record({ id: key, label: text, category }), { maxLength: 3 }),
+  }),
+  'calendar-set': fc.record({
+    kind: fc.constant('calendar-set'),
+    calendar: fc.record({
+      shifts: fc.array(fc.record({ name: text, weekdays, fromMin: minute, toMin: minute, breaks }), {
+        maxLength: 3,
+      }),
+      exceptions: fc.array(fc.record({ day, shifts: exceptionShifts }), { maxLength: 3 }),
+    }),
   }),
   'copy-made-outside': fc.record({
     kind: fc.constant('copy-made-outside'),

@@ -1,4 +1,5 @@
 import type { ElementDefinition } from '../shop/element-definition';
+import type { ShiftCalendar } from '../shop/shift-calendar';
 import type { LedgerCategory } from '../turn/ledger-category';
 import type { ReviewFact } from './review-fact';
 
@@ -27,6 +28,8 @@ export type ShopFact =
   | { readonly kind: 'person-added'; readonly code: string }
   | { readonly kind: 'person-removed'; readonly code: string }
   | { readonly kind: 'reasons-set'; readonly reasons: readonly StopReason[] }
+  /** When the shop works. The whole calendar: a later one replaces it. */
+  | { readonly kind: 'calendar-set'; readonly calendar: ShiftCalendar }
   | {
       readonly kind: 'copy-made-outside';
       /** Written to a chosen folder and read back; handed to the share sheet; offered as a download. */

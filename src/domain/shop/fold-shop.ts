@@ -4,7 +4,13 @@ import type { LogRecord } from '../records/log-record';
 import { recordKey } from '../records/record-key';
 import { firstReasons, type Part, type Shop } from './shop';
 
-export const emptyShop: Shop = { parts: [], people: [], reasons: firstReasons, isLatched: false };
+export const emptyShop: Shop = {
+  parts: [],
+  people: [],
+  reasons: firstReasons,
+  calendar: null,
+  isLatched: false,
+};
 
 /** The shop from the records of its stream. Later records win; nothing is ever taken out of the log. */
 export function foldShop(records: readonly LogRecord[]): Shop {
@@ -52,6 +58,8 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
       return { ...shop, people: shop.people.filter((code) => code !== fact.code) };
     case 'reasons-set':
       return { ...shop, reasons: fact.reasons };
+    case 'calendar-set':
+      return { ...shop, calendar: fact.calendar };
     case 'pin-set':
       return { ...shop, isLatched: true };
     case 'pin-removed':

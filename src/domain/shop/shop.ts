@@ -1,5 +1,6 @@
 import type { StopReason } from '../records/shop-fact';
 import type { ElementDefinition } from './element-definition';
+import type { ShiftCalendar } from './shift-calendar';
 
 /** The shop as its records tell it: what it makes, how, at what pace, and why work stops. */
 export interface Shop {
@@ -7,6 +8,8 @@ export interface Shop {
   /** Codes, not names. */
   readonly people: readonly string[];
   readonly reasons: readonly StopReason[];
+  /** When the shop works; null until somebody says so. */
+  readonly calendar: ShiftCalendar | null;
   /** A supervisor's PIN is set: standards are changed only by whoever knows it. */
   readonly isLatched: boolean;
 }
