@@ -217,10 +217,12 @@ const studyFacts: FieldsByKind<StudyFact> = {
   'reading-restored': { reading: text },
   'reading-rated': { reading: text, ratingPct: rating },
   'allowances-set': { terms },
+  'in-hand-noted': { note: text },
   'study-imported': { starts: oneOf('study'), study: text, fileName: text, rows: listOf(row) },
 };
 
 /**
+  'reading-noted': { reading: text, note: text },
  * What a fact of each kind must hold. Lenient where a figure is only odd, strict where one would break a fold,
  * a figure or a screen.
  */

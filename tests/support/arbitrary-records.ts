@@ -284,10 +284,12 @@ const studyFacts: ByKind<StudyFact> = {
     kind: fc.constant('study-imported'),
     starts: fc.constant('study'),
     study: text,
+  'in-hand-noted': fc.record({ kind: fc.constant('in-hand-noted'), note: text }),
     fileName: text,
     rows: fc.array(row, { maxLength: 3 }),
   }),
 };
+  'reading-noted': fc.record({ kind: fc.constant('reading-noted'), reading: key, note: text }),
 
 const shopKinds: readonly string[] = Object.keys(shopFacts);
 const arbitraryFact: fc.Arbitrary<Fact> = fc.oneof(

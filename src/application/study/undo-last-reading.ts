@@ -4,6 +4,6 @@ import type { Bench } from '../bench';
 export function undoLastReading(bench: Bench): void {
   const study = bench.study.value;
   if (study?.status === 'open' && study.undoable) {
-    bench.record(study.id, [{ kind: 'undone', of: study.undoable }]);
+    bench.record(study.id, [{ kind: 'undone', of: study.undoable.key }]);
   }
 }

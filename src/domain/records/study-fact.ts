@@ -15,10 +15,13 @@ export type StudyFact =
   /** Work of the job that does not come every cycle, timed apart inside the element in hand. */
   | { readonly kind: 'occasional-began'; readonly elementNo: number }
   | { readonly kind: 'occasional-ended'; readonly ratingPct: number }
+  /** A word on what is in hand: the name of a foreign element, a remark on any other. */
+  | { readonly kind: 'in-hand-noted'; readonly note: string }
   | { readonly kind: 'study-ended' }
   | { readonly kind: 'reading-excluded'; readonly reading: string; readonly cause: string }
   | { readonly kind: 'reading-restored'; readonly reading: string }
   | { readonly kind: 'reading-rated'; readonly reading: string; readonly ratingPct: number }
+  | { readonly kind: 'reading-noted'; readonly reading: string; readonly note: string }
   | { readonly kind: 'allowances-set'; readonly terms: AllowanceTerms }
   | {
       readonly kind: 'study-imported';

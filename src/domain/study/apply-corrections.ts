@@ -1,24 +1,29 @@
 import type { LogRecord } from '../records/log-record';
 import { placeOnTimeline } from '../records/place-on-timeline';
+import type { StudyHeading } from '../records/study-fact';
 import { withoutUndone } from '../records/without-undone';
 import type { AllowanceTerms } from './allowance-terms';
 import type { Reading } from './study';
 import type { StudyRow } from './study-row';
+import { foreignName } from './watch-in-hand';
 
-/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, allowances. */
+/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, notes, allowances. */
 export function applyCorrections(
   readings: readonly Reading[],
   records: readonly LogRecord[],
   first: AllowanceTerms,
+  heading: StudyHeading | null,
 ): { readings: Reading[]; terms: AllowanceTerms } {
   const changes = new Map<string, Partial<StudyRow>>();
   const change = (id: string, part: Partial<StudyRow>) => changes.set(id, { ...changes.get(id), ...part });
+  const notes = new Map<string, string>();
   let terms = first;
   for (const { record } of withoutUndone(placeOnTimeline(records))) {
     const { fact } = record;
     if (fact.kind === 'reading-excluded') change(fact.reading, { excluded: fact.cause });
     else if (fact.kind === 'reading-restored') change(fact.reading, { excluded: null });
     else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });
+    else if (fact.kind === 'reading-noted') notes.set(fact.reading, fact.note);
     else if (fact.kind === 'allowances-set') terms = fact.terms;
   }
   return {
@@ -26,10 +31,17 @@ export function applyCorrections(
     // While a study is timed this runs at every tap, and mostly nothing was corrected yet.
     readings: readings.map((reading) => {
       const changed = changes.get(reading.id);
-      if (!changed && terms === first) return reading;
+      const note = notes.get(reading.id);
+      if (!changed && note === undefined && terms === first) return reading;
       const { allowancePct, basis, machineAllowancePct } = terms;
       const row = { ...reading.row, ...changed, allowancePct, allowanceBasis: basis, machineAllowancePct };
-      return { ...reading, row };
+      return { ...reading, row: note === undefined ? row : noted(row, note, heading) };
     }),
   };
+}
+
+/** A foreign element goes by its note; any other keeps its name and has the note beside it. */
+function noted(row: StudyRow, note: string, heading: StudyHeading | null): StudyRow {
+  if (row.elementClass === 'foreign') return { ...row, element: foreignName(note, heading) };
+  return { ...row, carried: { ...row.carried, note } };
 }

@@ -32,6 +32,7 @@ export function foldImportedStudy(
       elementIndex: -1,
       merged: [],
       aside: null,
+      note: '',
       beganAtMs: 0,
       apartMs: 0,
       lastStamp: first.stamp,
@@ -45,6 +46,7 @@ export function foldImportedStudy(
       })),
       records,
       terms,
+      null,
     ),
   };
 }

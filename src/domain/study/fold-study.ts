@@ -8,29 +8,18 @@ import type { ClockFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
 import { applyCorrections } from './apply-corrections';
 import { foldImportedStudy } from './fold-imported-study';
-import { cycleOrder, type Reading, type Study, type StudyWatch } from './study';
-import type { StudyRow } from './study-row';
+import { cycleOrder, type Study, type TapKind, type UndoableTap } from './study';
+import { takeTap } from './take-tap';
+import type { WatchInHand } from './watch-in-hand';
 
-/** The taps of the engineer during the study: what Undo may take back. */
-const tapKinds = new Set([
+const tapKinds: readonly string[] = [
   'element-ended',
   'break-point-missed',
   'foreign-began',
   'foreign-ended',
   'occasional-began',
   'occasional-ended',
-]);
-
-interface Draft {
-  readonly heading: StudyHeading;
-  /** What stands on every row alike. */
-  readonly carried: Readonly<Record<string, string>>;
-  readonly order: readonly number[];
-  readings: Reading[];
-  watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
-  /** Sleep or a reload fell inside the element in hand. */
-  clockFlag: '' | 'slept' | 'reloaded';
-}
+] satisfies TapKind[];
 
 /**
  * A study from its records, in order. Pure: the same records give the same study.
@@ -51,7 +40,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
 
   const placed = placeOnTimeline(records);
   const order = cycleOrder(fact.elements);
-  const draft: Draft = {
+  const inHand: WatchInHand = {
     heading: fact,
     carried: headOfRows(fact, first.stamp),
     order,
@@ -62,6 +51,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
       elementIndex: order[0] ?? -1,
       merged: [],
       aside: null,
+      note: '',
       beganAtMs: 0,
       apartMs: 0,
       lastStamp: records.at(-1)!.stamp,
@@ -70,13 +60,16 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   };
   let run = first.stamp.run;
   let status: Study['status'] = 'open';
-  let undoable: string | null = null;
+  let undoable: UndoableTap | null = null;
   for (const { record, atMs } of withoutUndone(placed)) {
-    if (record.stamp.run !== run && draft.clockFlag === '' && status === 'open') draft.clockFlag = 'reloaded';
+    if (record.stamp.run !== run && inHand.clockFlag === '' && status === 'open') {
+      inHand.clockFlag = 'reloaded';
+    }
     run = record.stamp.run;
-    if (tapKinds.has(record.fact.kind)) undoable = recordKey(record);
-    if (record.fact.kind === 'study-ended') status = 'ended';
-    else takeTap(draft, record.fact as StudyFact | ClockFact, recordKey(record), atMs);
+    const told = record.fact as StudyFact | ClockFact;
+    if (tapKinds.includes(told.kind)) undoable = undoableTap(inHand, told, recordKey(record));
+    if (told.kind === 'study-ended') status = 'ended';
+    else takeTap(inHand, told, recordKey(record), atMs);
   }
   return {
     id: recordKey(first),
@@ -84,131 +77,18 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     status,
     heading: fact,
     startedAt: first.stamp,
-    watch: draft.watch,
+    watch: inHand.watch,
     undoable,
-    ...applyCorrections(draft.readings, records, fact.terms),
+    ...applyCorrections(inHand.readings, records, fact.terms, fact),
   };
 }
 
-function takeTap(draft: Draft, fact: StudyFact | ClockFact, key: string, atMs: number): void {
-  const { watch } = draft;
-  switch (fact.kind) {
-    case 'element-ended':
-      endElement(draft, fact.ratingPct, key, atMs);
-      break;
-    case 'break-point-missed':
-      watch.merged = [...watch.merged, { cycle: watch.cycle, elementIndex: watch.elementIndex }];
-      advance(draft);
-      break;
-    case 'foreign-began':
-      watch.aside = { elementIndex: null, beganAtMs: atMs };
-      break;
-    case 'occasional-began':
-      watch.aside = { elementIndex: fact.elementNo - 1, beganAtMs: atMs };
-      break;
-    case 'foreign-ended':
-      endAside(draft, key, atMs, 100, fact.description);
-      break;
-    case 'occasional-ended':
-      endAside(draft, key, atMs, fact.ratingPct, '');
-      break;
-    case 'slept':
-      draft.clockFlag = 'slept';
-      break;
-  }
-}
-
-function endElement(draft: Draft, ratingPct: number, key: string, atMs: number): void {
-  const { watch } = draft;
-  const mergedCause = watch.merged.length > 0 ? 'missed-break-point' : null;
-  for (const [place, missed] of watch.merged.entries()) {
-    draft.readings.push(
-      reading(draft, `${key}#${place}`, {
-        cycle: missed.cycle,
-        elementIndex: missed.elementIndex,
-        observedMs: null,
-        ratingPct: 100,
-        excluded: 'missed-break-point',
-        isMerged: true,
-      }),
-    );
-  }
-  draft.readings.push(
-    reading(draft, key, {
-      cycle: watch.cycle,
-      elementIndex: watch.elementIndex,
-      observedMs: atMs - watch.beganAtMs - watch.apartMs,
-      ratingPct,
-      excluded: mergedCause ?? (draft.clockFlag === 'slept' ? 'tablet-slept' : null),
-      isMerged: mergedCause !== null,
-    }),
-  );
-  watch.merged = [];
-  watch.beganAtMs = atMs;
-  watch.apartMs = 0;
-  draft.clockFlag = '';
-  advance(draft);
-}
-
-function endAside(draft: Draft, key: string, atMs: number, ratingPct: number, description: string): void {
-  const { watch } = draft;
-  if (!watch.aside) return;
-  const observedMs = atMs - watch.aside.beganAtMs;
-  const { elementIndex } = watch.aside;
-  draft.readings.push(
-    reading(draft, key, {
-      cycle: watch.cycle,
-      elementIndex,
-      observedMs,
-      ratingPct,
-      excluded: draft.clockFlag === 'slept' ? 'tablet-slept' : null,
-      description,
-    }),
-  );
-  watch.apartMs += observedMs;
-  watch.aside = null;
-}
-
-function advance({ watch, order }: Draft): void {
-  const place = order.indexOf(watch.elementIndex);
-  if (place === order.length - 1) watch.cycle += 1;
-  watch.elementIndex = order[(place + 1) % order.length] ?? -1;
-}
-
-function reading(
-  draft: Draft,
-  id: string,
-  what: Pick<StudyRow, 'cycle' | 'observedMs' | 'ratingPct' | 'excluded'> & {
-    elementIndex: number | null;
-    description?: string;
-    isMerged?: boolean;
-  },
-): Reading {
-  const { heading } = draft;
-  const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
-  const { allowancePct, basis, machineAllowancePct } = heading.terms;
-  return {
-    id,
-    isMerged: what.isMerged ?? false,
-    row: {
-      study: heading.title,
-      cycle: what.cycle,
-      element: element?.name ?? (what.description || 'Foreign element'),
-      elementNo: what.elementIndex === null ? heading.elements.length + 1 : what.elementIndex + 1,
-      elementClass: element?.elementClass ?? 'foreign',
-      work: element?.work ?? 'manual',
-      placement: element?.placement ?? 'external',
-      unitsPerOccurrence: element?.unitsPerOccurrence ?? 1,
-      partsPerCycle: heading.partsPerCycle,
-      observedMs: what.observedMs,
-      ratingPct: what.ratingPct,
-      excluded: what.excluded,
-      allowancePct,
-      allowanceBasis: basis,
-      machineAllowancePct,
-      carried: { ...draft.carried, clock_flag: draft.clockFlag },
-    },
-  };
+/** What a tap is about, seen before it is taken. */
+function undoableTap({ heading, watch }: WatchInHand, fact: StudyFact | ClockFact, key: string): UndoableTap {
+  const place = fact.kind === 'occasional-began' ? fact.elementNo - 1 : (watch.aside ?? watch).elementIndex;
+  const isForeign = fact.kind === 'foreign-began' || fact.kind === 'foreign-ended';
+  const element = isForeign || place === null ? '' : (heading.elements[place]?.name ?? '');
+  return { key, kind: fact.kind as TapKind, element };
 }
 
 function headOfRows(heading: StudyHeading, startedAt: Stamp): Record<string, string> {

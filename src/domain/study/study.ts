@@ -24,8 +24,24 @@ export interface Study {
   readonly startedAt: Stamp;
   readonly readings: readonly Reading[];
   readonly watch: StudyWatch;
-  /** Key of the tap that Undo would take back; null when there is none. */
-  readonly undoable: string | null;
+  /** The tap that Undo would take back; null when there is none. */
+  readonly undoable: UndoableTap | null;
+}
+
+/** The taps of the engineer during the study: what Undo may take back. */
+export type TapKind =
+  | 'element-ended'
+  | 'break-point-missed'
+  | 'foreign-began'
+  | 'foreign-ended'
+  | 'occasional-began'
+  | 'occasional-ended';
+
+export interface UndoableTap {
+  readonly key: string;
+  readonly kind: TapKind;
+  /** The element it was about; empty for a foreign one. */
+  readonly element: string;
 }
 
 /** Where an open study stands: what the next tap will end. */
@@ -36,8 +52,14 @@ export interface StudyWatch {
   readonly elementIndex: number;
   /** Elements whose break points were missed since the last reading, 0-based. */
   readonly merged: readonly { readonly cycle: number; readonly elementIndex: number }[];
-  /** What is timed apart inside the element in hand. */
-  readonly aside: { readonly elementIndex: number | null; readonly beganAtMs: number } | null;
+  /** What is timed apart inside the element in hand, and the word on it. */
+  readonly aside: {
+    readonly elementIndex: number | null;
+    readonly beganAtMs: number;
+    readonly note: string;
+  } | null;
+  /** The word on the element in hand; empty when there is none. */
+  readonly note: string;
   /** Running watch at which the element in hand began, milliseconds. */
   readonly beganAtMs: number;
   /** Time inside the element in hand that was timed apart, milliseconds. */

@@ -1,6 +1,7 @@
 import type { Stamp } from '../../domain/records/stamp';
 import { elementSoFar } from '../../domain/study/element-so-far';
-import type { Study } from '../../domain/study/study';
+import type { Reading, Study } from '../../domain/study/study';
+import { tooQuick } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { TimingButton } from '../timing-button';
 import { timeWords } from './time-words';
@@ -34,7 +35,6 @@ export function BreakPointSurface({ study, disabled, onTap }: Props) {
         onTap={onTap}
       >
         <span class="study-surface-edge">
-          <span>{words.tapWhen}</span>
           <LastReading study={study} />
         </span>
         <strong class="study-surface-name">{number === null ? name : `${number + 1}  ${name}`}</strong>
@@ -53,13 +53,26 @@ export function BreakPointSurface({ study, disabled, onTap }: Props) {
   );
 }
 
+/** What was read last; after two taps in one moment, that the second may have been a slip. */
 function LastReading({ study }: { study: Study }) {
-  const last = study.readings.findLast(({ row }) => row.observedMs !== null);
-  if (!last) return null;
-  const { element, observedMs, ratingPct } = last.row;
+  const last = study.readings.at(-1);
+  const { undoable } = study;
+  if (last && undoable?.key === last.id && tooQuick(study.readings).includes(last)) {
+    return <span>{words.twoTaps(timeWords.s.said(last.row.observedMs!))}</span>;
+  }
   return (
-    <span class="number">{words.last(element, timeWords.min.reading(observedMs!), String(ratingPct))}</span>
+    <>
+      <span>{words.tapWhen}</span>
+      {last && <span class="number">{lastText(last)}</span>}
+    </>
   );
+}
+
+function lastText({ row: { element, elementClass, work, observedMs, ratingPct } }: Reading): string {
+  if (observedMs === null) return words.lastMissed(element);
+  const time = timeWords.min.reading(observedMs);
+  const isRated = elementClass !== 'foreign' && work !== 'machine';
+  return isRated ? words.last(element, time, String(ratingPct)) : words.lastUnrated(element, time);
 }
 
 function soFar(study: Study, elementNo: number): string {

@@ -17,11 +17,16 @@ export function EndOfStudy({ study }: { study: Study }) {
       <>
         <TimingButton
           key="undo"
-          class="button"
+          class="button study-action"
           disabled={study.undoable === null || isReadOnly}
           onTap={() => undoLastReading(bench)}
         >
           {words.undo}
+          {study.undoable && (
+            <span class="study-action-what">
+              {words.undoWhat[study.undoable.kind](study.undoable.element)}
+            </span>
+          )}
         </TimingButton>
         <button key="end" type="button" class="button" disabled={isReadOnly} onClick={() => setIsAsked(true)}>
           {words.end}

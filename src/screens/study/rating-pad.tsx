@@ -9,30 +9,34 @@ const STEP = 5;
 /** Beyond these a rating is rare: reached by steps. */
 const direct = [75, 80, 85, 90, 95, 100, 105, 110, 115, 120, 125];
 
-interface Props {
-  readonly rating: number;
-  readonly onRate: (ratingPct: number) => void;
-  /** Why nothing can be rated now; null when it can. */
-  readonly lock: 'machine' | 'foreign' | 'idle' | null;
+/** What a touch of the pad judges. */
+export interface Judged {
+  readonly element: string;
+  readonly ratingPct: number;
+  /** It ended already: the rating comes late. */
+  readonly isEnded: boolean;
 }
 
-/** Rate first, then tap: the rating chosen stands until another is chosen. */
-export function RatingPad({ rating, onRate, lock }: Props) {
-  const isLocked = lock !== null;
+interface Props {
+  /** Null when nothing can be rated now. */
+  readonly judged: Judged | null;
+  /** Why what is in hand cannot be rated; null when it can. */
+  readonly lock: 'machine' | 'foreign' | null;
+  readonly disabled: boolean;
+  readonly onRate: (ratingPct: number) => void;
+  /** Goes over to the element that ended, or back to the one in hand; null when there is one only. */
+  readonly onSwitch: (() => void) | null;
+}
+
+/** Rate first, then tap: the rating chosen stands until another is chosen. What just ended can be rated late. */
+export function RatingPad({ judged, lock, disabled, onRate, onSwitch }: Props) {
+  const isLocked = judged === null || disabled;
+  const rating = judged?.ratingPct ?? 100;
   const step = (by: number) => onRate(Math.min(HIGHEST_RATING, Math.max(LOWEST_RATING, rating + by)));
   return (
     <fieldset class="study-pad">
       <legend class="visually-hidden">{words.rating}</legend>
-      <p class="study-pad-shown" role="status">
-        {lock === 'machine' && <span class="study-pad-lock">{words.machineLocked}</span>}
-        {lock === 'foreign' && <span class="study-pad-lock">{words.foreignLocked}</span>}
-        {(lock === null || lock === 'idle') && (
-          <>
-            <span class="small">{words.rating}</span>
-            <strong class="number">{rating}</strong>
-          </>
-        )}
-      </p>
+      <Shown judged={judged} lock={lock} onSwitch={onSwitch} />
       {direct.slice(0, 6).map(choice)}
       <TimingButton
         class="button study-pad-step"
@@ -68,4 +72,40 @@ export function RatingPad({ rating, onRate, lock }: Props) {
       </TimingButton>
     );
   }
+}
+
+/** Which element is judged, and how; a touch goes over to the other one. */
+function Shown({ judged, lock, onSwitch }: Pick<Props, 'judged' | 'lock' | 'onSwitch'>) {
+  if (!judged) {
+    return (
+      <p class="study-pad-shown" role="status">
+        <span class="study-pad-lock">{lock ? words.locks[lock] : words.rating}</span>
+      </p>
+    );
+  }
+  const { element, ratingPct, isEnded } = judged;
+  const lines = (
+    <>
+      <span class="study-pad-element">{element}</span>
+      <strong class="number">{ratingPct}</strong>
+      <span class="study-pad-when">{isEnded ? words.ended : words.inHand}</span>
+    </>
+  );
+  if (!onSwitch) {
+    return (
+      <p class="study-pad-shown" role="status">
+        {lines}
+      </p>
+    );
+  }
+  return (
+    <button
+      type="button"
+      class="button study-pad-shown"
+      aria-label={words.ratingOf(element, ratingPct, isEnded)}
+      onClick={onSwitch}
+    >
+      {lines}
+    </button>
+  );
 }

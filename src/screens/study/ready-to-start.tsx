@@ -9,6 +9,7 @@ import { TimingButton } from '../timing-button';
 import { keptDraft } from './kept-draft';
 import { LiveElementSheet } from './live-element-sheet';
 import { momentWords } from './moment-words';
+import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
 import type { StudyDraft } from './study-draft';
@@ -57,25 +58,16 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
       title={words.ready(part.code)}
       head={<WatchHead study={null} />}
       sheet={<LiveElementSheet elements={elements} readings={[]} watch={null} />}
-      pad={<RatingPad rating={100} onRate={() => {}} lock="idle" />}
-      actions={
-        <>
-          <button type="button" class="button" disabled>
-            {words.foreign}
-          </button>
-          <button type="button" class="button" disabled>
-            {words.missed}
-          </button>
-          {elements.map(
-            ({ name, elementClass }) =>
-              elementClass === 'occasional' && (
-                <button key={name} type="button" class="button study-occasional" disabled>
-                  {name}
-                </button>
-              ),
-          )}
-        </>
+      pad={
+        <RatingPad
+          judged={first ? { element: first.name, ratingPct: 100, isEnded: false } : null}
+          lock={null}
+          disabled
+          onRate={() => {}}
+          onSwitch={null}
+        />
       }
+      actions={<ObserveActions elements={elements} watch={null} />}
       surface={
         <TimingButton class="study-surface" disabled={isReadOnly} onTap={start}>
           <span class="study-surface-edge" />

@@ -66,7 +66,7 @@ describe('continuous timing', () => {
     const at = await openStudy();
     at.clock.pass(1_000);
     beginOccasional(at.bench, at.clock.now(), 4);
-    expect(studyOf(at.bench).watch.aside).toEqual({ elementIndex: 3, beganAtMs: 1_000 });
+    expect(studyOf(at.bench).watch.aside).toEqual({ elementIndex: 3, beganAtMs: 1_000, note: '' });
     tapAfter(at, 4_000, 90);
     tapAfter(at, 500);
     expect(lines(studyOf(at.bench))).toEqual(['Blade 1: 4000', 'Load 1: 1500']);

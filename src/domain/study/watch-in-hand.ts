@@ -1,0 +1,62 @@
+import type { StudyHeading } from '../records/study-fact';
+import type { Reading, StudyWatch } from './study';
+import type { StudyRow } from './study-row';
+
+/** A study while its records are read one after the other. */
+export interface WatchInHand {
+  readonly heading: StudyHeading;
+  /** What stands on every row alike. */
+  readonly carried: Readonly<Record<string, string>>;
+  /** The elements that come in every cycle, as places in the heading's list. */
+  readonly order: readonly number[];
+  readonly readings: Reading[];
+  readonly watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
+  /** Sleep or a reload fell inside the element in hand. */
+  clockFlag: '' | 'slept' | 'reloaded';
+}
+
+export const FOREIGN_ELEMENT = 'Foreign element';
+
+/** The row of a reading, with all that makes it stand alone. */
+export function newReading(
+  { heading, carried, clockFlag }: WatchInHand,
+  id: string,
+  what: Pick<StudyRow, 'cycle' | 'observedMs' | 'ratingPct' | 'excluded'> & {
+    /** Null for a foreign element. */
+    readonly elementIndex: number | null;
+    readonly note?: string;
+    readonly isMerged?: boolean;
+  },
+): Reading {
+  const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
+  const { allowancePct, basis, machineAllowancePct } = heading.terms;
+  const note = what.note ?? '';
+  return {
+    id,
+    isMerged: what.isMerged ?? false,
+    row: {
+      study: heading.title,
+      cycle: what.cycle,
+      element: element?.name ?? foreignName(note, heading),
+      elementNo: what.elementIndex === null ? heading.elements.length + 1 : what.elementIndex + 1,
+      elementClass: element?.elementClass ?? 'foreign',
+      work: element?.work ?? 'manual',
+      placement: element?.placement ?? 'external',
+      unitsPerOccurrence: element?.unitsPerOccurrence ?? 1,
+      partsPerCycle: heading.partsPerCycle,
+      observedMs: what.observedMs,
+      ratingPct: what.ratingPct,
+      excluded: what.excluded,
+      allowancePct,
+      allowanceBasis: basis,
+      machineAllowancePct,
+      carried: { ...carried, note: element ? note : '', clock_flag: clockFlag },
+    },
+  };
+}
+
+/** A foreign element goes by its note, but never by the name of an element of the method. */
+export function foreignName(note: string, heading: StudyHeading | null): string {
+  if (note === '') return FOREIGN_ELEMENT;
+  return heading?.elements.some(({ name }) => name === note) ? `${FOREIGN_ELEMENT}: ${note}` : note;
+}

@@ -1,0 +1,53 @@
+import { useState } from 'preact/hooks';
+import { rateReading } from '../../application/study/rate-reading';
+import { lastRateable } from '../../domain/study/last-rateable';
+import type { Study } from '../../domain/study/study';
+import { study as words } from '../../i18n/en/study';
+import { useApp } from '../app';
+import type { Judged } from './rating-pad';
+
+interface Rating {
+  /** What the next tap is rated with. */
+  readonly standing: number;
+  readonly judged: Judged | null;
+  readonly lock: 'machine' | 'foreign' | null;
+  readonly rate: (ratingPct: number) => void;
+  readonly switchOver: (() => void) | null;
+}
+
+/**
+ * The rating of the element in hand, which stands until it is changed. While a machine or a foreign element is in
+ * hand, which nobody rates, the pad is for the element that ended; a switch brings it there at any other time.
+ */
+export function useRating(study: Study): Rating {
+  const { bench } = useApp();
+  const ended = lastRateable(study.readings);
+  const [standing, setStanding] = useState(ended?.row.ratingPct ?? 100);
+  /** The reading that was chosen to be rated late: the next tap brings the pad back to what is in hand. */
+  const [late, setLate] = useState<string | null>(null);
+
+  const elements = study.heading?.elements ?? [];
+  const { aside, elementIndex } = study.watch;
+  const isForeign = aside !== null && aside.elementIndex === null;
+  const inHand = isForeign ? undefined : elements[aside?.elementIndex ?? elementIndex];
+  const lock = isForeign ? 'foreign' : inHand?.work === 'machine' ? 'machine' : null;
+  const isLate = ended !== null && (lock !== null || late === ended.id);
+
+  const rate = (ratingPct: number) => {
+    setStanding(ratingPct);
+    if (isLate) rateReading(bench, study, ended.id, ratingPct);
+  };
+  const judged: Judged | null = isLate
+    ? { element: ended.row.element, ratingPct: ended.row.ratingPct, isEnded: true }
+    : lock === null
+      ? { element: inHand?.name ?? words.none, ratingPct: standing, isEnded: false }
+      : null;
+  const canSwitch = ended !== null && lock === null;
+  return {
+    standing,
+    judged,
+    lock,
+    rate,
+    switchOver: canSwitch ? () => setLate(isLate ? null : ended.id) : null,
+  };
+}
