@@ -6,6 +6,8 @@ import type { RecordLog } from './application/ports/record-log';
 import type { WriterLock } from './application/ports/writer-lock';
 import { downloadFile } from './device/download-file';
 import { lastingStorage } from './device/lasting-storage';
+import { localAliveMark } from './device/local-alive-mark';
+import { localJotter } from './device/local-jotter';
 import { localReserve } from './device/local-reserve';
 import { pageClock } from './device/page-clock';
 import { randomName } from './device/random-name';
@@ -110,6 +112,7 @@ async function start(lock: WriterLock): Promise<void> {
       files: downloadFile,
       screenAwake,
       lastingStorage,
+      jotter: localJotter(isDemo ? DEMO_DATABASE : OWN_DATABASE),
       isDemo,
       isReadOnly,
       copies,

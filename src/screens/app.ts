@@ -5,6 +5,7 @@ import type { BackupTools } from '../application/backup/backup-tools';
 import type { Upkeep } from '../application/backup/upkeep';
 import type { Bench } from '../application/bench';
 import type { FileSaver } from '../application/ports/file-saver';
+import type { Jotter } from '../application/ports/jotter';
 import type { LastingStorage } from '../application/ports/lasting-storage';
 import type { ScreenAwake } from '../application/ports/screen-awake';
 import type { Secrets } from '../application/ports/secrets';
@@ -14,6 +15,7 @@ import type { Route, ScreenName } from './route';
 export interface App {
   readonly bench: Bench;
   readonly files: FileSaver;
+  readonly jotter: Jotter;
   readonly screenAwake: ScreenAwake;
   readonly lastingStorage: LastingStorage;
   readonly isDemo: boolean;

@@ -56,8 +56,9 @@ describe('an engineer with an empty shop', () => {
     }
     await page.getByLabel('Operator code').fill('K7');
     await page.getByLabel('Observer').fill('E1');
-    // A look at another screen costs nothing of what was typed.
+    // Neither a look at another screen nor a reload costs anything of what was typed.
     await tap(page, page.getByRole('link', { name: 'Pace', exact: true }));
+    await page.reload();
     await tap(page, page.getByRole('link', { name: 'Study', exact: true }));
     await tapButton(page, 'Go on preparing');
     await page.getByText('clamp clicks').waitFor();

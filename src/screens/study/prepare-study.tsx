@@ -23,10 +23,11 @@ const words = study.prepare;
 
 /** Everything a study needs before its first tap, on one sheet; then the watch. */
 export function PrepareStudy() {
-  const { bench, go, isReadOnly } = useApp();
+  const app = useApp();
+  const { bench, go, isReadOnly } = app;
   const isShut = useLatch();
   const [draft, setDraft] = useState(
-    () => keptDraft.of(bench) ?? emptyStudyDraft(bench.study.peek()?.heading ?? null),
+    () => keptDraft.of(app) ?? emptyStudyDraft(bench.study.peek()?.heading ?? null),
   );
   const [isReady, setIsReady] = useState(false);
   const [faults, setFaults] = useState<string[]>([]);
@@ -36,7 +37,7 @@ export function PrepareStudy() {
   const change = (changes: Partial<StudyDraft>) => {
     const changed = { ...draft, ...changes };
     setDraft(changed);
-    keptDraft.keep(bench, changed);
+    keptDraft.keep(app, changed);
     setFaults([]);
   };
   const choosePart = (id: string) => {

@@ -27,12 +27,13 @@ interface Props {
 
 /** The watch before it runs: everything is where it will be, and the first tap starts it. */
 export function ReadyToStart({ draft, part, method, onBack }: Props) {
-  const { bench, go, isReadOnly } = useApp();
+  const app = useApp();
+  const { bench, go, isReadOnly } = app;
   const { elements } = method;
   const first = elements[cycleOrder(elements)[0] ?? -1];
 
   const start = (at: Stamp) => {
-    keptDraft.drop(bench);
+    keptDraft.drop(app);
     const id = startStudy(
       bench,
       {

@@ -38,7 +38,7 @@ export function StudyList() {
           disabled={app.isReadOnly}
           onClick={() => app.go('study', 'new')}
         >
-          {keptDraft.of(app.bench) ? words.goOn : words.start}
+          {keptDraft.of(app) ? words.goOn : words.start}
         </button>
       </div>
       {studies === 'reading' && <p class="quiet">{words.reading}</p>}
