@@ -102,7 +102,9 @@ async function patiently<Result>(work: Promise<Result>): Promise<Result> {
 async function start(lock: WriterLock): Promise<void> {
   const { log, copies } = await patiently(isDemo ? openDemoLog() : openOwnLog(lock.isHeld));
   const reserve = lock.isHeld && !isDemo ? localReserve : null;
-  const openBench = () => patiently(Bench.open(log, pageClock(randomName('run')), reserve, !lock.isHeld));
+  const alive = isDemo ? null : localAliveMark;
+  const openBench = () =>
+    patiently(Bench.open(log, pageClock(randomName('run')), reserve, !lock.isHeld, alive));
   let bench = await openBench();
   let stopTending = tendLater(bench, lock.isHeld);
 

@@ -13,6 +13,7 @@ import { SHORTEST_GAP_MS } from '../domain/turn/find-gaps';
 import { foldTurn } from '../domain/turn/fold-turn';
 import type { Turn } from '../domain/turn/turn';
 import { ClockWatch } from './clock-watch';
+import type { AliveMark } from './ports/alive-mark';
 import type { Clock } from './ports/clock';
 import type { RecordLog } from './ports/record-log';
 import type { ReserveShelf } from './ports/reserve-shelf';
@@ -43,6 +44,7 @@ export class Bench {
     readonly log: RecordLog,
     readonly clock: Clock,
     reserve: ReserveShelf | null,
+    private readonly alive: AliveMark | null,
   ) {
     this.queue = new SavingQueue(log, clock, reserve);
     this.watch = new ClockWatch(clock);
@@ -54,8 +56,9 @@ export class Bench {
     clock: Clock,
     reserve: ReserveShelf | null = null,
     isReadOnly = false,
+    alive: AliveMark | null = null,
   ): Promise<Bench> {
-    const bench = new Bench(log, clock, reserve);
+    const bench = new Bench(log, clock, reserve, alive);
     bench.isReadOnly = isReadOnly;
     await takeFromReserve(log, reserve);
     const [last, shop, turns, studies] = await Promise.all([
@@ -79,7 +82,11 @@ export class Bench {
       if (!isOwn || bench.studyNow.value) continue;
       await bench.takeUpStudy(recordKey(start));
     }
-    bench.watch.start(() => bench.noteClocks());
+    bench.markAlive();
+    bench.watch.start(() => {
+      bench.noteClocks();
+      bench.markAlive();
+    });
     return bench;
   }
 
@@ -206,7 +213,17 @@ export class Bench {
     if (this.isReadOnly || turn?.status !== 'running') return;
     const now = this.clock.now();
     const isLong = elapsedMs(turn.lastStamp, now) >= SHORTEST_GAP_MS;
-    if (isLong && turn.lastStamp.run !== now.run) this.write(turn.id, [{ kind: 'page-opened' }], now);
+    if (!isLong || turn.lastStamp.run === now.run) return;
+    // A mark from before the last record, or from a clock that was ahead, says nothing.
+    const lastSeenMs = this.alive?.read() ?? 0;
+    const isTold = lastSeenMs >= turn.lastStamp.wallMs && lastSeenMs <= now.wallMs;
+    const gone = isTold ? { goneMs: now.wallMs - lastSeenMs } : {};
+    this.write(turn.id, [{ kind: 'page-opened', ...gone }], now);
+  }
+
+  /** With every heartbeat while something is timed: what comes after the last mark is the time the page was gone. */
+  private markAlive(): void {
+    if (!this.isReadOnly && this.busy) this.alive?.set(this.clock.now().wallMs);
   }
 
   /** Writes what the clocks did since they were last compared to whatever is being timed. */

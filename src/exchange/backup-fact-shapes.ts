@@ -8,6 +8,7 @@ import {
   placements,
   workKinds,
 } from '../domain/shop/element-definition';
+import type { WallStretch } from '../domain/shop/shift-calendar';
 import type { AllowanceTerms } from '../domain/study/allowance-terms';
 import type { StudyRow } from '../domain/study/study-row';
 import {
@@ -48,6 +49,8 @@ const placement = oneOf(...placements);
 const rating = numberThat(numberRules.rating.holds);
 const units = numberThat(numberRules.units.holds);
 const basis = oneOf('normal_time', 'shift');
+
+const wallStretch = exactly<WallStretch>({ fromWallMs: number, toWallMs: number });
 
 const partInHand: Fields<PartInHand> = { part: text, partCode: text, targetMs: orNull(positive) };
 
@@ -181,7 +184,7 @@ const turnFacts: FieldsByKind<TurnFact> = {
   slept: { sleptMs: notNegative },
   'clock-set': { byMs: number },
   'clock-drifted': { byMs: number },
-  'page-opened': {},
+  'page-opened': { goneMs: optional(notNegative) },
   'gap-explained': { gap: text, as: workOrStopped, by },
   'tap-counted': { tap: text, by },
   'tap-left-out': { tap: text, by },
@@ -189,7 +192,13 @@ const turnFacts: FieldsByKind<TurnFact> = {
   'part-confirmed': { partDone: text, by },
   'person-confirmed': { gap: text, by },
   'part-recoded': { partDone: listOf(text), ...partInHand, by: text, why: text },
-  'person-corrected': { person: text, by: text, why: text },
+  'person-corrected': {
+    person: text,
+    fromMs: optional(notNegative),
+    toMs: optional(notNegative),
+    by: text,
+    why: text,
+  },
   'time-reclassified': {
     fromMs: notNegative,
     toMs: notNegative,
@@ -201,6 +210,15 @@ const turnFacts: FieldsByKind<TurnFact> = {
   },
   'part-set-aside': { partDone: text, cause: text, by: text },
   'part-taken-back': { partDone: text, by: text },
+  'person-changed': { person: text },
+  'shift-planned': { breaks: listOf(wallStretch), endsWallMs: orNull(number) },
+  'break-answered': {
+    partDone: text,
+    fromMs: notNegative,
+    toMs: notNegative,
+    as: oneOf('break', 'work'),
+    by,
+  },
   undone: { of: text },
 };
 

@@ -206,7 +206,10 @@ const turnFacts: ByKind<TurnFact> = {
   slept: fc.record({ kind: fc.constant('slept'), sleptMs: ms }),
   'clock-set': fc.record({ kind: fc.constant('clock-set'), byMs: fc.integer() }),
   'clock-drifted': fc.record({ kind: fc.constant('clock-drifted'), byMs: fc.integer() }),
-  'page-opened': empty('page-opened'),
+  'page-opened': fc.record(
+    { kind: fc.constant('page-opened'), goneMs: ms },
+    { requiredKeys: ['kind'], noNullPrototype: true },
+  ),
   'gap-explained': fc.record({
     kind: fc.constant('gap-explained'),
     gap: key,
@@ -229,9 +232,22 @@ const turnFacts: ByKind<TurnFact> = {
     by: text,
     why: text,
   }),
-  'person-corrected': fc.record({
-    kind: fc.constant('person-corrected'),
-    person: text,
+  'person-corrected': fc.record(
+    { kind: fc.constant('person-corrected'), person: text, fromMs: ms, toMs: ms, by: text, why: text },
+    { requiredKeys: ['kind', 'person', 'by', 'why'], noNullPrototype: true },
+  ),
+  'person-changed': fc.record({ kind: fc.constant('person-changed'), person: text }),
+  'shift-planned': fc.record({
+    kind: fc.constant('shift-planned'),
+    breaks: fc.array(fc.record({ fromWallMs: ms, toWallMs: ms }), { maxLength: 3 }),
+    endsWallMs: fc.option(ms),
+  }),
+  'break-answered': fc.record({
+    kind: fc.constant('break-answered'),
+    partDone: key,
+    fromMs: ms,
+    toMs: ms,
+    as: fc.constantFrom('break', 'work'),
     by: text,
     why: text,
   }),

@@ -1,4 +1,5 @@
 import type { LedgerCategory } from '../turn/ledger-category';
+import type { BreakAnswer, StationFact } from './station-fact';
 
 /** A part in hand and the target it is measured against, as they stood when it was chosen. */
 export interface PartInHand {
@@ -51,6 +52,7 @@ export type TurnFact =
     }
   | { readonly kind: 'turn-ended' }
   | ClockFact
+  | StationFact
   | AnswerFact
   | CorrectionFact
   | { readonly kind: 'undone'; readonly of: string };
@@ -82,6 +84,7 @@ export type AnswerFact = { readonly by?: string } & (
   | { readonly kind: 'part-confirmed'; readonly partDone: string }
   /** The same person as before, after a long gap. */
   | { readonly kind: 'person-confirmed'; readonly gap: string }
+  | BreakAnswer
 );
 
 /** What a person puts right afterwards. It adds to the log and takes nothing away. */
@@ -92,7 +95,14 @@ export type CorrectionFact = { readonly by: string } & (
       readonly partDone: readonly string[];
       readonly why: string;
     } & PartInHand)
-  | { readonly kind: 'person-corrected'; readonly person: string; readonly why: string }
+  | {
+      readonly kind: 'person-corrected';
+      readonly person: string;
+      /** The stretch that was this person's, milliseconds since the turn began; without it, the whole turn. */
+      readonly fromMs?: number;
+      readonly toMs?: number;
+      readonly why: string;
+    }
   | {
       readonly kind: 'time-reclassified';
       /** Milliseconds since the turn began. */
@@ -116,5 +126,9 @@ export type ClockFact =
   | { readonly kind: 'clock-set'; readonly byMs: number }
   /** The wall clock crept away from the monotonic one by this much in a minute. */
   | { readonly kind: 'clock-drifted'; readonly byMs: number }
-  /** The page is there again after it was gone. */
-  | { readonly kind: 'page-opened' };
+  | {
+      /** The page is there again after it was gone. */
+      readonly kind: 'page-opened';
+      /** For how long, where the page before it had marked when it was last there; milliseconds. */
+      readonly goneMs?: number;
+    };

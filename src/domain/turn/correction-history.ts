@@ -55,6 +55,7 @@ const kinds: ReadonlySet<string> = new Set<(AnswerFact | CorrectionFact)['kind']
   'gap-explained',
   'tap-counted',
   'tap-left-out',
+  'break-answered',
   'cycle-judged',
   'part-confirmed',
   'person-confirmed',
@@ -77,6 +78,7 @@ function stateOf(fact: AnswerFact | CorrectionFact): (turn: Turn) => CorrectedSt
     case 'person-corrected':
     case 'person-confirmed':
       return ({ person }) => ({ what: 'person', person });
+    case 'break-answered':
     case 'time-reclassified':
       return ({ ledger }) => ({ what: 'time', spans: clipped(ledger, fact.fromMs, fact.toMs) });
     case 'gap-explained':

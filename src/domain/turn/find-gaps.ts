@@ -28,7 +28,10 @@ const presentKinds = new Set([
   'undone',
 ]);
 
-/** Sleeps of the tablet, and times in which the page was gone, of ten seconds and more. */
+/**
+ * Sleeps of the tablet, and times in which the page was gone, of ten seconds and more. The page was gone since its
+ * last mark where the record of its return tells of one, and since the record before otherwise.
+ */
 export function findGaps(placed: readonly PlacedRecord[]): Gap[] {
   const gaps: Gap[] = [];
   let before: PlacedRecord | null = null;
@@ -37,7 +40,8 @@ export function findGaps(placed: readonly PlacedRecord[]): Gap[] {
     if (!presentKinds.has(record.fact.kind)) continue;
     const isNewRun = before !== null && before.record.stamp.run !== record.stamp.run;
     const sleptMs = record.fact.kind === 'slept' ? record.fact.sleptMs : 0;
-    const fromMs = isNewRun ? before!.atMs : atMs - sleptMs;
+    const goneMs = record.fact.kind === 'page-opened' ? record.fact.goneMs : undefined;
+    const fromMs = isNewRun ? Math.max(before!.atMs, atMs - (goneMs ?? atMs)) : atMs - sleptMs;
     if (atMs - fromMs >= SHORTEST_GAP_MS) {
       gaps.push({ key: recordKey(record), why: isNewRun ? 'page-gone' : 'slept', fromMs, toMs: atMs });
     }

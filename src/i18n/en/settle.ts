@@ -40,6 +40,7 @@ export const settle = {
     'gap-explained': 'Gap answered',
     'tap-counted': 'Second tap counted',
     'tap-left-out': 'Second tap left out',
+    'break-answered': 'Break answered',
     'cycle-judged': 'Long one judged',
     'part-confirmed': 'Part confirmed',
     'person-confirmed': 'Person confirmed',
