@@ -1,0 +1,45 @@
+import type { LedgerSpan, Turn } from '../turn/turn';
+
+/** A break of the shift, on the wall clock, milliseconds since 1970-01-01T00:00:00Z. */
+export interface BreakStretch {
+  readonly fromWallMs: number;
+  readonly toWallMs: number;
+}
+
+/** A stretch of a turn that was attended: the ledger's own, cut where a break of the shift begins or ends. */
+export interface AttendedSpan extends LedgerSpan {
+  /** Planned to be worked: no break of the shift lies over it. */
+  readonly isWorking: boolean;
+}
+
+/** A break from here on is a meal, and nobody attends it; a shorter one is a rest, and working time. */
+export const MEAL_BREAK_MS = 1_800_000;
+
+/**
+ * The attended time of a turn: what its ledger holds, less the meal breaks of its shift. Without a calendar the
+ * whole turn was attended, and what was stopped for a planned break is its break.
+ *
+ * That shorter rests are working time is the rule of 29 CFR 785.18; no figure here is one of hours worked.
+ */
+export function attendedSpans(turn: Turn, breaks: readonly BreakStretch[]): AttendedSpan[] {
+  if (breaks.length === 0) {
+    return turn.ledger.map((span) => ({ ...span, isWorking: span.category !== 'planned-break' }));
+  }
+  const { wallMs } = turn.startedAt;
+  const windows = breaks.map(({ fromWallMs, toWallMs }) => ({
+    fromMs: fromWallMs - wallMs,
+    toMs: toWallMs - wallMs,
+    isMeal: toWallMs - fromWallMs >= MEAL_BREAK_MS,
+  }));
+  const edges = [...new Set(windows.flatMap(({ fromMs, toMs }) => [fromMs, toMs]))].sort((a, b) => a - b);
+  return turn.ledger.flatMap((span) => {
+    const inside = edges.filter((edge) => edge > span.fromMs && edge < span.toMs);
+    const cuts = [span.fromMs, ...inside, span.toMs];
+    return cuts.slice(1).flatMap((toMs, place): AttendedSpan[] => {
+      const fromMs = cuts[place]!;
+      const over = windows.filter((each) => each.fromMs <= fromMs && each.toMs >= toMs);
+      if (over.some(({ isMeal }) => isMeal)) return [];
+      return [{ ...span, fromMs, toMs, isWorking: over.length === 0 }];
+    });
+  });
+}
