@@ -174,7 +174,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
 const turnFacts: FieldsByKind<TurnFact> = {
   'turn-started': { starts: oneOf('turn'), person: text, ...partInHand },
   'part-done': { ...partInHand, touchMs: optional(notNegative) },
-  'part-changed': partInHand,
+  'part-changed': { ...partInHand, before: optional(oneOf('asked')) },
   'part-judged': { partDone: text, outcome: oneOf('good', 'rework', 'scrap'), defect: optional(text) },
   stopped: {},
   resumed: {},
@@ -186,6 +186,11 @@ const turnFacts: FieldsByKind<TurnFact> = {
   'clock-drifted': { byMs: number },
   'page-opened': { goneMs: optional(notNegative) },
   'gap-explained': { gap: text, as: workOrStopped, by },
+  'change-explained': {
+    change: text,
+    as: oneOf('set-up', 'next-part', 'part-before', 'left-out'),
+    by,
+  },
   'tap-counted': { tap: text, by },
   'tap-left-out': { tap: text, by },
   'cycle-judged': { partDone: text, as: oneOf('one-part', 'two-parts', 'interrupted'), by },
@@ -230,17 +235,17 @@ const studyFacts: FieldsByKind<StudyFact> = {
   'foreign-ended': { description: text },
   'occasional-began': { elementNo: count },
   'occasional-ended': { ratingPct: rating },
+  'in-hand-noted': { note: text },
   'study-ended': {},
   'reading-excluded': { reading: text, cause: text },
   'reading-restored': { reading: text },
   'reading-rated': { reading: text, ratingPct: rating },
+  'reading-noted': { reading: text, note: text },
   'allowances-set': { terms },
-  'in-hand-noted': { note: text },
   'study-imported': { starts: oneOf('study'), study: text, fileName: text, rows: listOf(row) },
 };
 
 /**
-  'reading-noted': { reading: text, note: text },
  * What a fact of each kind must hold. Lenient where a figure is only odd, strict where one would break a fold,
  * a figure or a screen.
  */

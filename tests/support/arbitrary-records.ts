@@ -179,7 +179,10 @@ const turnFacts: ByKind<TurnFact> = {
     { kind: fc.constant('part-done'), ...inHand, touchMs: ms },
     { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
   ),
-  'part-changed': fc.record({ kind: fc.constant('part-changed'), ...inHand }),
+  'part-changed': fc.record(
+    { kind: fc.constant('part-changed'), ...inHand, before: fc.constant('asked') },
+    { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
+  ),
   'part-judged': fc.record(
     {
       kind: fc.constant('part-judged'),
@@ -215,6 +218,12 @@ const turnFacts: ByKind<TurnFact> = {
     gap: key,
     as: fc.oneof(fc.constant('work' as const), fc.record({ category, reason: text, label: text })),
   }),
+  'change-explained': fc.record({
+    kind: fc.constant('change-explained'),
+    change: key,
+    as: fc.constantFrom('set-up', 'next-part', 'part-before', 'left-out'),
+    by: text,
+  }),
   'tap-counted': fc.record({ kind: fc.constant('tap-counted'), tap: key, by: text }),
   'tap-left-out': fc.record({ kind: fc.constant('tap-left-out'), tap: key }),
   'cycle-judged': fc.record({
@@ -249,7 +258,6 @@ const turnFacts: ByKind<TurnFact> = {
     toMs: ms,
     as: fc.constantFrom('break', 'work'),
     by: text,
-    why: text,
   }),
   'time-reclassified': fc.record({
     kind: fc.constant('time-reclassified'),
@@ -291,21 +299,21 @@ const studyFacts: ByKind<StudyFact> = {
     elementNo: fc.integer({ min: 1, max: 9 }),
   }),
   'occasional-ended': fc.record({ kind: fc.constant('occasional-ended'), ratingPct }),
+  'in-hand-noted': fc.record({ kind: fc.constant('in-hand-noted'), note: text }),
   'study-ended': empty('study-ended'),
   'reading-excluded': fc.record({ kind: fc.constant('reading-excluded'), reading: key, cause: text }),
   'reading-restored': fc.record({ kind: fc.constant('reading-restored'), reading: key }),
   'reading-rated': fc.record({ kind: fc.constant('reading-rated'), reading: key, ratingPct }),
+  'reading-noted': fc.record({ kind: fc.constant('reading-noted'), reading: key, note: text }),
   'allowances-set': fc.record({ kind: fc.constant('allowances-set'), terms }),
   'study-imported': fc.record({
     kind: fc.constant('study-imported'),
     starts: fc.constant('study'),
     study: text,
-  'in-hand-noted': fc.record({ kind: fc.constant('in-hand-noted'), note: text }),
     fileName: text,
     rows: fc.array(row, { maxLength: 3 }),
   }),
 };
-  'reading-noted': fc.record({ kind: fc.constant('reading-noted'), reading: key, note: text }),
 
 const shopKinds: readonly string[] = Object.keys(shopFacts);
 const arbitraryFact: fc.Arbitrary<Fact> = fc.oneof(

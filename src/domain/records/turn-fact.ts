@@ -22,7 +22,11 @@ export type TurnFact =
        */
       readonly touchMs?: number;
     } & PartInHand)
-  | ({ readonly kind: 'part-changed' } & PartInHand)
+  | ({
+      readonly kind: 'part-changed';
+      /** Time since the tap before stands apart until somebody says what it was; without it, it is the next part's. */
+      readonly before?: 'asked';
+    } & PartInHand)
   | {
       readonly kind: 'part-judged';
       /** Key of the part-done record. */
@@ -64,6 +68,12 @@ export interface StoppedTime {
   readonly label: string;
 }
 
+/**
+ * Time before a change of part: set-up, the beginning of the next part, one more of the part before whose tap was
+ * missed, or nothing that anybody wants to put down.
+ */
+export type BeforeChange = 'set-up' | 'next-part' | 'part-before' | 'left-out';
+
 /** What a person says to a question about the taps. Without `by` it was said at the station. */
 export type AnswerFact = { readonly by?: string } & (
   | {
@@ -80,6 +90,8 @@ export type AnswerFact = { readonly by?: string } & (
       readonly partDone: string;
       readonly as: 'one-part' | 'two-parts' | 'interrupted';
     }
+  /** What the time between the last part and a change of part was. */
+  | { readonly kind: 'change-explained'; readonly change: string; readonly as: BeforeChange }
   /** The part was the right one, however its times lie; named by the first part done of its run. */
   | { readonly kind: 'part-confirmed'; readonly partDone: string }
   /** The same person as before, after a long gap. */

@@ -53,6 +53,7 @@ export function correctionHistory(records: readonly LogRecord[]): Correction[] {
 
 const kinds: ReadonlySet<string> = new Set<(AnswerFact | CorrectionFact)['kind']>([
   'gap-explained',
+  'change-explained',
   'tap-counted',
   'tap-left-out',
   'break-answered',
@@ -83,6 +84,11 @@ function stateOf(fact: AnswerFact | CorrectionFact): (turn: Turn) => CorrectedSt
       return ({ ledger }) => ({ what: 'time', spans: clipped(ledger, fact.fromMs, fact.toMs) });
     case 'gap-explained':
       return (turn) => ({ what: 'time', spans: spansOfGap(turn, fact.gap) });
+    case 'change-explained':
+      return ({ ledger, changes }) => {
+        const stretch = changes.find(({ key }) => key === fact.change);
+        return { what: 'time', spans: stretch ? clipped(ledger, stretch.fromMs, stretch.toMs) : [] };
+      };
     default:
       return ({ cycles }) => ({
         what: 'count',

@@ -24,6 +24,11 @@ export type Doubt = {
       readonly suggestion: { readonly eachMs: number };
     }
   | {
+      /** Time between the last part and a change of part: what was it? Nothing is suggested. */
+      readonly kind: 'before-change';
+      readonly suggestion: { readonly from: PartInHand; readonly to: PartInHand };
+    }
+  | {
       /** A run of parts that fits the target of another part. */
       readonly kind: 'another-part';
       readonly suggestion: { readonly fits: PartInHand; readonly partsDone: readonly string[] };

@@ -61,6 +61,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     ledger,
     stoppages: building.stoppages,
     gaps: building.gapsTaken,
+    changes: building.changes,
     doubts: [...building.doubts, ...cycles.flatMap(twoParts), ...wrong].sort((a, b) => a.toMs - b.toMs),
     confirmedParts: remarks.confirmedParts,
     partBeganAtMs: building.partBeganAtMs,

@@ -2,9 +2,9 @@ import type { PlacedRecord } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
 import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
-import type { Gap } from './find-gaps';
+import { type Gap, SHORTEST_GAP_MS } from './find-gaps';
 import type { PartTapped } from './part-tapped';
-import { type LedgerSpan, NOT_STATED, type Stoppage, type Turn } from './turn';
+import { type LedgerSpan, NOT_STATED, type Stoppage, type Stretch, type Turn } from './turn';
 import type { TurnRemarks } from './turn-remarks';
 
 /** What Undo may take back: the taps that move the turn on. */
@@ -12,8 +12,8 @@ const undoableKinds = new Set(['part-done', 'part-changed', 'stopped', 'resumed'
 /** Nobody stays away this long without the question who came back. */
 const LONG_GAP_MS = 600_000;
 
-/** A stretch of the part in hand. `work` is cycle time once the part is done, unaccounted if it never is. */
-type Stretch = { readonly isWork: boolean; readonly span: LedgerSpan };
+/** Time of the part in hand. `work` is cycle time once the part is done, unaccounted if it never is. */
+type Piece = { readonly isWork: boolean; readonly span: LedgerSpan };
 
 /** Walks through the taps of a turn, gaps between them, and writes its ledger and the parts tapped. */
 export class TurnBuilder {
@@ -28,8 +28,9 @@ export class TurnBuilder {
   readonly stoppages: Stoppage[] = [];
   readonly ledger: LedgerSpan[] = [];
   readonly gapsTaken: Gap[] = [];
+  readonly changes: Stretch[] = [];
   readonly doubts: Doubt[] = [];
-  private pending: Stretch[] = [];
+  private pending: Piece[] = [];
   private sinceMs = 0;
 
   constructor(
@@ -63,11 +64,9 @@ export class TurnBuilder {
         this.closeStretch(atMs);
         this.finishPart(placed, fact, key);
         break;
-      case 'part-changed': {
-        const { part, partCode, targetMs } = fact;
-        this.inHand = { part, partCode, targetMs };
+      case 'part-changed':
+        this.changePart(placed, fact, key);
         break;
-      }
       case 'stopped':
         if (this.status !== 'running') break;
         this.closeStretch(atMs);
@@ -135,7 +134,7 @@ export class TurnBuilder {
 
   private finishPart(
     { record, atMs }: PlacedRecord,
-    { part, partCode, targetMs, touchMs }: Extract<TurnFact, { kind: 'part-done' }>,
+    { part, partCode, targetMs, touchMs }: PartInHand & { readonly touchMs?: number },
     key: string,
   ): void {
     const judged = this.remarks.outcomes.get(key);
@@ -155,6 +154,43 @@ export class TurnBuilder {
       hasOpenGap: this.partGapMs > 0,
     });
     this.settle('cycle');
+    this.beginPart(atMs);
+  }
+
+  /**
+   * The next part begins here, when enough time has passed to be asked about. Until somebody says what that time
+   * was, it is unaccounted: a guess would put a set-up into a part's mean.
+   */
+  private changePart(
+    placed: PlacedRecord,
+    { part, partCode, targetMs, before }: Extract<TurnFact, { kind: 'part-changed' }>,
+    key: string,
+  ): void {
+    const from = this.inHand;
+    const to = { part, partCode, targetMs };
+    this.inHand = to;
+    if (before !== 'asked' || from.part === part) return;
+    const { atMs } = placed;
+    const open = this.status === 'stopped' ? this.stoppages.at(-1)! : null;
+    const fromMs = this.partBeganAtMs;
+    const workedMs = (open?.fromMs ?? atMs) - fromMs - this.partStoppedMs - this.partGapMs;
+    if (workedMs < SHORTEST_GAP_MS) return;
+    this.changes.push({ key, fromMs, toMs: atMs });
+    const said = this.remarks.changes.get(key);
+    if (said === 'next-part') return;
+    if (!open) this.closeStretch(atMs);
+    if (said === 'part-before') {
+      this.finishPart(placed, from, key);
+      return;
+    }
+    if (said === undefined) {
+      this.doubts.push({ kind: 'before-change', key, fromMs, toMs: atMs, suggestion: { from, to } });
+    }
+    this.settle(said === 'set-up' ? 'set-up' : 'unaccounted');
+    this.beginPart(atMs);
+  }
+
+  private beginPart(atMs: number): void {
     this.partBeganAtMs = atMs;
     this.partStoppedMs = 0;
     this.partGapMs = 0;
@@ -177,7 +213,8 @@ export class TurnBuilder {
     const open = this.stoppages.pop()!;
     this.stoppages.push({ ...open, toMs: atMs });
     this.pending.push({ isWork: false, span: stoppedSpan(open, atMs) });
-    this.partStoppedMs += atMs - open.fromMs;
+    // A stoppage may have begun before the part in hand did.
+    this.partStoppedMs += atMs - Math.max(open.fromMs, this.partBeganAtMs);
     this.sinceMs = atMs;
     this.status = 'running';
   }
@@ -191,9 +228,12 @@ export class TurnBuilder {
     this.sinceMs = atMs;
   }
 
-  /** Writes the stretches of the part in hand to the ledger, work under the given category. */
-  private settle(category: 'cycle' | 'unaccounted'): void {
-    for (const { isWork, span } of this.pending) this.ledger.push(isWork ? { ...span, category } : span);
+  /** Writes the pieces of the part in hand to the ledger, work under the given category. */
+  private settle(category: 'cycle' | 'set-up' | 'unaccounted'): void {
+    const reason = category === 'set-up' ? category : '';
+    for (const { isWork, span } of this.pending) {
+      this.ledger.push(isWork ? { ...span, category, reason } : span);
+    }
     this.pending = [];
   }
 }

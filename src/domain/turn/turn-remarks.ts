@@ -8,6 +8,7 @@ export interface TurnRemarks {
   readonly explanations: ReadonlyMap<string, Said<'stoppage-explained'>>;
   readonly outcomes: ReadonlyMap<string, Said<'part-judged'>>;
   readonly gaps: ReadonlyMap<string, Said<'gap-explained'>['as']>;
+  readonly changes: ReadonlyMap<string, Said<'change-explained'>['as']>;
   /** Taps that were taken for bounces: true where they were parts all the same. */
   readonly taps: ReadonlyMap<string, boolean>;
   readonly cycles: ReadonlyMap<string, Said<'cycle-judged'>['as']>;
@@ -26,6 +27,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
   const explanations = new Map<string, Said<'stoppage-explained'>>();
   const outcomes = new Map<string, Said<'part-judged'>>();
   const gaps = new Map<string, Said<'gap-explained'>['as']>();
+  const changes = new Map<string, Said<'change-explained'>['as']>();
   const taps = new Map<string, boolean>();
   const cycles = new Map<string, Said<'cycle-judged'>['as']>();
   const recoded = new Map<string, Said<'part-recoded'>>();
@@ -45,6 +47,9 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
         break;
       case 'gap-explained':
         gaps.set(fact.gap, fact.as);
+        break;
+      case 'change-explained':
+        changes.set(fact.change, fact.as);
         break;
       case 'tap-counted':
       case 'tap-left-out':
@@ -80,6 +85,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
     explanations,
     outcomes,
     gaps,
+    changes,
     taps,
     cycles,
     recoded,

@@ -19,6 +19,8 @@ export interface Turn {
   readonly stoppages: readonly Stoppage[];
   /** Gaps while work ran, answered or not. */
   readonly gaps: readonly Gap[];
+  /** Stretches between the last part and a change of part, of which it was asked what they were. */
+  readonly changes: readonly Stretch[];
   /** What nobody has answered yet, in order of time. */
   readonly doubts: readonly Doubt[];
   /** First parts done of the runs whose part somebody called right. */
@@ -54,6 +56,13 @@ export interface Cycle extends PartInHand {
   readonly doubt: DoubtKind | null;
   /** Why a person took it out of the means; empty when nobody did. */
   readonly setAside: string;
+}
+
+export interface Stretch {
+  /** Key of the record that it is named by. */
+  readonly key: string;
+  readonly fromMs: number;
+  readonly toMs: number;
 }
 
 export interface LedgerSpan {

@@ -6,7 +6,9 @@ import { foldTurn } from '../../../src/domain/turn/fold-turn';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { recordAt, stampAt } from '../../support/records';
 import {
+  beforeChange,
   change,
+  changeAsked,
   done,
   ended,
   explained,
@@ -23,6 +25,10 @@ import {
 const number = fc.integer({ min: 10, max: 40 });
 const anyFact: fc.Arbitrary<TurnFact> = fc.oneof(
   fc.constantFrom(done(), done(partL), stopped, resumed, change(partL), change(partN)),
+  fc.constantFrom(changeAsked(partL), changeAsked(partN)),
+  fc
+    .tuple(number, fc.constantFrom('set-up' as const, 'next-part' as const, 'part-before' as const))
+    .map(([of, as]) => beforeChange(of, as)),
   number.map(undone),
   number.map((of) => judged(of, 'scrap')),
   number.map((of) => explained(of, 'break', 'planned-break')),

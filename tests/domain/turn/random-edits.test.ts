@@ -8,6 +8,7 @@ import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { recordAt, stampAt } from '../../support/records';
 import {
   change,
+  changeAsked,
   done,
   ended,
   explained,
@@ -53,7 +54,8 @@ function day(): LogRecord[] {
       wallMs += 60_000;
       write({ kind: 'page-opened' });
     }
-    if (place % 60 === 0) write(change(place % 120 === 0 ? partM : partL));
+    // Older records ask nothing about the time before a change.
+    if (place % 60 === 0) write((place > 150 ? change : changeAsked)(place % 120 === 0 ? partM : partL));
     write(done(place % 120 < 60 ? partM : partL));
     if (place % 13 === 0) {
       pass(400);
@@ -78,6 +80,9 @@ const anyEdit: fc.Arbitrary<TurnFact> = fc.oneof(
   fc
     .tuple(key, fc.oneof(fc.constant('work' as const), stoppedTime))
     .map(([gap, as]): TurnFact => ({ kind: 'gap-explained', gap, as })),
+  fc
+    .tuple(key, fc.constantFrom('set-up' as const, 'next-part' as const, 'part-before' as const))
+    .map(([of, as]): TurnFact => ({ kind: 'change-explained', change: of, as })),
   key.map((tap): TurnFact => ({ kind: 'tap-counted', tap })),
   key.map((tap): TurnFact => ({ kind: 'tap-left-out', tap })),
   fc

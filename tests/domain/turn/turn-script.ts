@@ -23,6 +23,16 @@ export function turnRecords(lines: readonly Line[], inHand = partM): LogRecord[]
 
 export const done = (part = partM): TurnFact => ({ kind: 'part-done', ...part });
 export const change = (part: PartInHand): TurnFact => ({ kind: 'part-changed', ...part });
+/** A change of part as the screen writes it: what the time before it was is asked. */
+export const changeAsked = (part: PartInHand): TurnFact => ({
+  kind: 'part-changed',
+  ...part,
+  before: 'asked',
+});
+export const beforeChange = (
+  number: number,
+  as: Extract<TurnFact, { kind: 'change-explained' }>['as'],
+): TurnFact => ({ kind: 'change-explained', change: `t:${number}`, as });
 export const stopped: TurnFact = { kind: 'stopped' };
 export const resumed: TurnFact = { kind: 'resumed' };
 export const ended: TurnFact = { kind: 'turn-ended' };
