@@ -33,6 +33,11 @@ export class DemoLog {
     return key;
   }
 
+  /** The clocks of the tablet at a moment. */
+  stampAt(moment: Moment): Stamp {
+    return stampOf(moment);
+  }
+
   /** Lets something be written when the records reach that moment: a study goes on beside a turn. */
   at(moment: Moment, write: () => void): void {
     this.due.push({ wallMs: stampOf(moment).wallMs, write });

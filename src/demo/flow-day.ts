@@ -2,7 +2,7 @@ import { type DemoCode, demoParts } from './demo-parts';
 import { ShiftClock } from './shift-clock';
 import { mixOf, personAt } from './shift-plan';
 import { type DemoOutcome, isReworked, type ShopChance } from './shop-chance';
-import { stopReasons } from './stop-reasons';
+import { type DemoStop, stopReasons } from './stop-reasons';
 import type { TurnWriter } from './turn-writer';
 import { cleaningUp, doorsPerOccurrence, handWork, inspecting } from './work-content';
 
@@ -89,12 +89,17 @@ class FlowDay {
     const held = (byMachine: boolean) =>
       stops.reduce((sum, stop) => sum + (stop.holdsMachine === byMachine ? stop.minutes : 0), 0);
     const { day } = this.clock;
-    this.clock.minute += external + Math.max(machine + held(true), internal + held(false));
+    const body = Math.max(machine + held(true), internal + held(false));
+    this.clock.minute += external + body;
 
     this.writer.work(external);
     if (this.boredIsOpen) this.writer.done();
     this.writer.change(door.code);
-    this.writer.work(base, stops, this.boredIsOpen ? this.bored?.outcome : 'good');
+    this.writer.work(
+      base,
+      withAbsorbed(stops, body - base, machine + held(true) === body),
+      this.boredIsOpen ? this.bored?.outcome : 'good',
+    );
 
     this.bored = { code: door.code, outcome: this.chance.outcome(CHANCE_OF_DEFECT) };
     this.boredIsOpen = true;
@@ -136,4 +141,18 @@ class FlowDay {
     this.lotCode = code;
     return { code, changes };
   }
+}
+
+/**
+ * Stoppages with the part of each that cost nothing: what holds the one that did not govern the cycle is absorbed
+ * whole, and of what held the one that did, all but what the cycle grew by.
+ */
+function withAbsorbed(stops: readonly DemoStop[], cost: number, machineGoverned: boolean): DemoStop[] {
+  const governing = stops.filter(({ holdsMachine }) => holdsMachine === machineGoverned);
+  const held = governing.reduce((sum, { minutes }) => sum + minutes, 0);
+  const share = held > 0 ? Math.max(0, 1 - cost / held) : 0;
+  return stops.map((stop) => ({
+    ...stop,
+    absorbed: stop.minutes * (stop.holdsMachine === machineGoverned ? share : 1),
+  }));
 }

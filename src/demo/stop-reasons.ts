@@ -45,4 +45,6 @@ export interface DemoStop {
   readonly reason: StopReason | null;
   readonly holdsMachine: boolean;
   readonly minutes: number;
+  /** How much of it cost no output, because the other of machine and operator worked on. */
+  readonly absorbed?: number;
 }

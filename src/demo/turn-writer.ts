@@ -54,20 +54,23 @@ export class TurnWriter {
     this.minute += minutes * JUDGED_AFTER;
     this.judge(judged);
     let worked = this.minute - before;
-    for (const [place, { reason, minutes: length }] of stops.entries()) {
+    for (const [place, { reason, minutes: length, absorbed = 0 }] of stops.entries()) {
       const until = (minutes * (place + 1)) / (stops.length + 1);
       this.minute += until - worked;
       worked = until;
-      this.stop(length, reason);
+      const stoppage = this.stop(length, reason);
+      const absorbedMs = Math.round(absorbed * 60_000);
+      if (absorbedMs > 0) this.tap({ kind: 'stoppage-absorbed', stoppage, absorbedMs });
     }
     this.minute += minutes - worked;
   }
 
-  stop(minutes: number, reason: StopReason | null): void {
+  stop(minutes: number, reason: StopReason | null): string {
     const stoppage = this.tap({ kind: 'stopped' });
     this.minute += minutes;
     this.tap({ kind: 'resumed' });
     if (reason) this.explain(stoppage, reason);
+    return stoppage;
   }
 
   /** A planned break, which ends when it is planned to end. */

@@ -9,6 +9,15 @@ import { stopReasons } from './stop-reasons';
 /** First thing on the first morning, before the turn begins. */
 const BEFORE_WORK: Moment = { day: 0, minute: 0 };
 
+/** 2.0 minutes, and 14 % for rest. */
+const SET_UP_STANDARD_MS = 136_800;
+
+/** What the foreman wrote on days from which on the work was another. */
+const demoNotes = [
+  { day: BATCH_DAYS, text: 'Doors one by one from today, no more racks' },
+  { day: 2 * BATCH_DAYS, text: 'Everybody knows the new way' },
+];
+
 /** Sets the invented shop up and gives the ids of its parts. */
 export function writeShop(log: DemoLog): Map<DemoCode, string> {
   const write = (fact: Fact) => log.append(SHOP_STREAM, BEFORE_WORK, fact);
@@ -30,6 +39,15 @@ export function writeShop(log: DemoLog): Map<DemoCode, string> {
       conditions: demoConditions,
     }),
   );
+  write({ kind: 'set-up-standard-set', standardMs: SET_UP_STANDARD_MS });
+  for (const { day, text } of demoNotes) {
+    const thatMorning: Moment = { day, minute: 0 };
+    log.at(thatMorning, () => {
+      const { wallMs } = log.stampAt(thatMorning);
+      const noted = new Date(wallMs).toISOString().slice(0, 10);
+      log.append(SHOP_STREAM, thatMorning, { kind: 'day-noted', day: noted, text, isChange: true, by: 'FM' });
+    });
+  }
   for (const code of demoPeople) write({ kind: 'person-added', code });
   // A shop offers six reasons at most; the foreman adds quality queries, the rarest, afterwards.
   const { quality: _, ...offered } = stopReasons;

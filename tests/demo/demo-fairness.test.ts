@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compareDays } from '../../src/domain/day/compare-days';
 import { dayFigures } from '../../src/domain/day/day-figures';
 import { goodPartBridge } from '../../src/domain/day/good-part-bridge';
+import { addedUp } from '../../src/domain/day/lost-cost';
 import { observedMean } from '../../src/statistics/observed-mean';
 import { minutes, week1, weeks3And4 } from './demo-shop';
 import { summariesOf } from './demo-summaries';
@@ -54,5 +55,24 @@ describe('the efficiency of the demo shop', () => {
     const mean = (days: Parameters<typeof summariesOf>[0]) =>
       observedMean(summariesOf(days).map((day) => dayFigures(day).efficiency!));
     expect([percent(mean(week1)), percent(mean(weeks3And4))]).toEqual(['55.3', '96.9']);
+  });
+});
+
+describe('the lost time of the demo shop in weeks 3 and 4', () => {
+  it('is 280.5 minutes recorded and cost 266.3 in output, by reason in minutes as the simulation counted', () => {
+    const lost = addedUp(summariesOf(weeks3And4));
+    const sum = (of: 'lostMs' | 'costMs') =>
+      minutes(lost.reduce((total, each) => total + each[of], 0)).toFixed(1);
+    expect([sum('lostMs'), sum('costMs')]).toEqual(['280.5', '266.3']);
+    expect(
+      lost.map(({ reason, count, lostMs }) => `${reason} ${count} ${minutes(lostMs).toFixed(1)}`),
+    ).toEqual([
+      'material 24 95.4',
+      'called-away 22 62.7',
+      'machine 23 61.8',
+      'extraction 14 27.2',
+      'quality 9 20.0',
+      'not-stated 10 13.3',
+    ]);
   });
 });

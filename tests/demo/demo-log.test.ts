@@ -46,6 +46,7 @@ describe('the log of the demo shop', () => {
       const named = [record.stream];
       if (fact.kind === 'part-judged') named.push(fact.partDone);
       if (fact.kind === 'stoppage-explained') named.push(fact.stoppage);
+      if (fact.kind === 'stoppage-absorbed') named.push(fact.stoppage);
       if (fact.kind === 'reading-excluded') named.push(fact.reading);
       return named.filter((key) => !written.has(key));
     });

@@ -1,6 +1,6 @@
 import type { LedgerCategory } from '../turn/ledger-category';
 import { NOT_STATED } from '../turn/turn';
-import type { AttendedTurn } from './summarise-day';
+import type { TurnToSummarise } from './summarise-day';
 
 /** Time lost for one reason, and what it cost in output. */
 export interface LostCost {
@@ -28,12 +28,12 @@ const notLost: ReadonlySet<LedgerCategory> = new Set([
  * Formula: cost of a stoppage = its length − what was absorbed of it
  *   absorbed  time, milliseconds, in which the machine or the operator worked on, as somebody at the station said
  * A stoppage of which nobody said anything costs its whole length. What was taken out of it by a correction is
- * lost no more, and takes its share of the cost along.
+ * lost no more, and takes its share of the cost along. One that ran into a meal break counts whole, as it was tapped.
  */
-export function lostCosts(turns: readonly AttendedTurn[]): LostCost[] {
+export function lostCosts(turns: readonly TurnToSummarise[]): LostCost[] {
   const byReason = new Map<string, LostCost>();
-  for (const { turn, spans, absorbedMs } of turns) {
-    for (const { reason, label, category, fromMs, toMs } of spans) {
+  for (const { turn, absorbedMs } of turns) {
+    for (const { reason, label, category, fromMs, toMs } of turn.ledger) {
       if (notLost.has(category)) continue;
       const before = byReason.get(reason);
       const of = turn.stoppages.find((each) => each.fromMs <= fromMs && (each.toMs ?? turn.lastAtMs) >= toMs);

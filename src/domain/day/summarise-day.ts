@@ -89,10 +89,9 @@ export function summariseDay(
   };
 }
 
-/** A set-up that a cut goes through is one. */
+/** A set-up that a break goes through is one. */
 function setUpsIn(spans: readonly AttendedSpan[]): number {
-  return spans.filter(({ category, fromMs }, place) => {
-    const before = spans[place - 1];
-    return category === 'set-up' && !(before?.category === 'set-up' && before.toMs === fromMs);
-  }).length;
+  return spans.filter(
+    ({ category }, place) => category === 'set-up' && spans[place - 1]?.category !== 'set-up',
+  ).length;
 }
