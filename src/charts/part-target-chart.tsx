@@ -17,7 +17,7 @@ export interface PartLine {
   readonly target: { readonly value: number; readonly text: string } | null;
   /** At the right, in words: the position against the target. */
   readonly verdict: string;
-  readonly side: 'inside' | 'over' | 'level';
+  readonly side: 'faster' | 'slower' | 'level';
   /** Small, under the verdict. */
   readonly verdictNote: string;
 }
@@ -140,7 +140,7 @@ function Line({ line, top, width, x, columns }: LineProps) {
         y={top + 32}
         font-size={TYPE}
         font-weight={600}
-        fill={side === 'inside' ? 'var(--ahead)' : side === 'over' ? 'var(--behind)' : 'var(--ink)'}
+        fill={side === 'faster' ? 'var(--ahead)' : side === 'slower' ? 'var(--behind)' : 'var(--ink)'}
       >
         {fittedText(verdict, width - columns.verdict, TYPE * BOLD)}
       </text>

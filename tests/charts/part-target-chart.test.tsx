@@ -10,8 +10,8 @@ const line = (change: Partial<PartLine> = {}): PartLine => ({
   spread: { low: 0.75, high: 1.25 },
   dots: [],
   target: { value: 1.5, text: 'target 1:30' },
-  verdict: '◂ 33 % inside target',
-  side: 'inside',
+  verdict: '◂ 33 % faster than target',
+  side: 'faster',
   verdictNote: '1:00 (1.00 min)',
   ...change,
 });
@@ -95,7 +95,7 @@ describe('PartTargetChart', () => {
         key: 'c',
         mean: 1.49,
         target: { value: 1.5, text: 'target 1:30' },
-        verdict: '▸ 1234 % over target',
+        verdict: '▸ 1234 % slower than target',
       }),
     ];
     const elements = draw(lines, width);

@@ -41,11 +41,23 @@ describe('a foreman with the demo shop', () => {
     expect(main).toContain('Fri 27 March 2026');
     for (const part of ['L', 'M', 'S']) expect(main).toContain(`${part}\n`);
     expect(main).not.toMatch(/\b(K7|M2|R4)\b/);
+    // Said in words, and the same in the sheet: 282 good are 279 the first time and 3 after rework.
+    await page
+      .getByRole('heading', { name: /The parts ran 9 % faster than target, and 28 min were lost/ })
+      .waitFor();
+    expect(main).toContain('282 good (279 the first time, 3 after rework), 1 scrapped');
+    const sums = page.getByRole('row', { name: /^All parts/ });
+    expect((await sums.getByRole('cell').allInnerTexts()).slice(-3)).toEqual(['279', '3', '1']);
+  });
+
+  it('sees in the weeks of M where the method changed', async () => {
+    await page.getByText('method revision 1', { exact: true }).waitFor();
   });
 
   it('goes back to the hard Tuesday of the same week: 230 good parts', async () => {
     for (let back = 0; back < 3; back += 1) await tapButton(page, /Earlier day/);
     await page.getByText(/230 good/).waitFor();
+    await page.getByText(/A harder mix than usual/).waitFor();
   });
 
   it('saves the day as a table with a header row and no name of a person in it', async () => {

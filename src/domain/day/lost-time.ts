@@ -1,5 +1,6 @@
 import type { LedgerCategory } from '../turn/ledger-category';
 import { NOT_STATED, type Turn } from '../turn/turn';
+import { wholeSeconds } from '../turn/whole-seconds';
 
 /** Time lost for one reason. */
 export interface LostTime {
@@ -8,6 +9,8 @@ export interface LostTime {
   readonly label: string;
   readonly count: number;
   readonly lostMs: number;
+  /** The same in whole seconds, to be printed: with the others they add up to their categories in the ledger. */
+  readonly seconds: number;
 }
 
 /** Set-up and planned breaks are time stopped too, but nobody lost it: they have lines of their own in the ledger. */
@@ -28,6 +31,7 @@ export function lostTime(turns: readonly Turn[]): LostTime[] {
         label: label || (before?.label ?? ''),
         count: (before?.count ?? 0) + 1,
         lostMs: (before?.lostMs ?? 0) + toMs - fromMs,
+        seconds: (before?.seconds ?? 0) + wholeSeconds({ fromMs, toMs }),
       });
     }
   }

@@ -3,6 +3,7 @@ import type { LedgerCategory } from '../turn/ledger-category';
 import { ledgerTotals } from '../turn/ledger-totals';
 import type { Turn } from '../turn/turn';
 import { type AgainstTarget, againstTarget } from './against-target';
+import { ledgerSeconds } from './ledger-seconds';
 import { localDay } from './local-day';
 import { type LostTime, lostTime } from './lost-time';
 import { type PartOfDay, partsOfDay } from './part-of-day';
@@ -28,6 +29,8 @@ export interface DayReview {
   readonly elapsedMs: number;
   /** The same time by category: they add up to it. */
   readonly totals: Readonly<Record<LedgerCategory, number>>;
+  /** The same in whole seconds, to be printed: they add up, and agree with the operator's own record. */
+  readonly seconds: Readonly<Record<LedgerCategory, number>>;
   /** Time lost by reason, longest first, not stated last; set-up and planned breaks left out. */
   readonly lost: readonly LostTime[];
   /** All parts of the day against the targets they carried; null when none had one. */
@@ -50,6 +53,7 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
     scrap,
     elapsedMs: turns.reduce((sum, { lastAtMs }) => sum + lastAtMs, 0),
     totals: ledgerTotals(turns.flatMap((turn) => turn.ledger)),
+    seconds: ledgerSeconds(turns),
     lost: lostTime(turns),
     against: againstTarget(cycles),
   };

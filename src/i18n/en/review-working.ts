@@ -36,12 +36,12 @@ export const reviewWorking = {
     none: 'No target was set for this part, so it is compared with none.',
   },
   share: {
-    title: (part: string) => `Share of target, ${part}`,
-    all: 'Share of target, all parts of the day',
-    says: 'Net time of the parts over the time their targets allow. Below 100 % is inside the target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. Parts without a target count on neither side. A target that is a standard time holds allowances for rest and delays, so net cycles mostly lie inside it.',
+    title: (part: string) => `Against target, ${part}`,
+    all: 'Against target, all parts of the day',
+    says: 'Net time of the parts over the time their targets allow. 88 % of that time is 12 % faster than target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. Parts without a target count on neither side. A target that is a standard time holds allowances for rest and delays, so net cycles mostly lie inside it.',
     formula: 'share = sum of net cycles ÷ sum of targets',
-    put: (net: string, target: string, share: string, n: number) =>
-      `${net} min ÷ ${target} min = ${share} % (${n} ${n === 1 ? 'part' : 'parts'} with a target)`,
+    put: (net: string, target: string, share: string, n: number, against: string) =>
+      `${net} min ÷ ${target} min = ${share} %: ${against} (${n} ${n === 1 ? 'part' : 'parts'} with a target)`,
   },
   outcome: {
     title: (part: string) => `Good, rework and scrap of ${part}`,
@@ -66,14 +66,13 @@ export const reviewWorking = {
         'Stopped, with a reason that the shop counts as called away. It never counts against anyone.',
       unaccounted: 'Nobody said what it was: mostly the time after the last part of a turn.',
     },
-    put: (minutes: string, elapsed: string, share: string) =>
-      `${minutes} min of ${elapsed} min elapsed = ${share} %`,
+    put: (time: string, elapsed: string, share: string) => `${time} of ${elapsed} elapsed = ${share} %`,
   },
   lost: {
     says: 'From Stop to the tap that went on. The reason is the one given last. Set-up and planned breaks are left out: nobody lost that time.',
-    formula: 'minutes = sum of the stoppages with this reason',
-    put: (count: number, minutes: string) =>
-      `${count} ${count === 1 ? 'stoppage' : 'stoppages'}, ${minutes} min together`,
+    formula: 'time = sum of the stoppages with this reason, in whole seconds',
+    put: (count: number, time: string) =>
+      `${count} ${count === 1 ? 'stoppage' : 'stoppages'}, ${time} together`,
   },
   median: {
     title: (part: string) => `Median of ${part}`,

@@ -19,27 +19,49 @@ export const review = {
   noSuchDay: (day: string) => `Nothing was recorded on ${day}.`,
   newestDay: 'Show the newest day',
 
-  together: {
-    inside: (percent: string) => `All parts together: ${percent} % inside the time their targets allow`,
-    over: (percent: string) => `All parts together: ${percent} % over the time their targets allow`,
-    level: 'All parts together: at the time their targets allow',
-    noTarget: 'No part of this day had a target',
-    noParts: 'No part was finished on this day',
+  /** The day in words: what it was, then what it was made of. */
+  head: {
     forPaper: (day: string) => `${day}. `,
+    answer: (against: string, lost: string) => `The parts ran ${against}, and ${lost}.`,
+    noTarget: (lost: string) => `No part of this day had a target, and ${lost}.`,
+    noParts: (lost: string) => `No part was finished on this day, and ${lost}.`,
+    noTime: 'The turn began, and nothing was tapped after it.',
+    lost: (time: string) => `${time} were lost`,
+    nothingLost: 'no time was lost',
+    made: (day: {
+      done: number;
+      good: number;
+      rework: number;
+      scrap: number;
+      turns: number;
+      elapsed: string;
+    }) =>
+      `${parts(day.done)} in ${turns(day.turns)} of ${day.elapsed} together: ${day.good} good${day.rework > 0 ? ` (${day.good - day.rework} the first time, ${day.rework} after rework)` : ''}, ${day.scrap} scrapped.`,
+    mix: {
+      harder: (mean: string, usual: string) =>
+        `A harder mix than usual: ${mean} of target a part, on other days ${usual}.`,
+      easier: (mean: string, usual: string) =>
+        `An easier mix than usual: ${mean} of target a part, on other days ${usual}.`,
+      usual: (mean: string, usual: string) =>
+        `The usual mix: ${mean} of target a part, on other days ${usual}.`,
+    },
+    mostLost: (reason: string, time: string) => `Most time was lost to: ${reason}, ${time}.`,
+    questions: (count: number) =>
+      `${count === 1 ? 'One question is' : `${count} questions are`} to be settled ▾`,
+    stillOpen: (count: number) =>
+      `${count === 1 ? 'One turn is' : `${count} turns are`} still open and counted up to the last tap.`,
   },
-  summary: (day: {
-    done: number;
-    good: number;
-    rework: number;
-    scrap: number;
-    turns: number;
-    elapsed: string;
-  }) =>
-    `${parts(day.done)} done, ${day.good} good${day.rework > 0 ? ` (${day.rework} of them reworked)` : ''}, ${day.scrap} scrapped, in ${turns(day.turns)} of ${day.elapsed} together.`,
-  stillOpen: (count: number) =>
-    `${count === 1 ? 'One turn is' : `${count} turns are`} still open and counted up to the last tap.`,
-  timeBelow: 'Where the time went stands below.',
-  noTime: 'The turn began, and nothing was tapped after it.',
+  /** One wording wherever a time stands beside its target. */
+  against: {
+    faster: (percent: string) => `${percent}\u00a0% faster than target`,
+    slower: (percent: string) => `${percent}\u00a0% slower than target`,
+    level: () => 'at the target',
+  },
+  againstShort: {
+    faster: { arrow: '◂', word: 'faster' },
+    slower: { arrow: '▸', word: 'slower' },
+    level: { arrow: '=', word: 'at the target' },
+  },
 
   pictureTitle: (day: string) => `Net cycle of each part beside its target, ${day}`,
   picture: {
@@ -50,9 +72,7 @@ export const review = {
     note: (n: number, counted: number) => (counted < n ? `n ${counted} of ${n}` : `n ${n}`),
     target: (time: string) => `target ${time}`,
     meanTarget: (time: string) => `mean target ${time}`,
-    inside: (percent: string) => `◂ ${percent} % inside target`,
-    over: (percent: string) => `▸ ${percent} % over target`,
-    level: '= at the target',
+    verdict: (arrow: string, percent: string, word: string) => `${arrow} ${percent} % ${word}`,
     noTarget: 'no target',
     meanNote: (clock: string, decimal: string) => `${clock} (${decimal} min)`,
     line: (line: { part: string; n: number; mean: string; target: string; verdict: string }) =>
@@ -68,9 +88,9 @@ export const review = {
     mean: 'Mean net cycle',
     spread: 'Spread',
     target: 'Target',
-    share: 'Share of target',
-    good: 'Good',
-    rework: 'Rework',
+    share: 'Against target',
+    good: 'Good first time',
+    rework: 'Reworked',
     scrap: 'Scrap',
     all: 'All parts',
     minutes: (decimal: string) => `${decimal}\u00a0min`,
@@ -82,18 +102,16 @@ export const review = {
     noneCounted: 'none counted',
     changed: 'changed in the day',
     none: '–',
-    shareWithSide: (percent: string, side: 'inside' | 'over' | 'level') =>
-      `${side === 'inside' ? '◂\u00a0' : side === 'over' ? '▸\u00a0' : ''}${percent}\u00a0%`,
   },
 
   ledger: {
     title: 'Where the time went',
     pictureTitle: 'Elapsed time by category',
     category: 'Category',
-    minutes: 'Minutes',
+    time: 'Time',
     share: 'Share',
     elapsed: 'Elapsed',
-    piece: (name: string, minutes: string) => `${name} ${minutes} min`,
+    piece: (name: string, time: string) => `${name} ${time}`,
     names: {
       cycle: 'Work on parts',
       'set-up': 'Set-up',
@@ -109,10 +127,12 @@ export const review = {
     title: 'Lost time, by reason',
     none: 'No time was lost.',
     reason: 'Reason',
-    minutes: 'Minutes',
+    time: 'Time',
     count: 'Count',
     all: 'All reasons',
-    note: 'Set-up and planned breaks are left out. “Not stated” stands last and is nobody’s fault.',
+    besides: 'Not lost, and not work on parts either:',
+    besidesLine: (name: string, time: string) => `${name} ${time}`,
+    note: '“Not stated” stands last and is nobody’s fault.',
   },
 
   weeks: {
@@ -127,7 +147,7 @@ export const review = {
       target: string;
       steps: readonly string[];
     }) =>
-      `${run.days === 1 ? 'One day' : `${run.days} days`} from ${run.first} to ${run.last}, median ${run.median}${run.target ? `, ${run.target}` : ''}${run.steps.map((step) => `, ${step}`).join('')}. The figures stand in the table below.`,
+      `${run.days === 1 ? 'One day' : `${run.days} days`} from ${run.first} to ${run.last}, median ${run.median}${run.target ? `, ${run.target}` : ''}${run.steps.map((step) => `, ${step}`).join('')}. The figures stand under the picture.`,
     step: (revision: number) => `method revision ${revision}`,
     stepOn: (revision: number, day: string) => `method revision ${revision} from ${day} on`,
     axis: 'mean net cycle, minutes',
@@ -142,6 +162,13 @@ export const review = {
     day: 'Day',
   },
 
+  /** What is opened only by those who want it. */
+  more: {
+    corrections: (count: number) =>
+      count === 1 ? 'One thing was put right on this day' : `${count} things were put right on this day`,
+    days: (count: number) => (count === 1 ? 'The figures of this day' : `The figures of these ${count} days`),
+  },
+
   save: {
     title: 'Out of the tablet',
     thisDay: 'Save the table of this day',
@@ -151,6 +178,7 @@ export const review = {
     failed: (problem: string) => `The table was not saved (${problem}).`,
   },
 
+  underAMinute: 'less than a minute',
   hours: (hours: number, minutes: number) =>
     hours > 0 ? `${hours}\u00a0h\u00a0${minutes}\u00a0min` : `${minutes}\u00a0min`,
   close: 'Close',

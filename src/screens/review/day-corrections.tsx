@@ -1,8 +1,10 @@
 import { localDay } from '../../domain/day/local-day';
 import type { CorrectedState, Correction } from '../../domain/turn/correction-history';
+import { wholeSeconds } from '../../domain/turn/whole-seconds';
 import { review } from '../../i18n/en/review';
 import { settle as words } from '../../i18n/en/settle';
 import { formatDay } from '../../i18n/format-day';
+import { clockFace } from '../../i18n/format-duration';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { timeOfDay } from '../pace/time-of-day';
 
@@ -11,8 +13,10 @@ export function DayCorrections({ corrections }: { corrections: readonly Correcti
   if (corrections.length === 0) return null;
   const { column } = words;
   return (
-    <section class="stack" aria-labelledby="review-corrections-title">
-      <h2 id="review-corrections-title">{words.corrections}</h2>
+    <details class="review-more">
+      <summary>
+        <h2>{review.more.corrections(corrections.length)}</h2>
+      </summary>
       <table class="sheet review-sheet">
         <thead>
           <tr>
@@ -40,7 +44,7 @@ export function DayCorrections({ corrections }: { corrections: readonly Correcti
           ))}
         </tbody>
       </table>
-    </section>
+    </details>
   );
 }
 
@@ -58,7 +62,9 @@ function stateText(state: CorrectedState): string {
         .join(', ');
     case 'time':
       return state.spans
-        .map(({ category, fromMs, toMs }) => words.states.span(review.ledger.names[category], toMs - fromMs))
+        .map(({ category, ...span }) =>
+          words.states.span(review.ledger.names[category], clockFace(wholeSeconds(span) * 1_000)),
+        )
         .join(', ');
   }
 }

@@ -5,6 +5,7 @@ import type { DayReview } from '../../domain/day/review-day';
 import type { LedgerCategory } from '../../domain/turn/ledger-category';
 import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
+import { clockFace } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { Figure } from './figure';
 import { roundedShares } from './rounded-shares';
@@ -28,17 +29,9 @@ const order: readonly { category: LedgerCategory; hatching: Hatching }[] = [
 export function DayLedger({ day, open }: { day: DayReview; open: (working: Working) => void }) {
   const { ref, width } = useWidth();
   const used = order.filter(({ category }) => day.totals[category] > 0);
-  const amounts = used.map(({ category }) => day.totals[category]);
-  const minutes = roundedShares(
-    amounts.map((ms) => ms / 60_000),
-    1,
-  );
-  const elapsed = formatNumber(
-    minutes.reduce((sum, each) => sum + each, 0),
-    1,
-  );
+  const elapsed = clockFace(used.reduce((sum, { category }) => sum + day.seconds[category], 0) * 1_000);
   const percents = roundedShares(
-    amounts.map((ms) => (100 * ms) / (day.elapsedMs || 1)),
+    used.map(({ category }) => (100 * day.totals[category]) / (day.elapsedMs || 1)),
     1,
   );
   const pieces = used.map(({ category, hatching }, place) => ({
@@ -46,7 +39,7 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
     amount: day.totals[category],
     hatching,
     category,
-    minutes: formatNumber(minutes[place]!, 1),
+    time: clockFace(day.seconds[category] * 1_000),
     percent: formatNumber(percents[place]!, 1),
   }));
   return (
@@ -57,7 +50,7 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
           <LedgerBar
             id="review-ledger"
             title={words.pictureTitle}
-            description={pieces.map(({ name, minutes: of }) => words.piece(name, of)).join(', ')}
+            description={pieces.map(({ name, time }) => words.piece(name, time)).join(', ')}
             width={width}
             pieces={pieces}
           />
@@ -67,7 +60,7 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
         <thead>
           <tr>
             <th scope="col">{words.category}</th>
-            <th scope="col">{words.minutes}</th>
+            <th scope="col">{words.time}</th>
             <th scope="col">{words.share}</th>
           </tr>
         </thead>
@@ -84,10 +77,10 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
                     title: piece.name,
                     says: says.category.says[piece.category],
                     formula: says.category.formula,
-                    put: says.category.put(piece.minutes, elapsed, piece.percent),
+                    put: says.category.put(piece.time, elapsed, piece.percent),
                   })}
                 >
-                  {piece.minutes}
+                  {piece.time}
                 </Figure>
               </td>
               <td>{piece.percent} %</td>
@@ -104,7 +97,7 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
                   title: says.elapsed.title,
                   says: says.elapsed.says,
                   formula: says.elapsed.formula,
-                  put: `${pieces.map((piece) => piece.minutes).join(' + ')} = ${elapsed} min`,
+                  put: `${pieces.map((piece) => piece.time).join(' + ')} = ${elapsed}`,
                 })}
               >
                 {elapsed}

@@ -1,13 +1,11 @@
 import { AmountBar } from '../../charts/amount-bar';
-import type { LostTime } from '../../domain/day/lost-time';
 import type { DayReview } from '../../domain/day/review-day';
 import { NOT_STATED } from '../../domain/turn/turn';
-import { reasonWords } from '../../i18n/en/reasons';
 import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
-import { formatNumber } from '../../i18n/format-number';
+import { clockFace } from '../../i18n/format-duration';
 import { Figure } from './figure';
-import { roundedShares } from './rounded-shares';
+import { reasonName } from './reason-name';
 import type { Working } from './working';
 
 const words = review.lost;
@@ -16,10 +14,7 @@ const BAR_PX = 110;
 /** Time stopped by reason, as a column of bars; what nobody explained is last, and in outline. */
 export function DayLostTime({ day, open }: { day: DayReview; open: (working: Working) => void }) {
   const most = Math.max(0, ...day.lost.map(({ lostMs }) => lostMs));
-  const minutes = roundedShares(
-    day.lost.map(({ lostMs }) => lostMs / 60_000),
-    1,
-  );
+  const besides = (['set-up', 'planned-break'] as const).filter((category) => day.seconds[category] > 0);
   return (
     <section class="stack" aria-labelledby="review-lost-title">
       <h2 id="review-lost-title">{words.title}</h2>
@@ -31,13 +26,13 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
             <tr>
               <th scope="col">{words.reason}</th>
               <th scope="col" class="words" colSpan={2}>
-                {words.minutes}
+                {words.time}
               </th>
               <th scope="col">{words.count}</th>
             </tr>
           </thead>
           <tbody>
-            {day.lost.map((lost, place) => (
+            {day.lost.map((lost) => (
               <tr key={lost.reason}>
                 <th scope="row" class="words">
                   {reasonName(lost)}
@@ -57,10 +52,10 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
                       title: reasonName(lost),
                       says: says.lost.says,
                       formula: says.lost.formula,
-                      put: says.lost.put(lost.count, formatNumber(lost.lostMs / 60_000, 1)),
+                      put: says.lost.put(lost.count, time(lost.seconds)),
                     })}
                   >
-                    {formatNumber(minutes[place]!, 1)}
+                    {time(lost.seconds)}
                   </Figure>
                 </td>
                 <td>{lost.count}</td>
@@ -71,22 +66,26 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
             <tr>
               <td>{words.all}</td>
               <td />
-              <td>
-                {formatNumber(
-                  minutes.reduce((sum, each) => sum + each, 0),
-                  1,
-                )}
-              </td>
+              <td>{time(day.lost.reduce((sum, { seconds }) => sum + seconds, 0))}</td>
               <td>{day.lost.reduce((sum, { count }) => sum + count, 0)}</td>
             </tr>
           </tfoot>
         </table>
       )}
-      <p class="small quiet">{words.note}</p>
+      {besides.length > 0 && (
+        <p>
+          {words.besides}{' '}
+          {besides
+            .map((category) => words.besidesLine(review.ledger.names[category], time(day.seconds[category])))
+            .join(', ')}
+          .
+        </p>
+      )}
+      {day.lost.some(({ reason }) => reason === NOT_STATED) && <p class="small quiet">{words.note}</p>}
     </section>
   );
 }
 
-function reasonName({ reason, label }: LostTime): string {
-  return label || (reasonWords[reason] ?? reason);
+function time(seconds: number): string {
+  return clockFace(seconds * 1_000);
 }

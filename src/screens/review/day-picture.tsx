@@ -8,6 +8,7 @@ import { formatDay } from '../../i18n/format-day';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { againstTargetText, offText } from './against-target-text';
 import { sideOfTarget } from './side-of-target';
 import { useWidth } from './use-width';
 
@@ -58,7 +59,7 @@ function partLine(part: PartWithMean): PartLine {
   const low = isFew ? (shortestMs ?? meanMs) : Math.max(0, meanMs - (deviationMs ?? 0));
   const high = isFew ? (longestMs ?? meanMs) : meanMs + (deviationMs ?? 0);
   const side = against ? sideOfTarget(against.share) : 'level';
-  const off = against ? formatNumber(Math.abs(Math.round(against.share * 100) - 100)) : '';
+  const { arrow, word } = words.againstShort[side];
   return {
     key: part.part,
     label: part.partCode,
@@ -68,11 +69,7 @@ function partLine(part: PartWithMean): PartLine {
     dots: isFew ? netTimesMs.map((ms) => ms / MINUTE_MS) : [],
     target: against && targetMark(part, against),
     side,
-    verdict: !against
-      ? words.picture.noTarget
-      : side === 'level'
-        ? words.picture.level
-        : words.picture[side](off),
+    verdict: against ? words.picture.verdict(arrow, offText(against.share), word) : words.picture.noTarget,
     verdictNote: words.picture.meanNote(roundedClockFace(meanMs), decimalMinutes(meanMs)),
   };
 }
@@ -84,12 +81,12 @@ function targetMark({ targetChanged }: PartOfDay, { targetMs, n }: AgainstTarget
   return { value: carriedMs / MINUTE_MS, text: word(roundedClockFace(carriedMs)) };
 }
 
-function lineInWords({ partCode, n, meanMs }: PartWithMean, { target, verdict }: PartLine): string {
+function lineInWords({ partCode, n, meanMs, against }: PartWithMean, { target }: PartLine): string {
   return words.picture.line({
     part: partCode,
     n,
     mean: roundedClockFace(meanMs),
     target: target?.text ?? words.picture.noTarget,
-    verdict,
+    verdict: against ? againstTargetText(against.share) : words.picture.noTarget,
   });
 }

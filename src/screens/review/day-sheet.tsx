@@ -2,8 +2,8 @@ import type { PartOfDay } from '../../domain/day/part-of-day';
 import type { DayReview } from '../../domain/day/review-day';
 import { review } from '../../i18n/en/review';
 import { decimalMinutes } from '../../i18n/format-duration';
-import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { AgainstCell } from './against-cell';
 import { Figure } from './figure';
 import {
   countWorking,
@@ -13,7 +13,6 @@ import {
   spreadWorking,
   targetWorking,
 } from './part-workings';
-import { sideOfTarget } from './side-of-target';
 import { SpreadText } from './spread-text';
 import type { Working } from './working';
 
@@ -64,7 +63,7 @@ export function DaySheet({ day, open }: Props) {
             <td>
               {day.against && (
                 <Figure open={open} working={() => shareWorking(day.against!)}>
-                  {shareText(day.against.share)}
+                  <AgainstCell share={day.against.share} />
                 </Figure>
               )}
             </td>
@@ -113,7 +112,7 @@ function Line({ part, open }: { part: PartOfDay; open: Props['open'] }) {
       <td>
         {against ? (
           <Figure open={open} working={() => shareWorking(against, partCode)}>
-            {shareText(against.share)}
+            <AgainstCell share={against.share} />
           </Figure>
         ) : (
           words.none
@@ -128,8 +127,4 @@ function Line({ part, open }: { part: PartOfDay; open: Props['open'] }) {
       ))}
     </tr>
   );
-}
-
-function shareText(share: number): string {
-  return words.shareWithSide(formatNumber(share * 100), sideOfTarget(share));
 }

@@ -5,6 +5,7 @@ import { reviewWorking as says } from '../../i18n/en/review-working';
 import { decimalMinutes, decimalSeconds } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { againstTargetText } from './against-target-text';
 import type { Working } from './working';
 
 /** Every net cycle of a part, so that a figure can be worked out again by hand. */
@@ -79,7 +80,13 @@ export function shareWorking({ n, netMs, targetMs, share }: AgainstTarget, partC
     title: partCode === undefined ? says.share.all : says.share.title(partCode),
     says: says.share.says,
     formula: says.share.formula,
-    put: says.share.put(decimalMinutes(netMs), decimalMinutes(targetMs), formatNumber(share * 100, 1), n),
+    put: says.share.put(
+      decimalMinutes(netMs),
+      decimalMinutes(targetMs),
+      formatNumber(share * 100, 1),
+      n,
+      againstTargetText(share),
+    ),
   };
 }
 

@@ -44,7 +44,7 @@ export function ReviewScreen() {
     <div class="page stack review">
       <DayPicker days={days} chosen={chosen} pickDay={pickDay} />
       {day ? (
-        <OneDay day={day} open={setWorking} />
+        <OneDay key={day.day} day={day} days={days} open={setWorking} />
       ) : (
         <div class="panel stack" role="status">
           <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>

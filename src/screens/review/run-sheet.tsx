@@ -3,11 +3,10 @@ import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { formatDay } from '../../i18n/format-day';
 import { decimalMinutes } from '../../i18n/format-duration';
-import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { AgainstCell } from './against-cell';
 import { Figure } from './figure';
 import { meanWorking, shareWorking, spreadWorking } from './part-workings';
-import { sideOfTarget } from './side-of-target';
 import { SpreadText } from './spread-text';
 import type { Working } from './working';
 
@@ -25,76 +24,81 @@ interface Props {
 export function RunSheet({ run, partCode, chosen, open, pickDay }: Props) {
   const { medianMs } = run;
   return (
-    <table class="sheet review-sheet">
-      <thead>
-        <tr>
-          <th scope="col">{review.weeks.day}</th>
-          <th scope="col">{words.n}</th>
-          <th scope="col">{words.mean}</th>
-          <th scope="col">{words.spread}</th>
-          <th scope="col">{words.target}</th>
-          <th scope="col">{words.share}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {[...run.days].reverse().map(({ day, of }) => (
-          <tr key={day} class={day === chosen ? 'review-chosen' : ''}>
-            <th scope="row" class="words">
-              <button
-                type="button"
-                class="review-figure"
-                aria-current={day === chosen ? 'true' : undefined}
-                onClick={() => pickDay(day)}
-              >
-                {formatDay(day)}
-              </button>
-            </th>
-            <td>
-              {of.n}
-              {of.counted < of.n && <small>{words.counted(of.counted)}</small>}
-            </td>
-            <td>
-              <Figure open={open} working={() => meanWorking(of)}>
-                <strong>{roundedClockFace(of.meanMs)}</strong>
-                <small>{words.minutes(decimalMinutes(of.meanMs))}</small>
-              </Figure>
-            </td>
-            <td>
-              <Figure open={open} working={() => spreadWorking(of)}>
-                <SpreadText part={of} />
-              </Figure>
-            </td>
-            <td>{of.targetMs === null ? words.none : roundedClockFace(of.targetMs)}</td>
-            <td>
-              {of.against ? (
-                <Figure open={open} working={() => shareWorking(of.against!, of.partCode)}>
-                  {words.shareWithSide(formatNumber(of.against.share * 100), sideOfTarget(of.against.share))}
-                </Figure>
-              ) : (
-                words.none
-              )}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-      {medianMs !== null && (
-        <tfoot>
+    <details class="review-more">
+      <summary>
+        <h3>{review.more.days(run.days.length)}</h3>
+      </summary>
+      <table class="sheet review-sheet">
+        <thead>
           <tr>
-            <td>{says.median.title(partCode)}</td>
-            <td />
-            <td>
-              <Figure open={open} working={() => medianWorking(run, partCode, medianMs)}>
-                <strong>{roundedClockFace(medianMs)}</strong>
-                <small>{words.minutes(decimalMinutes(medianMs))}</small>
-              </Figure>
-            </td>
-            <td />
-            <td />
-            <td />
+            <th scope="col">{review.weeks.day}</th>
+            <th scope="col">{words.n}</th>
+            <th scope="col">{words.mean}</th>
+            <th scope="col">{words.spread}</th>
+            <th scope="col">{words.target}</th>
+            <th scope="col">{words.share}</th>
           </tr>
-        </tfoot>
-      )}
-    </table>
+        </thead>
+        <tbody>
+          {[...run.days].reverse().map(({ day, of }) => (
+            <tr key={day} class={day === chosen ? 'review-chosen' : ''}>
+              <th scope="row" class="words">
+                <button
+                  type="button"
+                  class="review-figure"
+                  aria-current={day === chosen ? 'true' : undefined}
+                  onClick={() => pickDay(day)}
+                >
+                  {formatDay(day)}
+                </button>
+              </th>
+              <td>
+                {of.n}
+                {of.counted < of.n && <small>{words.counted(of.counted)}</small>}
+              </td>
+              <td>
+                <Figure open={open} working={() => meanWorking(of)}>
+                  <strong>{roundedClockFace(of.meanMs)}</strong>
+                  <small>{words.minutes(decimalMinutes(of.meanMs))}</small>
+                </Figure>
+              </td>
+              <td>
+                <Figure open={open} working={() => spreadWorking(of)}>
+                  <SpreadText part={of} />
+                </Figure>
+              </td>
+              <td>{of.targetMs === null ? words.none : roundedClockFace(of.targetMs)}</td>
+              <td>
+                {of.against ? (
+                  <Figure open={open} working={() => shareWorking(of.against!, of.partCode)}>
+                    <AgainstCell share={of.against.share} />
+                  </Figure>
+                ) : (
+                  words.none
+                )}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+        {medianMs !== null && (
+          <tfoot>
+            <tr>
+              <td>{says.median.title(partCode)}</td>
+              <td />
+              <td>
+                <Figure open={open} working={() => medianWorking(run, partCode, medianMs)}>
+                  <strong>{roundedClockFace(medianMs)}</strong>
+                  <small>{words.minutes(decimalMinutes(medianMs))}</small>
+                </Figure>
+              </td>
+              <td />
+              <td />
+              <td />
+            </tr>
+          </tfoot>
+        )}
+      </table>
+    </details>
   );
 }
 

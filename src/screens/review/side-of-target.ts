@@ -1,5 +1,5 @@
 /** Where a share of the target lies, told only as finely as it is printed: whole per cent. */
-export function sideOfTarget(share: number): 'inside' | 'over' | 'level' {
+export function sideOfTarget(share: number): 'faster' | 'slower' | 'level' {
   const percent = Math.round(share * 100);
-  return percent < 100 ? 'inside' : percent > 100 ? 'over' : 'level';
+  return percent < 100 ? 'faster' : percent > 100 ? 'slower' : 'level';
 }

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { lostTime } from '../../../src/domain/day/lost-time';
+import { reviewDay } from '../../../src/domain/day/review-day';
 import type { StopReason } from '../../../src/domain/records/shop-fact';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
 import { turnOf } from './turn-of-day';
@@ -41,9 +42,9 @@ describe('lostTime', () => {
       [30, reason('material')],
     ]);
     expect(lostTime([turn])).toEqual([
-      { reason: 'material', label: '', count: 2, lostMs: 90_000 },
-      { reason: 'machine', label: '', count: 1, lostMs: 70_000 },
-      { reason: 'not-stated', label: '', count: 1, lostMs: 500_000 },
+      { reason: 'material', label: '', count: 2, lostMs: 90_000, seconds: 90 },
+      { reason: 'machine', label: '', count: 1, lostMs: 70_000, seconds: 70 },
+      { reason: 'not-stated', label: '', count: 1, lostMs: 500_000, seconds: 500 },
     ]);
   });
 
@@ -57,6 +58,34 @@ describe('lostTime', () => {
     expect(lostTime([turn]).map((lost) => lost.reason)).toEqual(['called-away', 'again']);
   });
 
+  it('adds up in whole seconds to the ledger of the day, and to what the operator reads, however they fall', () => {
+    // 1.6 s in three stretches of one turn: from second 1 to 3, 4 to 5, 7 to 8, so 2 + 1 + 1; rounded sums would say 5.
+    const stops: [number, TurnFact][] = [];
+    for (const [place, fromS] of [1.6, 4.2, 7].entries()) {
+      stops.push([fromS, { kind: 'stopped' }], [fromS + 1.6, { kind: 'resumed' }]);
+      const why = place === 0 ? reason('material') : reason('machine');
+      stops.push([
+        fromS + 1.6,
+        {
+          kind: 'stoppage-explained',
+          stoppage: `t:${2 + place * 3}`,
+          reason: why.id,
+          label: '',
+          category: 'stoppage',
+        },
+      ]);
+    }
+    const turns = [turnOf(stops)];
+    const lost = lostTime(turns).map(({ reason: id, seconds }) => [id, seconds]);
+    expect(lost).toEqual([
+      ['machine', 2],
+      ['material', 2],
+    ]);
+    const { seconds } = reviewDay('2026-03-02', turns);
+    expect(seconds.stoppage).toBe(4);
+    expect(Object.values(seconds).reduce((sum, each) => sum + each, 0)).toBe(8);
+  });
+
   it('words a reason as the shop worded it last, in whatever order the turns come', () => {
     const morning = turnWithStops([[10, reason('own-1', 'stoppage', 'Dust')]]);
     const evening = turnWithStops([[10, reason('own-1', 'stoppage', 'Extraction clear-out')]], 30_000);
@@ -65,7 +94,7 @@ describe('lostTime', () => {
       [evening, morning],
     ]) {
       expect(lostTime(turns)).toEqual([
-        { reason: 'own-1', label: 'Extraction clear-out', count: 2, lostMs: 20_000 },
+        { reason: 'own-1', label: 'Extraction clear-out', count: 2, lostMs: 20_000, seconds: 20 },
       ]);
     }
   });

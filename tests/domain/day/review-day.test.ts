@@ -136,7 +136,7 @@ describe('reviewDay', () => {
     const day = reviewDay(DAY, [turn]);
     expect(day).toMatchObject({ done: 0, good: 0, parts: [], against: null, elapsedMs: 100_000 });
     expect(day.totals).toMatchObject({ cycle: 0, 'called-away': 60_000, unaccounted: 40_000 });
-    expect(day.lost).toEqual([{ reason: 'called-away', label: '', count: 1, lostMs: 60_000 }]);
+    expect(day.lost).toEqual([{ reason: 'called-away', label: '', count: 1, lostMs: 60_000, seconds: 60 }]);
   });
 
   it('measures every part by the target it carried when the target changed in mid-day', () => {
@@ -211,7 +211,7 @@ describe('reviewDay', () => {
       ]),
     ]);
     expect(day).toMatchObject({ openTurns: 1, elapsedMs: 130_000 });
-    expect(day.lost).toEqual([{ reason: 'not-stated', label: '', count: 1, lostMs: 30_000 }]);
+    expect(day.lost).toEqual([{ reason: 'not-stated', label: '', count: 1, lostMs: 30_000, seconds: 30 }]);
   });
 
   it('is empty, not an error, without a turn', () => {

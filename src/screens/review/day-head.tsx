@@ -1,0 +1,67 @@
+import { meanTarget } from '../../domain/day/mean-target';
+import type { DayReview } from '../../domain/day/review-day';
+import { review as words } from '../../i18n/en/review';
+import { formatDay } from '../../i18n/format-day';
+import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
+import { againstTargetText } from './against-target-text';
+import { SETTLE_TITLE_ID } from './day-to-settle';
+import { reasonName } from './reason-name';
+
+interface Props {
+  readonly day: DayReview;
+  /** The days that were read, this one among them. */
+  readonly days: readonly DayReview[];
+  /** How many are to be settled. */
+  readonly questions: number;
+}
+
+/** What the day was, in one sentence, and under it what it was made of. */
+export function DayHead({ day, days, questions }: Props) {
+  const hasParts = day.parts.length > 0;
+  const [most] = day.lost;
+  const mix = meanTarget(day, days);
+  return (
+    <div class="stack review-head">
+      <h1>
+        <span class="review-for-paper">{words.head.forPaper(formatDay(day.day))}</span>
+        {answer(day)}
+      </h1>
+      {hasParts && <p>{words.head.made({ ...day, elapsed: hoursAndMinutes(day.elapsedMs) })}</p>}
+      {mix && <p>{words.head.mix[mix.side](roundedClockFace(mix.meanMs), roundedClockFace(mix.usualMs))}</p>}
+      {most && day.lost.length > 1 && (
+        <p>{words.head.mostLost(reasonName(most), clockFace(most.seconds * 1_000))}</p>
+      )}
+      {questions > 0 && (
+        <div class="row no-print">
+          <button type="button" class="button" onClick={showQuestions}>
+            {words.head.questions(questions)}
+          </button>
+        </div>
+      )}
+      {day.openTurns > 0 && <p class="quiet">{words.head.stillOpen(day.openTurns)}</p>}
+    </div>
+  );
+}
+
+function showQuestions(): void {
+  const title = document.getElementById(SETTLE_TITLE_ID);
+  title?.scrollIntoView({ block: 'start' });
+  title?.focus({ preventScroll: true });
+}
+
+/** Each part is measured by its own target, so a day of large parts does not read as a slow one. */
+function answer({ parts, against, lost, elapsedMs }: DayReview): string {
+  if (elapsedMs === 0) return words.head.noTime;
+  const lostMs = lost.reduce((sum, each) => sum + each.lostMs, 0);
+  const lostText = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
+  if (parts.length === 0) return words.head.noParts(lostText);
+  return against
+    ? words.head.answer(againstTargetText(against.share), lostText)
+    : words.head.noTarget(lostText);
+}
+
+function hoursAndMinutes(ms: number): string {
+  const minutes = Math.round(ms / 60_000);
+  return minutes === 0 ? words.underAMinute : words.hours(Math.floor(minutes / 60), minutes % 60);
+}
