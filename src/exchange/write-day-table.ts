@@ -3,11 +3,11 @@ import { joinTable, type TableForm } from './join-table';
 import { spreadsheetSafeText } from './spreadsheet-safe-text';
 import { type TableMarks, tableMarks } from './table-profile';
 
-/** Stands in every row, so that it stays with the figures wherever they are copied. */
-const ABOUT = 'For planning and improving the work. No payroll record, and no measure of a person.';
-
+/**
+ * The last column is empty: its name says, once and in the header, what the table is not for, and stays with the
+ * figures wherever they are copied.
+ */
 const columns = [
-  'about',
   'day',
   'part',
   'n',
@@ -27,6 +27,7 @@ const columns = [
   'target_min',
   'target_changed',
   'share_of_target_pct',
+  'for_planning_not_for_pay_not_a_measure_of_a_person',
 ] as const;
 
 /**
@@ -43,7 +44,6 @@ export function writeDayTable(days: readonly DayReview[], form: TableForm = {}):
     parts.map((part) => {
       const times = [part.meanMs, part.deviationMs, part.shortestMs, part.longestMs];
       return [
-        ABOUT,
         day,
         spreadsheetSafeText(part.partCode),
         String(part.n),
@@ -57,6 +57,7 @@ export function writeDayTable(days: readonly DayReview[], form: TableForm = {}):
         fixed(part.targetMs, 60_000, 4, decimalMark),
         part.targetChanged ? '1' : '0',
         fixed(part.against?.share ?? null, 0.01, 1, decimalMark),
+        '',
       ];
     }),
   );

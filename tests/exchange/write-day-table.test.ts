@@ -53,8 +53,9 @@ describe('writeDayTable', () => {
 
   it('is a plain table with one row a day and part, and none for a day without parts', () => {
     expect(written.split('\r\n')[0]).toBe(
-      'about,day,part,n,counted,good,rework,scrap,mean_s,sd_s,shortest_s,longest_s,' +
-        'mean_min,sd_min,shortest_min,longest_min,target_s,target_min,target_changed,share_of_target_pct',
+      'day,part,n,counted,good,rework,scrap,mean_s,sd_s,shortest_s,longest_s,' +
+        'mean_min,sd_min,shortest_min,longest_min,target_s,target_min,target_changed,share_of_target_pct,' +
+        'for_planning_not_for_pay_not_a_measure_of_a_person',
     );
     expect(records.map((record) => [record.day, record.n])).toEqual([
       ['2026-03-17', '3'],
@@ -95,12 +96,11 @@ describe('writeDayTable', () => {
     });
   });
 
-  it('says in every row that it is no payroll record and no measure of a person', () => {
-    for (const { about } of records) {
-      expect(about).toBe(
-        'For planning and improving the work. No payroll record, and no measure of a person.',
-      );
-    }
+  it('says in its header, and nowhere else, that it is not for pay and no measure of a person', () => {
+    const [header, ...rows] = written.trim().split('\r\n');
+    expect(header).toMatch(/,for_planning_not_for_pay_not_a_measure_of_a_person$/);
+    for (const row of rows) expect(row).toMatch(/,$/);
+    expect(rows.join()).not.toMatch(/pay|person/);
   });
 
   it('marks a part’s code that a spreadsheet would run', () => {
@@ -109,8 +109,7 @@ describe('writeDayTable', () => {
 
   it('is written with semicolons, decimal commas and a byte order mark on request', () => {
     const comma = writeDayTable([day('2026-03-17', doors)], { profile: 'comma', byteOrderMark: true });
-    expect(comma.startsWith('\uFEFFabout;day;part')).toBe(true);
+    expect(comma.startsWith('\uFEFFday;part')).toBe(true);
     expect(comma).toContain(';86,667;7,508;');
-    expect(comma).toContain('For planning and improving the work. No payroll record, and no');
   });
 });
