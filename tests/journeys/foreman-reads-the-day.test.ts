@@ -58,6 +58,10 @@ describe('a foreman with the demo shop', () => {
     for (let back = 0; back < 3; back += 1) await tapButton(page, /Earlier day/);
     await page.getByText(/230 good/).waitFor();
     await page.getByText(/A harder mix than usual/).waitFor();
+    // The day stays chosen over a look at another screen.
+    await tap(page, page.getByRole('link', { name: 'Shop', exact: true }));
+    await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
+    await page.getByText(/230 good/).waitFor();
   });
 
   it('saves the day as a table with a header row and no name of a person in it', async () => {

@@ -1,9 +1,10 @@
 import './review.css';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { review as words } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
 import { DayPicker } from './day-picker';
+import { keptDay } from './kept-day';
 import { OneDay } from './one-day';
 import { ReviewEmpty } from './review-empty';
 import { SaveDayTable } from './save-day-table';
@@ -18,7 +19,12 @@ export function ReviewScreen() {
   const app = useApp();
   const { state, problem, days, hasOlder, readOlder, readAgain } = useDays();
   const [working, setWorking] = useState<Working | null>(null);
-  const chosen = app.route.value.id || (days[0]?.day ?? '');
+  const { id } = app.route.value;
+  const newest = days[0]?.day ?? '';
+  const chosen = id || keptDay.of(app.bench, newest) || newest;
+  useEffect(() => {
+    if (id && newest) keptDay.keep(app.bench, { day: id, newest });
+  }, [app.bench, id, newest]);
   const { day, isSought } = useOneDay(days, chosen, state === 'read');
 
   if (state === 'trouble') {
@@ -49,7 +55,7 @@ export function ReviewScreen() {
         <div class="panel stack" role="status">
           <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>
           <div class="row">
-            <button type="button" class="button" onClick={() => pickDay(days[0]!.day)}>
+            <button type="button" class="button" onClick={() => pickDay(newest)}>
               {words.newestDay}
             </button>
           </div>

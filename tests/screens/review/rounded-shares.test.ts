@@ -36,9 +36,9 @@ describe('roundedShares', () => {
 
 describe('sideOfTarget', () => {
   it('tells no more than the whole per cent that is printed', () => {
-    expect(sideOfTarget(0.9949)).toBe('inside');
+    expect(sideOfTarget(0.9949)).toBe('faster');
     expect(sideOfTarget(0.996)).toBe('level');
     expect(sideOfTarget(1.0049)).toBe('level');
-    expect(sideOfTarget(1.005001)).toBe('over');
+    expect(sideOfTarget(1.005001)).toBe('slower');
   });
 });
