@@ -1,15 +1,14 @@
-import { groupBy } from '../../domain/group-by';
 import { recordKey } from '../../domain/records/record-key';
 import { overlappingTurns, type TurnOverlap } from '../../domain/turn/overlapping-turns';
-import { turnSpan } from '../../domain/turn/turn-span';
+import { turnSpans } from '../../domain/turn/turn-span';
 import type { RecordLog, WallRange } from '../ports/record-log';
 
 /** A turn that began earlier than this has ended, or was left open and is asked about elsewhere. */
 const LONGEST_TURN_MS = 86_400_000;
 
 /**
- * Turns of one person that overlap on two tablets, among those around a span of wall time. Only the turns of
- * people who were at more than one tablet are read.
+ * Turns of one person that overlap on two tablets, among those around a span of wall time. Where all turns are of
+ * one tablet none is read.
  */
 export async function readTurnOverlaps(log: RecordLog, range?: WallRange): Promise<TurnOverlap[]> {
   const around = range && {
@@ -17,14 +16,9 @@ export async function readTurnOverlaps(log: RecordLog, range?: WallRange): Promi
     toWallMs: range.toWallMs + LONGEST_TURN_MS,
   };
   const starts = await log.readStarts('turn', around);
-  const byPerson = groupBy(starts, ({ fact }) => (fact.kind === 'turn-started' ? fact.person : ''));
+  if (new Set(starts.map(({ device }) => device)).size < 2) return [];
   const spans = [];
-  for (const own of byPerson.values()) {
-    if (new Set(own.map(({ device }) => device)).size < 2) continue;
-    for (const start of own) {
-      const span = turnSpan(await log.readStream(recordKey(start)));
-      if (span) spans.push(span);
-    }
-  }
+  // Who took over in the course of a turn stands in its records alone.
+  for (const start of starts) spans.push(...turnSpans(await log.readStream(recordKey(start))));
   return overlappingTurns(spans);
 }

@@ -76,7 +76,16 @@ function stateOf(fact: AnswerFact | CorrectionFact): (turn: Turn) => CorrectedSt
   switch (fact.kind) {
     case 'part-recoded':
       return ({ cycles }) => ({ what: 'parts', parts: distinctParts(cycles, new Set(fact.partDone)) });
-    case 'person-corrected':
+    case 'person-corrected': {
+      const { fromMs = 0, toMs = Number.POSITIVE_INFINITY } = fact;
+      return ({ people }) => ({
+        what: 'person',
+        person: people
+          .filter((span) => span.fromMs < toMs && span.toMs > fromMs)
+          .map(({ person }) => person)
+          .join(', '),
+      });
+    }
     case 'person-confirmed':
       return ({ person }) => ({ what: 'person', person });
     case 'break-answered':

@@ -18,6 +18,7 @@ const presentKinds = new Set([
   'turn-started',
   'part-done',
   'part-changed',
+  'person-changed',
   'stopped',
   'resumed',
   'turn-ended',

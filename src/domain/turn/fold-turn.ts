@@ -5,8 +5,10 @@ import type { PartInHand } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
 import type { Doubt } from './doubt';
 import { findGaps } from './find-gaps';
+import { isPersonSaid } from './is-person-said';
 import { judgeCycles } from './judge-cycles';
 import { netTimes } from './net-times';
+import { peopleLine } from './people-line';
 import { reclassifyLedger } from './reclassify-ledger';
 import { secondTaps } from './second-taps';
 import type { Cycle, Turn } from './turn';
@@ -36,9 +38,9 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const placed = placeOnTimeline(records);
   const valid = withoutUndone(placed);
   const remarks = turnRemarks(valid);
-  const person = remarks.person ?? first.fact.person;
+  const people = peopleLine(first.fact.person, valid);
   const second = secondTaps(placed, remarks.taps);
-  const building = new TurnBuilder(first.fact, person, findGaps(placed), second, remarks);
+  const building = new TurnBuilder(first.fact, people, findGaps(placed), second, remarks);
   for (const each of valid) building.take(each);
   const last = building.end ?? placed.at(-1)!;
   building.close(last.atMs);
@@ -51,9 +53,13 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const cycles = judged.map((cycle) =>
     isWrong.has(cycle.key) ? { ...cycle, isCounted: false, doubt: cycle.doubt ?? 'another-part' } : cycle,
   );
+  const tapped = building.doubts.filter(
+    (doubt) => doubt.kind !== 'same-person' || !isPersonSaid(doubt, people, parts),
+  );
   return {
     id: recordKey(first),
-    person,
+    person: people.at(-1)!.person,
+    people,
     startedAt: first.stamp,
     status: building.status,
     inHand: building.inHand,
@@ -62,7 +68,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     stoppages: building.stoppages,
     gaps: building.gapsTaken,
     changes: building.changes,
-    doubts: [...building.doubts, ...cycles.flatMap(twoParts), ...wrong].sort((a, b) => a.toMs - b.toMs),
+    doubts: [...tapped, ...cycles.flatMap(twoParts), ...wrong].sort((a, b) => a.toMs - b.toMs),
     confirmedParts: remarks.confirmedParts,
     partBeganAtMs: building.partBeganAtMs,
     partStoppedMs: building.partStoppedMs,

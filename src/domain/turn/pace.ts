@@ -1,6 +1,7 @@
 import { elapsedMs } from '../records/elapsed-ms';
 import type { Stamp } from '../records/stamp';
 import type { LedgerCategory } from './ledger-category';
+import { ownOfTurn } from './own-of-turn';
 import type { Turn } from './turn';
 
 /** What the operator sees, at one moment. Times in milliseconds. */
@@ -25,7 +26,8 @@ export interface Pace {
  *
  * ahead = Σ target of good parts done − Σ net time of all parts done − what the part in hand has taken
  * beyond its own target. A scrapped part takes time and earns none. Parts without a target, and parts that
- * are in no mean, count on neither side.
+ * are in no mean, count on neither side. After a change of person it is the position of whoever is there now; the
+ * part that the two share is in neither's.
  */
 export function pace(turn: Turn, now: Stamp): Pace {
   const nowMs = turn.status === 'ended' ? turn.lastAtMs : turn.lastAtMs + elapsedMs(turn.lastStamp, now);
@@ -33,9 +35,11 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const runningUntilMs = open ? open.fromMs : nowMs;
   const partElapsedMs = Math.max(0, runningUntilMs - turn.partBeganAtMs - turn.partStoppedMs);
 
-  const measured = turn.cycles.filter(({ targetMs, isCounted }) => isCounted && targetMs !== null);
+  const { cycles, ledger } = ownOfTurn(turn);
+  const measured = cycles.filter(({ targetMs, isCounted }) => isCounted && targetMs !== null);
   const { targetMs } = turn.inHand;
-  const isMeasured = targetMs !== null && turn.status !== 'ended';
+  const isShared = turn.people.at(-1)!.fromMs > turn.partBeganAtMs;
+  const isMeasured = targetMs !== null && turn.status !== 'ended' && !isShared;
   const overMs = isMeasured ? Math.max(0, partElapsedMs - turn.partGapMs - targetMs) : 0;
   const earnedMs = measured.reduce(
     (sum, cycle) => sum + (cycle.outcome === 'scrap' ? 0 : cycle.targetMs!),
@@ -44,7 +48,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const takenMs = measured.reduce((sum, { netMs }) => sum + netMs, 0);
   // From the ledger, so that what was reclassified counts where it was put.
   const stoppedMs =
-    turn.ledger.reduce((sum, span) => sum + (costsThePlan(span) ? span.toMs - span.fromMs : 0), 0) +
+    ledger.reduce((sum, span) => sum + (costsThePlan(span) ? span.toMs - span.fromMs : 0), 0) +
     (open && costsThePlan(open) ? nowMs - turn.lastAtMs : 0);
 
   const hasTarget = measured.length > 0 || targetMs !== null;

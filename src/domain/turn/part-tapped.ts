@@ -5,6 +5,8 @@ import type { PartInHand, PartOutcome } from '../records/turn-fact';
 export interface PartTapped extends PartInHand {
   readonly key: string;
   readonly doneAt: Stamp;
+  readonly person: string;
+  readonly isShared: boolean;
   readonly fromMs: number;
   readonly toMs: number;
   /** Its time where it was not worked from tap to tap; null otherwise. */

@@ -4,11 +4,12 @@ import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
 import { type Gap, SHORTEST_GAP_MS } from './find-gaps';
 import type { PartTapped } from './part-tapped';
+import { type PersonSpan, whose } from './people-line';
 import { type LedgerSpan, NOT_STATED, type Stoppage, type Stretch, type Turn } from './turn';
 import type { TurnRemarks } from './turn-remarks';
 
 /** What Undo may take back: the taps that move the turn on. */
-const undoableKinds = new Set(['part-done', 'part-changed', 'stopped', 'resumed']);
+const undoableKinds = new Set(['part-done', 'part-changed', 'person-changed', 'stopped', 'resumed']);
 /** Nobody stays away this long without the question who came back. */
 const LONG_GAP_MS = 600_000;
 
@@ -35,7 +36,7 @@ export class TurnBuilder {
 
   constructor(
     start: PartInHand,
-    private readonly person: string,
+    private readonly people: readonly PersonSpan[],
     private readonly gaps: Gap[],
     private readonly secondTaps: ReadonlyMap<string, number>,
     private readonly remarks: TurnRemarks,
@@ -128,7 +129,8 @@ export class TurnBuilder {
       !this.remarks.confirmedPeople.has(key) &&
       this.remarks.person === null
     ) {
-      this.doubts.push({ kind: 'same-person', key, fromMs, toMs, suggestion: { person: this.person } });
+      const { person } = whose(this.people, { fromMs, toMs: fromMs });
+      this.doubts.push({ kind: 'same-person', key, fromMs, toMs, suggestion: { person } });
     }
   }
 
@@ -144,6 +146,7 @@ export class TurnBuilder {
       partCode,
       targetMs,
       doneAt: record.stamp,
+      ...whose(this.people, { fromMs: this.partBeganAtMs, toMs: atMs }),
       fromMs: this.partBeganAtMs,
       toMs: atMs,
       // The ledger keeps the time between the taps all the same: it is the operator's, not the part's.

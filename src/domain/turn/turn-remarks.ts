@@ -18,7 +18,7 @@ export interface TurnRemarks {
   readonly setAside: ReadonlyMap<string, string>;
   readonly confirmedParts: ReadonlySet<string>;
   readonly confirmedPeople: ReadonlySet<string>;
-  /** Who it was after all; null when nobody corrected it. */
+  /** Whose the whole turn was after all; null when nobody said so. */
   readonly person: string | null;
 }
 
@@ -77,7 +77,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
         confirmedPeople.add(fact.gap);
         break;
       case 'person-corrected':
-        person = fact.person;
+        if (fact.fromMs === undefined && fact.toMs === undefined) person = fact.person;
         break;
     }
   }

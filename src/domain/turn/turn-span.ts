@@ -1,5 +1,8 @@
 import type { LogRecord } from '../records/log-record';
+import { placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
+import { withoutUndone } from '../records/without-undone';
+import { peopleLine } from './people-line';
 
 /** From when to when a person was at a tablet, by its wall clock: all that two tablets have in common. */
 export interface TurnSpan {
@@ -12,22 +15,22 @@ export interface TurnSpan {
 }
 
 /**
- * The span of a turn from its records; of one that has not ended, up to its last record. Null for records that
- * begin no turn.
+ * Who was at the tablet in a turn, and from when to when, from its records; in one that has not ended, up to its
+ * last record. None for records that begin no turn.
  */
-export function turnSpan(records: readonly LogRecord[]): TurnSpan | null {
+export function turnSpans(records: readonly LogRecord[]): TurnSpan[] {
   const start = records.find(({ fact }) => fact.kind === 'turn-started');
-  if (start?.fact.kind !== 'turn-started') return null;
-  const fromWallMs = start.stamp.wallMs;
-  const corrected = records.findLast(({ fact }) => fact.kind === 'person-corrected');
-  const { person } = corrected?.fact.kind === 'person-corrected' ? corrected.fact : start.fact;
+  if (start?.fact.kind !== 'turn-started') return [];
+  const { wallMs } = start.stamp;
   const end = records.find(({ fact }) => fact.kind === 'turn-ended') ?? records.at(-1)!;
-  return {
+  // A clock that was set back during the turn.
+  const endWallMs = Math.max(wallMs, end.stamp.wallMs);
+  const line = peopleLine(start.fact.person, withoutUndone(placeOnTimeline(records)));
+  return line.map(({ person, fromMs, toMs }) => ({
     id: recordKey(start),
     device: start.device,
     person,
-    fromWallMs,
-    // A clock that was set back during the turn.
-    toWallMs: Math.max(fromWallMs, end.stamp.wallMs),
-  };
+    fromWallMs: Math.min(endWallMs, wallMs + fromMs),
+    toWallMs: Math.min(endWallMs, wallMs + toMs),
+  }));
 }

@@ -3,12 +3,15 @@ import type { PartInHand, PartOutcome } from '../records/turn-fact';
 import type { Doubt, DoubtKind } from './doubt';
 import type { Gap } from './find-gaps';
 import type { LedgerCategory } from './ledger-category';
+import type { PersonSpan } from './people-line';
 
 /** An operator's stretch at a station, as its records tell it. All times in milliseconds. */
 export interface Turn {
   readonly id: string;
-  /** As corrected, where somebody corrected it. */
+  /** Who is there, or was there last; as corrected, where somebody corrected it. */
   readonly person: string;
+  /** Who was there all through the turn, gapless and in order; the last span has no end. */
+  readonly people: readonly PersonSpan[];
   readonly startedAt: Stamp;
   readonly status: 'running' | 'stopped' | 'ended';
   readonly inHand: PartInHand;
@@ -44,6 +47,10 @@ export interface Cycle extends PartInHand {
   /** Key of the part-done record; with /1 for the first of two parts that one tap stands for. */
   readonly key: string;
   readonly doneAt: Stamp;
+  /** Who finished it. */
+  readonly person: string;
+  /** Somebody else began it: in the part's means, and in no person's own. */
+  readonly isShared: boolean;
   readonly fromMs: number;
   readonly toMs: number;
   /** Without what was stopped in between, and without gaps that nobody called work. */

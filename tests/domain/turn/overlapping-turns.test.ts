@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { LogRecord } from '../../../src/domain/records/log-record';
 import { overlappingTurns } from '../../../src/domain/turn/overlapping-turns';
-import { type TurnSpan, turnSpan } from '../../../src/domain/turn/turn-span';
+import { type TurnSpan, turnSpans } from '../../../src/domain/turn/turn-span';
 import { recordAt } from '../../support/records';
 
 const MINUTE_MS = 60_000;
@@ -69,7 +70,7 @@ describe('overlappingTurns', () => {
   });
 });
 
-describe('turnSpan', () => {
+describe('turnSpans', () => {
   const started = {
     kind: 'turn-started',
     starts: 'turn',
@@ -85,24 +86,46 @@ describe('turnSpan', () => {
   it('is from the start to the end, whatever is said about the turn later', () => {
     const end = recordAt(6, 90_000, 't:4', { kind: 'turn-ended' });
     const judged = recordAt(7, 500_000, 't:4', { kind: 'part-judged', partDone: 't:5', outcome: 'scrap' });
-    expect(turnSpan([start, recordAt(5, 60_000, 't:4', done), end, judged])).toEqual({
-      id: 't:4',
-      device: 't',
-      person: 'K7',
-      fromWallMs: wallMs,
-      toWallMs: wallMs + 90_000,
-    });
+    expect(turnSpans([start, recordAt(5, 60_000, 't:4', done), end, judged])).toEqual([
+      { id: 't:4', device: 't', person: 'K7', fromWallMs: wallMs, toWallMs: wallMs + 90_000 },
+    ]);
   });
 
   it('goes up to the last record while the turn has not ended', () => {
-    expect(turnSpan([start, recordAt(5, 60_000, 't:4', done)])?.toWallMs).toBe(wallMs + 60_000);
+    expect(turnSpans([start, recordAt(5, 60_000, 't:4', done)])[0]?.toWallMs).toBe(wallMs + 60_000);
   });
 
   it('is never of negative length: a clock was set back', () => {
-    expect(turnSpan([start, recordAt(5, -60_000, 't:4', done)])?.toWallMs).toBe(wallMs);
+    expect(turnSpans([start, recordAt(5, -60_000, 't:4', done)])[0]?.toWallMs).toBe(wallMs);
   });
 
   it('is none where no turn begins', () => {
-    expect(turnSpan([recordAt(5, 0, 't:4', done)])).toBeNull();
+    expect(turnSpans([recordAt(5, 0, 't:4', done)])).toEqual([]);
+  });
+
+  it('are one for each person who was there, as corrected', () => {
+    const change = recordAt(5, 60_000, 't:4', { kind: 'person-changed', person: 'M2' });
+    const end = recordAt(6, 90_000, 't:4', { kind: 'turn-ended' });
+    const spansOf = (...records: LogRecord[]) =>
+      turnSpans([start, ...records]).map(({ person, fromWallMs, toWallMs }) => [
+        person,
+        (fromWallMs - wallMs) / 1_000,
+        (toWallMs - wallMs) / 1_000,
+      ]);
+    expect(spansOf(change, end)).toEqual([
+      ['K7', 0, 60],
+      ['M2', 60, 90],
+    ]);
+    const correction = {
+      kind: 'person-corrected',
+      person: 'R4',
+      fromMs: 20_000,
+      by: 'F1',
+      why: 'told',
+    } as const;
+    expect(spansOf(change, end, recordAt(7, 500_000, 't:4', correction))).toEqual([
+      ['K7', 0, 20],
+      ['R4', 20, 90],
+    ]);
   });
 });
