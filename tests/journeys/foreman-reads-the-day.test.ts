@@ -64,6 +64,28 @@ describe('a foreman with the demo shop', () => {
     await page.getByText(/230 good/).waitFor();
   });
 
+  it('finds a reason and a part half typed as they were, after a look at another screen', async () => {
+    const look = async () => {
+      await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
+      await page.getByText(/230 good/).waitFor();
+      await tap(page, page.getByRole('link', { name: 'Shop', exact: true }));
+    };
+    await tap(page, page.getByRole('link', { name: 'Shop', exact: true }));
+    await page.getByLabel('Words of reason 1').fill('No doors in the sta');
+    await look();
+    expect(await page.getByLabel('Words of reason 1').inputValue()).toBe('No doors in the sta');
+    await page.getByText('Not saved yet.').waitFor();
+    await tapButton(page, 'Change part M');
+    await page.getByLabel('Target for one part').fill('4');
+    await page.getByText('= 4:00').waitFor();
+    await look();
+    expect(await page.getByLabel('Target for one part').inputValue()).toBe('4');
+    await tapButton(page, 'Cancel');
+    await look();
+    await page.getByRole('heading', { name: 'Parts', exact: true }).waitFor();
+    await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
+  });
+
   it('saves the day as a table with a header row and no name of a person in it', async () => {
     const table = await downloadedText(
       page,

@@ -27,7 +27,8 @@ export const shop = {
     name: 'Name (may stay empty)',
     target: 'Target for one part',
     targetHint: 'Minutes and seconds as 1:48, or decimal minutes as 1.8 or 1,8. Empty: no target.',
-    understood: (clock: string, minutes: string) => `Understood as ${clock}, ${minutes} decimal minutes.`,
+    equals: (clock: string) => `= ${clock}`,
+    minutes: (minutes: string) => `for one part, ${minutes} decimal minutes`,
     noTarget: 'No target: the part is counted and timed, and compared with nothing.',
     keepsStandard: 'This target is a standard time. A new one replaces it and is marked as typed.',
     openStudy: 'Open the study',
@@ -43,7 +44,7 @@ export const shop = {
     codeMissing: 'A part needs a code. Nothing was changed.',
     codeTaken: (code: string) => `Another part in use has the code ${code}. Nothing was changed.`,
     faults: {
-      'not-a-time': 'That is no time: write 1:48, 1.8 or 1,8. Nothing was changed.',
+      'not-a-time': 'This is not a time: write 1:48, 1.8 or 1,8. Nothing was changed.',
       'over-59':
         'A minute has 60 seconds, and an hour 60 minutes: the last figure is above 59. Nothing was changed.',
       'too-short': 'A target is at least one second. Nothing was changed.',
@@ -82,9 +83,9 @@ export const shop = {
     unnamed: 'reason without words',
     add: 'Add a reason',
     save: 'Save the reasons',
-    undo: 'Back to what is saved',
+    cancel: 'Cancel',
     saved: 'The reasons are saved. Stoppages explained before keep their words.',
-    changed: 'Changed, not saved yet.',
+    changed: 'Not saved yet.',
     missing: 'Every reason needs words. Nothing was changed.',
   },
 };

@@ -1,34 +1,40 @@
 import { useState } from 'preact/hooks';
 import { retirePart } from '../../application/shop/retire-part';
+import { isSameCode } from '../../domain/shop/known-code';
 import type { Part } from '../../domain/shop/shop';
 import { shop } from '../../i18n/en/shop';
 import { useApp } from '../app';
-import { savePart } from './save-part';
-import { targetAsTyped } from './target-as-typed';
+import { type PartTyped, savePart } from './save-part';
+import { shownTarget } from './shown-target';
 import { TargetField } from './target-field';
 
 const words = shop.form;
 
+interface Props {
+  readonly part: Part | null;
+  readonly typed: PartTyped;
+  readonly change: (typed: PartTyped) => void;
+  readonly close: (tell: string) => void;
+}
+
 /** One part, new or known: code, name, target. Nothing is taken before Save, and then all of it or nothing. */
-export function PartForm({ part, close }: { part: Part | null; close: (tell: string) => void }) {
+export function PartForm({ part, typed, change, close }: Props) {
   const app = useApp();
   const { bench, isReadOnly } = app;
-  const [code, setCode] = useState(part?.code ?? '');
-  const [name, setName] = useState(part?.name ?? '');
-  const [target, setTarget] = useState(targetAsTyped(part?.targetMs ?? null));
   const [fault, setFault] = useState('');
 
   const save = (event: Event) => {
     event.preventDefault();
-    const refused = savePart(bench, part, { code, name, target });
+    const refused = savePart(bench, part, typed);
     if (refused) setFault(refused);
-    else close(words.saved(code.trim()));
+    else close(words.saved(typed.code.trim()));
   };
   const retire = (retired: boolean) => {
     if (!part) return;
-    const { parts } = bench.shop.value;
-    const isTaken = parts.some((other) => other.id !== part.id && !other.retired && other.code === part.code);
-    if (!retired && isTaken) return setFault(words.codeTaken(part.code));
+    const taken = bench.shop.value.parts.find(
+      (other) => other.id !== part.id && !other.retired && isSameCode(other.code, part.code),
+    );
+    if (!retired && taken) return setFault(words.codeTaken(taken.code));
     retirePart(bench, part.id, retired);
     close(retired ? words.retired(part.code) : words.broughtBack(part.code));
   };
@@ -41,25 +47,29 @@ export function PartForm({ part, close }: { part: Part | null; close: (tell: str
         <label class="field">
           <span>{words.code}</span>
           <input
-            value={code}
+            value={typed.code}
             autocomplete="off"
             autocapitalize="characters"
             maxLength={40}
             required
-            onInput={(event) => setCode(event.currentTarget.value)}
+            onInput={(event) => change({ ...typed, code: event.currentTarget.value })}
           />
         </label>
         <label class="field">
           <span>{words.name}</span>
           <input
-            value={name}
+            value={typed.name}
             autocomplete="off"
             maxLength={80}
-            onInput={(event) => setName(event.currentTarget.value)}
+            onInput={(event) => change({ ...typed, name: event.currentTarget.value })}
           />
         </label>
       </div>
-      <TargetField typed={target} change={setTarget} />
+      <TargetField
+        typed={typed.target ?? shownTarget(part?.targetMs ?? null)}
+        standingMs={part?.targetMs ?? null}
+        change={(target) => change({ ...typed, target })}
+      />
       {part?.targetSource === 'standard' && (
         <div class="row">
           <p class="shop-beside">{words.keepsStandard}</p>

@@ -9,7 +9,7 @@ const words = shop.parts;
 
 interface Props {
   readonly parts: readonly Part[];
-  /** What was just done, for those who cannot see that it was. */
+  /** What was just done; empty when nothing was. */
   readonly told: string;
   readonly pick: (part: string) => void;
 }
@@ -33,7 +33,7 @@ export function PartSheet({ parts, told, pick }: Props) {
           {words.add}
         </button>
       </div>
-      <p class="visually-hidden" role="status">
+      <p class={told ? 'shop-told' : 'visually-hidden'} role="status">
         {told}
       </p>
       {shown.length === 0 ? (

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import { addPerson } from '../../application/shop/add-person';
 import { removePerson } from '../../application/shop/remove-person';
+import { isSameCode } from '../../domain/shop/known-code';
 import { shop } from '../../i18n/en/shop';
 import { useApp } from '../app';
+import { useKeptDraft } from './use-kept-draft';
 
 const words = shop.people;
 /** Room for a code, too little for most names. */
@@ -12,16 +14,18 @@ const LONGEST_CODE = 8;
 export function PeopleList() {
   const { bench, isReadOnly } = useApp();
   const { people } = bench.shop.value;
-  const [code, setCode] = useState('');
+  const [draft, setCode] = useKeptDraft<string>(bench, 'person');
+  const code = draft ?? '';
   const [told, setTold] = useState('');
 
   const add = (event: Event) => {
     event.preventDefault();
     const wanted = code.trim();
     if (wanted === '') return setTold(words.missing);
-    if (people.includes(wanted)) return setTold(words.known(wanted));
+    const known = people.find((each) => isSameCode(each, wanted));
+    if (known) return setTold(words.known(known));
     addPerson(bench, wanted);
-    setCode('');
+    setCode(null);
     setTold(words.added(wanted));
   };
   const remove = (wanted: string) => {

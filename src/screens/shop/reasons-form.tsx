@@ -6,6 +6,7 @@ import { shop } from '../../i18n/en/shop';
 import { useApp } from '../app';
 import { newReasonId } from './new-reason-id';
 import { ReasonLine } from './reason-line';
+import { useKeptDraft } from './use-kept-draft';
 
 const words = shop.reasons;
 
@@ -13,7 +14,7 @@ const words = shop.reasons;
 export function ReasonsForm() {
   const { bench, isReadOnly } = useApp();
   const saved = bench.shop.value.reasons;
-  const [draft, setDraft] = useState<readonly StopReason[] | null>(null);
+  const [draft, setDraft] = useKeptDraft<readonly StopReason[]>(bench, 'reasons');
   /** Rises when the fields must be filled anew. */
   const [filling, setFilling] = useState(0);
   const [told, setTold] = useState('');
@@ -74,14 +75,14 @@ export function ReasonsForm() {
           {draft && (
             <button
               type="button"
-              class="button plain"
+              class="button"
               onClick={() => {
                 setDraft(null);
                 setFilling(filling + 1);
                 setFault('');
               }}
             >
-              {words.undo}
+              {words.cancel}
             </button>
           )}
         </div>

@@ -2,9 +2,11 @@ import type { Bench } from '../../application/bench';
 import { definePart } from '../../application/shop/define-part';
 import { describePart } from '../../application/shop/describe-part';
 import { setTarget } from '../../application/shop/set-target';
+import { isSameCode } from '../../domain/shop/known-code';
 import { readTargetTime } from '../../domain/shop/read-target-time';
 import type { Part } from '../../domain/shop/shop';
 import { shop } from '../../i18n/en/shop';
+import { shownTarget } from './shown-target';
 
 const words = shop.form;
 
@@ -12,12 +14,13 @@ const words = shop.form;
 export interface PartTyped {
   readonly code: string;
   readonly name: string;
-  readonly target: string;
+  /** Null while nobody has touched it: it stands as it stands, whatever a study has made of it meanwhile. */
+  readonly target: string | null;
 }
 
 /**
  * Takes all of what was typed about a part, or nothing of it. What did not change is not recorded, so a target
- * that is a standard time stays one when only the name is mended.
+ * that is a standard time stays one, to the millisecond, when only the name is mended.
  *
  * @returns one sentence when nothing was taken, an empty text when all was
  */
@@ -25,16 +28,19 @@ export function savePart(bench: Bench, part: Part | null, typed: PartTyped): str
   const code = typed.code.trim();
   const name = typed.name.trim();
   if (code === '') return words.codeMissing;
-  const isTaken = bench.shop.value.parts.some(
-    (other) => other.id !== part?.id && !other.retired && other.code === code,
+  const taken = bench.shop.value.parts.find(
+    (other) => other.id !== part?.id && !other.retired && isSameCode(other.code, code),
   );
-  if (isTaken) return words.codeTaken(code);
-  const read = readTargetTime(typed.target);
+  if (taken) return words.codeTaken(taken.code);
+  const standingMs = part?.targetMs ?? null;
+  const target = typed.target ?? shownTarget(standingMs);
+  const read = readTargetTime(target);
   if (!read.ok && read.fault !== 'empty') return words.faults[read.fault];
 
-  const targetMs = read.ok ? read.targetMs : null;
+  const typedMs = read.ok ? read.targetMs : null;
+  const targetMs = target.trim() === shownTarget(standingMs) ? standingMs : typedMs;
   const id = part?.id ?? definePart(bench, code, name);
   if (part && (part.code !== code || part.name !== name)) describePart(bench, id, code, name);
-  if (targetMs !== (part?.targetMs ?? null)) setTarget(bench, id, targetMs);
+  if (targetMs !== standingMs) setTarget(bench, id, targetMs);
   return '';
 }

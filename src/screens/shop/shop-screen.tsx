@@ -8,24 +8,42 @@ import { PartForm } from './part-form';
 import { PartSheet } from './part-sheet';
 import { PeopleList } from './people-list';
 import { ReasonsForm } from './reasons-form';
+import type { PartTyped } from './save-part';
+import { useKeptDraft } from './use-kept-draft';
+
+/** A part in hand: its id, or 'new', and what is typed about it. */
+interface OpenForm {
+  readonly of: string;
+  readonly typed: PartTyped;
+}
 
 /** What do we make, how, and at what pace? Parts, people's codes, and the reasons why work stops. */
 export function ShopScreen() {
   const app = useApp();
   const { parts } = app.bench.shop.value;
-  /** A part's id, 'new', or nothing. */
-  const [inHand, setInHand] = useState<string | null>(null);
+  const [form, keepForm] = useKeptDraft<OpenForm>(app.bench, 'part');
   const [told, setTold] = useState('');
   const isShut = useLatch();
-  const part = parts.find(({ id }) => id === inHand) ?? null;
+  const part = parts.find(({ id }) => id === form?.of) ?? null;
+  const open = (of: string) => {
+    const known = parts.find(({ id }) => id === of);
+    const { code = '', name = '' } = known ?? {};
+    keepForm({ of, typed: { code, name, target: null } });
+  };
   const close = (tell: string) => {
-    setInHand(null);
+    keepForm(null);
     setTold(tell);
   };
-  if (!isShut && inHand !== null && (part || inHand === 'new')) {
+  if (!isShut && form && (part || form.of === 'new')) {
     return (
       <div class="page stack">
-        <PartForm key={inHand} part={part} close={close} />
+        <PartForm
+          key={form.of}
+          part={part}
+          typed={form.typed}
+          change={(typed) => keepForm({ ...form, typed })}
+          close={close}
+        />
       </div>
     );
   }
@@ -33,7 +51,7 @@ export function ShopScreen() {
     <div class="page stack shop">
       <PinAsk />
       <fieldset class="latch-hold" disabled={isShut}>
-        <PartSheet parts={parts} told={told} pick={setInHand} />
+        <PartSheet parts={parts} told={told} pick={open} />
         <div class="shop-columns">
           <ReasonsForm />
           <PeopleList />

@@ -3,10 +3,9 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { retirePart } from '../../../src/application/shop/retire-part';
 import { setTarget } from '../../../src/application/shop/set-target';
-import { readTargetTime } from '../../../src/domain/shop/read-target-time';
 import { newReasonId } from '../../../src/screens/shop/new-reason-id';
 import { savePart } from '../../../src/screens/shop/save-part';
-import { targetAsTyped } from '../../../src/screens/shop/target-as-typed';
+import { shownTarget } from '../../../src/screens/shop/shown-target';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
 
@@ -38,7 +37,7 @@ describe('savePart', () => {
       '1:75',
       'A minute has 60 seconds, and an hour 60 minutes: the last figure is above 59. Nothing was changed.',
     ],
-    ['-1', 'That is no time: write 1:48, 1.8 or 1,8. Nothing was changed.'],
+    ['-1', 'This is not a time: write 1:48, 1.8 or 1,8. Nothing was changed.'],
   ])('says one sentence about a target of %s and takes nothing, the code neither', (target, sentence) => {
     expect(savePart(bench, null, { code: 'M', name: '', target })).toBe(sentence);
     expect(parts()).toEqual([]);
@@ -54,7 +53,11 @@ describe('savePart', () => {
       'A part needs a code. Nothing was changed.',
     );
     const taken = 'Another part in use has the code M. Nothing was changed.';
-    expect(savePart(bench, null, { code: 'M', name: '', target: '' })).toBe(taken);
+    for (const code of ['M', 'm', ' m ']) {
+      expect(savePart(bench, null, { code, name: '', target: '' })).toBe(taken);
+    }
+    // Its own code may be spelt otherwise.
+    expect(savePart(bench, parts()[0]!, { code: 'm', name: '', target: '' })).toBe('');
     retirePart(bench, parts()[0]!.id, true);
     expect(savePart(bench, null, { code: 'M', name: '', target: '' })).toBe('');
   });
@@ -63,7 +66,7 @@ describe('savePart', () => {
     savePart(bench, null, { code: 'M', name: '', target: '' });
     setTarget(bench, parts()[0]!.id, 90_804, { source: 'standard', study: 't:9' });
     const before = bench.changes.value;
-    const typed = { code: 'M', name: '', target: targetAsTyped(90_804) };
+    const typed = { code: 'M', name: '', target: shownTarget(90_804) };
     savePart(bench, parts()[0]!, typed);
     expect(bench.changes.value).toBe(before);
     savePart(bench, parts()[0]!, { ...typed, name: 'Door' });
@@ -71,21 +74,35 @@ describe('savePart', () => {
   });
 });
 
-describe('targetAsTyped', () => {
-  it('writes whole seconds as minutes and seconds, and others as decimal minutes', () => {
-    expect(targetAsTyped(108_000)).toBe('1:48');
-    // 90.804 s ÷ 60 = 1.5134 min.
-    expect(targetAsTyped(90_804)).toBe('1.5134');
-    expect(targetAsTyped(null)).toBe('');
-  });
-
-  it('comes back to the same millisecond for every target that a part can have', () => {
+describe('a target in its field', () => {
+  it('is minutes and seconds like everywhere else, and a field left as it stands changes no millisecond of it', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1_000, max: 86_400_000 }), (targetMs) => {
-        expect(readTargetTime(targetAsTyped(targetMs))).toEqual({ ok: true, targetMs });
+        savePart(bench, null, { code: `P${parts().length}`, name: '', target: '' });
+        const { id } = parts().at(-1)!;
+        setTarget(bench, id, targetMs, { source: 'standard', study: 't:9' });
+        const target = shownTarget(targetMs);
+        expect(target).toMatch(/^(\d{1,2}:)?\d{1,2}:\d\d(\.\d)?$/);
+        savePart(bench, parts().at(-1)!, { code: `p${parts().length}`, name: 'Door', target });
+        expect(parts().at(-1)).toMatchObject({ targetMs, targetSource: 'standard' });
       }),
-      { seed: 48, numRuns: 2_000 },
+      { seed: 48, numRuns: 100 },
     );
+  });
+
+  it('follows a standard that is set while the form is open, as long as nobody touches it', () => {
+    savePart(bench, null, { code: 'M', name: '', target: '2' });
+    const open = { code: 'M', name: 'Door', target: null };
+    setTarget(bench, parts()[0]!.id, 90_804, { source: 'standard', study: 't:9' });
+    savePart(bench, parts()[0]!, open);
+    expect(parts()[0]).toMatchObject({ name: 'Door', targetMs: 90_804, targetSource: 'standard' });
+  });
+
+  it('is taken as typed when it was touched, and typed is where it comes from', () => {
+    savePart(bench, null, { code: 'M', name: '', target: '' });
+    setTarget(bench, parts()[0]!.id, 90_804, { source: 'standard', study: 't:9' });
+    savePart(bench, parts()[0]!, { code: 'M', name: '', target: '4' });
+    expect(parts()[0]).toMatchObject({ targetMs: 240_000, targetSource: 'typed' });
   });
 });
 
