@@ -1,5 +1,6 @@
 import { SHOP_STREAM } from '../../domain/records/log-record';
 import { recordKey } from '../../domain/records/record-key';
+import { isSameCode } from '../../domain/shop/known-code';
 import type { Bench } from '../bench';
 
 /**
@@ -9,7 +10,7 @@ import type { Bench } from '../bench';
  */
 export function definePart(bench: Bench, code: string, name: string): string {
   const wanted = code.trim();
-  const isTaken = bench.shop.value.parts.some((part) => !part.retired && part.code === wanted);
+  const isTaken = bench.shop.value.parts.some((part) => !part.retired && isSameCode(part.code, wanted));
   if (wanted === '' || isTaken) throw new RangeError('definePart requires a code that no part in use has');
   const [record] = bench.record(SHOP_STREAM, [{ kind: 'part-defined', code: wanted, name: name.trim() }]);
   return recordKey(record!);

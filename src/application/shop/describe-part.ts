@@ -1,4 +1,5 @@
 import { SHOP_STREAM } from '../../domain/records/log-record';
+import { isSameCode } from '../../domain/shop/known-code';
 import type { Bench } from '../bench';
 
 /**
@@ -11,7 +12,9 @@ export function describePart(bench: Bench, part: string, code: string, name: str
   const { parts } = bench.shop.value;
   if (!parts.some(({ id }) => id === part)) throw new RangeError('describePart requires a part of the shop');
   const wanted = code.trim();
-  const isTaken = parts.some((other) => other.id !== part && !other.retired && other.code === wanted);
+  const isTaken = parts.some(
+    (other) => other.id !== part && !other.retired && isSameCode(other.code, wanted),
+  );
   if (wanted === '' || isTaken) {
     throw new RangeError('describePart requires a code that no other part in use has');
   }

@@ -79,7 +79,7 @@ describe('setTarget', () => {
 describe('the code of a part', () => {
   it('is not empty and not taken by another part in use', () => {
     expect(refused(() => definePart(bench, '  ', ''))).toMatch(/^definePart requires a code/);
-    expect(refused(() => definePart(bench, ' M ', ''))).toMatch(/^definePart requires a code/);
+    expect(refused(() => definePart(bench, ' m ', ''))).toMatch(/^definePart requires a code/);
     const other = definePart(bench, 'V', '');
     expect(refused(() => describePart(bench, other, 'M', ''))).toMatch(/^describePart requires a code/);
     expect(refused(() => describePart(bench, 'x:1', 'Q', ''))).toBe(
@@ -107,7 +107,7 @@ describe('people', () => {
     expect(refused(() => addPerson(bench, ' '))).toBe('addPerson requires a code');
     addPerson(bench, ' K7 ');
     const before = bench.changes.value;
-    addPerson(bench, 'K7');
+    addPerson(bench, 'k7');
     removePerson(bench, 'nobody');
     expect(bench.changes.value).toBe(before);
     expect(bench.shop.value.people).toEqual(['K7']);
