@@ -131,6 +131,12 @@ export class Bench {
     this.readStudy = readStudy;
   }
 
+  /** Shows a turn that has ended to its operator again. A turn that runs is never put aside for it. */
+  async showEndedTurn(stream: string): Promise<void> {
+    const records = await this.log.readStream(stream);
+    if (!this.turnNow.value && foldTurn(records).status === 'ended') this.showTurn(records);
+  }
+
   putAwayTurn(): void {
     this.turnRecords = [];
     this.turnNow.value = null;

@@ -8,3 +8,11 @@
 export function wholeSeconds({ fromMs, toMs }: { fromMs: number; toMs: number }): number {
   return Math.floor(toMs / 1_000) - Math.floor(fromMs / 1_000);
 }
+
+/**
+ * A stretch of a turn as long as every list prints it, milliseconds. Stoppages, lines of the ledger and the elapsed
+ * time add up on paper only when all of them are cut in this one way.
+ */
+export function printedMs(span: { fromMs: number; toMs: number }): number {
+  return wholeSeconds(span) * 1_000;
+}

@@ -1,12 +1,19 @@
 import { useState } from 'preact/hooks';
 import { definePart } from '../../application/shop/define-part';
 import { setTarget } from '../../application/shop/set-target';
+import { isSameCode } from '../../domain/shop/known-code';
 import { readTargetTime } from '../../domain/shop/read-target-time';
-import { pace as words } from '../../i18n/en/pace';
+import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 
+interface Props {
+  added(id: string): void;
+  /** Null while there is no other part to choose. */
+  readonly cancel: (() => void) | null;
+}
+
 /** A part in one line: a code, and if there are any a name and a target. */
-export function AddPart({ added }: { added(id: string): void }) {
+export function AddPart({ added, cancel }: Props) {
   const { bench, isReadOnly } = useApp();
   const [code, setCode] = useState('');
   const [name, setName] = useState('');
@@ -14,12 +21,12 @@ export function AddPart({ added }: { added(id: string): void }) {
   // With a supervisor's PIN a target is set in Shop.
   const { parts, isLatched } = bench.shop.value;
   const target = readTargetTime(typed);
-  const isTaken = parts.some((part) => !part.retired && part.code === code.trim());
+  const same = parts.find((part) => !part.retired && isSameCode(part.code, code));
   const isTargetFine = target.ok || target.fault === 'empty';
 
   const add = (event: Event) => {
     event.preventDefault();
-    if (code.trim() === '' || isTaken || !isTargetFine) return;
+    if (code.trim() === '' || same || !isTargetFine) return;
     const id = definePart(bench, code, name);
     if (target.ok) setTarget(bench, id, target.targetMs);
     added(id);
@@ -65,20 +72,26 @@ export function AddPart({ added }: { added(id: string): void }) {
         <button
           type="submit"
           class="button"
-          disabled={isReadOnly || code.trim() === '' || isTaken || !isTargetFine}
+          disabled={isReadOnly || code.trim() === '' || same !== undefined || !isTargetFine}
         >
           {words.addPart}
         </button>
-        <p
-          id="pace-target-understood"
-          class={isTaken || !isTargetFine ? 'fault' : 'quiet small'}
-          role="status"
-        >
-          {isTaken
-            ? words.codeTaken(code.trim())
-            : target.ok
-              ? words.targetUnderstood(target.targetMs)
-              : words.targetFaults[target.fault] || (isLatched ? '' : words.targetHint)}
+        {cancel && (
+          <button type="button" class="button" onClick={cancel}>
+            {words.cancel}
+          </button>
+        )}
+        <p id="pace-target-understood" class={same || !isTargetFine ? 'fault' : 'quiet small'} role="status">
+          {same ? (
+            words.codeTaken(same.code)
+          ) : target.ok ? (
+            <>
+              <strong class="number pace-target-equals">{words.targetEquals(target.targetMs)}</strong>{' '}
+              {words.targetMinutes(target.targetMs)}
+            </>
+          ) : (
+            words.targetFaults[target.fault] || (isLatched ? '' : words.targetHint)
+          )}
         </p>
       </div>
     </form>

@@ -1,5 +1,6 @@
 import type { Doubt } from '../../domain/turn/doubt';
 import type { Turn } from '../../domain/turn/turn';
+import { pace as words } from '../../i18n/en/pace';
 import { useLazy } from '../use-lazy';
 import type { TurnPanel } from './turn-panel';
 
@@ -10,24 +11,17 @@ interface Props {
   acted(): void;
 }
 
-/** The newest open question, in one quiet line beside the figures. Read with the first one of the day. */
+/** The newest open question, in one line beside the figures. Read with the first one of the day. */
 export function DoubtFigure({ turn, doubt, open, acted }: Props) {
-  const DoubtLine = useLazy(true, loadDoubtLine);
-  if (!DoubtLine) return null;
-  return (
-    <DoubtLine
-      turn={turn}
-      doubt={doubt}
-      isAtStation
-      answers={atStation}
-      chooseWhy={(event) => open('gap', event)}
-      otherPerson={(event) => open('end', event)}
-      answered={acted}
-    />
-  );
+  const StationDoubt = useLazy(true, loadStationDoubt);
+  if (doubt.kind === 'before-change') {
+    return (
+      <button type="button" class="button pace-why number" onClick={(event) => open('doubt', event)}>
+        {words.sayWhat(doubt.toMs - doubt.fromMs, doubt.suggestion.to.partCode)}
+      </button>
+    );
+  }
+  return StationDoubt && <StationDoubt turn={turn} doubt={doubt} open={open} acted={acted} />;
 }
 
-/** The operator's own turn: nobody is asked for a code. */
-const atStation = { by: '', why: '-' };
-
-const loadDoubtLine = async () => (await import('../settle/doubt-line')).DoubtLine;
+const loadStationDoubt = async () => (await import('./station-doubt')).StationDoubt;

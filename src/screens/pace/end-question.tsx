@@ -5,23 +5,27 @@ import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { useNow } from '../use-now';
+import { OwnDoubts } from './own-doubts';
 
-/** Asked once, in the place of the figures, away from the button that asked. */
+/** Asked once, in the place of the figures, away from the button that asked; and what is still open with it. */
 export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
   const { bench, isReadOnly } = useApp();
   return (
-    <section class="stack" aria-label={words.endTitle}>
-      <h2>{words.endTitle}</h2>
-      <WhatIsLeft turn={turn} />
-      <div class="pace-end-answers">
-        <TimingButton class="button" disabled={isReadOnly} onTap={(at) => endTurn(bench, at)}>
-          {words.endYes}
-        </TimingButton>
-        <button type="button" class="button" onClick={close}>
-          {words.endNo}
-        </button>
-      </div>
-    </section>
+    <div class="pace-end-question">
+      <section class="stack" aria-label={words.endTitle}>
+        <h2>{words.endTitle}</h2>
+        <WhatIsLeft turn={turn} />
+        <div class="pace-end-answers">
+          <TimingButton class="button" disabled={isReadOnly} onTap={(at) => endTurn(bench, at)}>
+            {words.endYes}
+          </TimingButton>
+          <button type="button" class="button" onClick={close}>
+            {words.endNo}
+          </button>
+        </div>
+      </section>
+      <OwnDoubts turn={turn} />
+    </div>
   );
 }
 

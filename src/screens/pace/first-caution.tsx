@@ -1,4 +1,4 @@
-import { pace as words } from '../../i18n/en/pace';
+import { turnSetup as words } from '../../i18n/en/turn-setup';
 
 /** What anyone should know before timing work beside a machine: open the first time, folded away later. */
 export function FirstCaution({ isFirst }: { isFirst: boolean }) {

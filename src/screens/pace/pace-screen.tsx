@@ -6,7 +6,6 @@ import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { useNow } from '../use-now';
 import { TurnInHand } from './turn-in-hand';
-import { TurnSetup } from './turn-setup';
 import { useScreenAwake } from './use-screen-awake';
 
 /** Am I inside this part's time, ahead or behind? */
@@ -22,8 +21,9 @@ export function PaceScreen() {
   const wasLeft = useComputed(() => bench.turn.value !== null && isLeftOpen(bench.turn.value, now.value));
 
   const LeftOpen = useLazy(wasLeft.value, loadLeftOpen);
+  const TurnSetup = useLazy(turn === null, loadTurnSetup);
 
-  if (!turn) return <TurnSetup />;
+  if (!turn) return TurnSetup && <TurnSetup />;
   if (turn.status === 'ended') return OwnRecord && <OwnRecord turn={turn} />;
   if (wasLeft.value && goesOn !== turn.id) {
     return LeftOpen && <LeftOpen turn={turn} goOn={() => setGoesOn(turn.id)} />;
@@ -32,4 +32,5 @@ export function PaceScreen() {
 }
 
 const loadOwnRecord = async () => (await import('./own-record')).OwnRecord;
+const loadTurnSetup = async () => (await import('./turn-setup')).TurnSetup;
 const loadLeftOpen = async () => (await import('./left-open')).LeftOpen;

@@ -1,7 +1,7 @@
 import './choices.css';
 import { useState } from 'preact/hooks';
 import type { Part } from '../../domain/shop/shop';
-import { pace as words } from '../../i18n/en/pace';
+import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { lastFirst } from './last-first';
@@ -11,6 +11,7 @@ interface Props {
   /** The title stands elsewhere already. */
   readonly isTitled?: boolean;
   readonly parts: readonly Part[];
+  /** The part made last, in front of the others. */
   readonly last: string;
   readonly chosen: string;
   choose(part: Part): void;
@@ -41,7 +42,7 @@ export function PartChoice({ title, isTitled = false, parts, last, chosen, choos
             {part.name && <span>{part.name}</span>}
             <span class="small number">
               {words.targetOf(part.targetMs)}
-              {part.id === last && ` · ${words.lastTurn}`}
+              {part.id === last && ` · ${words.madeLast}`}
             </span>
           </button>
         ))}
@@ -58,6 +59,7 @@ export function PartChoice({ title, isTitled = false, parts, last, chosen, choos
       </div>
       {isOpen && AddPart && (
         <AddPart
+          cancel={isAdding && inUse.length > 0 ? () => setAdding(false) : null}
           added={(id) => {
             setAdding(false);
             choose(bench.shop.value.parts.find((part) => part.id === id)!);

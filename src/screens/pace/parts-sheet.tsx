@@ -1,6 +1,6 @@
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import { ownRecord as own } from '../../i18n/en/own-record';
-import { pace as words } from '../../i18n/en/pace';
+import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
 import { partTitle } from './part-title';
@@ -38,7 +38,7 @@ export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
                   </td>
                   <td>{line.meanMs === null ? '–' : roundedClockFace(line.meanMs)}</td>
                   <td>
-                    {line.targetMs === null ? words.averageTarget(null) : roundedClockFace(line.targetMs)}
+                    {line.targetMs === null ? words.targetOf(null) : roundedClockFace(line.targetMs)}
                     {line.targetChanged && <span class="small quiet"> {own.targetChanged}</span>}
                   </td>
                   <td>{line.good}</td>

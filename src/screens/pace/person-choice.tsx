@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { addPerson } from '../../application/shop/add-person';
-import { pace as words } from '../../i18n/en/pace';
+import { knownCode } from '../../domain/shop/known-code';
+import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 import { lastFirst } from './last-first';
 
@@ -22,7 +23,10 @@ export function PersonChoice({ people, last, chosen, choose }: Props) {
     event.preventDefault();
     if (code.trim() === '') return;
     addPerson(bench, code);
-    choose(code.trim());
+    choose(knownCode(people, code));
+    close();
+  };
+  const close = () => {
     setCode('');
     setAdding(false);
   };
@@ -72,6 +76,11 @@ export function PersonChoice({ people, last, chosen, choose }: Props) {
           <button type="submit" class="button" disabled={isReadOnly || code.trim() === ''}>
             {words.addPerson}
           </button>
+          {isAdding && people.length > 0 && (
+            <button type="button" class="button" onClick={close}>
+              {words.cancel}
+            </button>
+          )}
           <p class="quiet small">{words.whoHint}</p>
         </form>
       )}

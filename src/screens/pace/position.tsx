@@ -4,13 +4,13 @@ import { pace as words } from '../../i18n/en/pace';
 import { useNow } from '../use-now';
 import { PositionText } from './position-text';
 
-/** The position of the turn: the pace of the work first, then the plan, which stoppages count against. */
+/** The position of the whole turn: the pace of the work first, then the plan, which stoppages count against. */
 export function Position({ turn }: { turn: Turn }) {
   const { aheadMs, planAheadMs, partsAhead } = pace(turn, useNow().value);
   if (aheadMs === null || planAheadMs === null) return <p class="pace-position">{words.noPosition}</p>;
   return (
     <div class="pace-position">
-      <p class="pace-label">{words.paceLabel}</p>
+      <p class="pace-label">{words.turnSoFar}</p>
       <p class="pace-pace">
         <PositionText ms={aheadMs} class="pace-pace-time" />
         {partsAhead !== null && Math.abs(aheadMs) >= 1_000 && (

@@ -1,4 +1,5 @@
 import { explainStoppage } from '../../application/turn/explain-stoppage';
+import type { StopReason } from '../../domain/records/shop-fact';
 import type { Stoppage } from '../../domain/turn/turn';
 import { useApp } from '../app';
 import { ReasonGrid } from './reason-grid';
@@ -7,7 +8,7 @@ interface Props {
   readonly turn: string;
   readonly stoppage: Stoppage;
   readonly title: string;
-  chosen(): void;
+  chosen(reason: StopReason): void;
 }
 
 /** Why work stood still. */
@@ -19,7 +20,7 @@ export function ReasonChoice({ turn, stoppage, title, chosen }: Props) {
       reason={stoppage.reason}
       choose={(reason) => {
         explainStoppage(bench, turn, stoppage.key, reason);
-        chosen();
+        chosen(reason);
       }}
     />
   );

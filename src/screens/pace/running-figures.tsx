@@ -4,6 +4,7 @@ import type { Part } from '../../domain/shop/shop';
 import { openDoubts } from '../../domain/turn/open-doubts';
 import { pace } from '../../domain/turn/pace';
 import { NOT_STATED, type Turn } from '../../domain/turn/turn';
+import { printedMs } from '../../domain/turn/whole-seconds';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
 import { DoubtFigure } from './doubt-figure';
@@ -26,9 +27,7 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
   const { parts } = useApp().bench.shop.value;
   const doubt = openDoubts(turn, parts.filter(isInUse).map(partInHand)).at(-1);
   const last = turn.stoppages.at(-1);
-  // A stoppage that has just ended is asked about before an older question.
-  const isStopNewer = last?.reason === NOT_STATED && (last.toMs ?? 0) > (doubt?.toMs ?? 0);
-  const lastMs = last ? (last.toMs ?? 0) - last.fromMs : 0;
+  const lastMs = last ? printedMs({ ...last, toMs: last.toMs ?? turn.lastAtMs }) : 0;
   return (
     <div class="pace-figures">
       <div class="pace-this-part">
@@ -43,15 +42,14 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
       <div class="pace-side-figures">
         <Position turn={turn} />
         <Tally turn={turn} />
-        {doubt && !isStopNewer ? (
-          <DoubtFigure turn={turn} doubt={doubt} open={open} acted={acted} />
-        ) : (
-          last && (
+        <div class="pace-asides">
+          {last && (
             <button type="button" class="button pace-why number" onClick={(event) => open('reason', event)}>
               {last.reason === NOT_STATED ? words.sayWhy(lastMs) : words.saidWhy(lastMs, reasonText(last))}
             </button>
-          )
-        )}
+          )}
+          {doubt && <DoubtFigure turn={turn} doubt={doubt} open={open} acted={acted} />}
+        </div>
       </div>
     </div>
   );

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { NOT_STATED, type Stoppage, type Turn } from '../../domain/turn/turn';
-import { wholeSeconds } from '../../domain/turn/whole-seconds';
+import { printedMs } from '../../domain/turn/whole-seconds';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { clockFace } from '../../i18n/format-duration';
@@ -15,8 +15,7 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
   const [open, setOpen] = useState('');
   const { stoppages, startedAt } = turn;
   const asked = stoppages.find(({ key }) => key === open);
-  const lengthOf = ({ fromMs, toMs }: Stoppage) =>
-    wholeSeconds({ fromMs, toMs: toMs ?? turn.lastAtMs }) * 1_000;
+  const lengthOf = ({ fromMs, toMs }: Stoppage) => printedMs({ fromMs, toMs: toMs ?? turn.lastAtMs });
   return (
     <section class="stack">
       <h2>{own.stoppagesTitle}</h2>

@@ -30,7 +30,7 @@ export function StoppedFigures({ turn, acted, heading }: Props) {
         turn={turn.id}
         stoppage={turn.stoppages.at(-1)!}
         title={words.reasonTitle}
-        chosen={acted}
+        chosen={() => acted()}
       />
     </div>
   );

@@ -3,10 +3,9 @@ import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 
-/** Parts done in this turn, and the average of the part in hand beside its target. */
+/** Parts done in this turn, and the average of the part in hand; its target stands beside the clock. */
 export function Tally({ turn }: { turn: Turn }) {
-  const { part, targetMs } = turn.inHand;
-  const own = averageOfPart(turn, part);
+  const own = averageOfPart(turn, turn.inHand.part);
   return (
     <div class="pace-tally">
       <p>
@@ -17,10 +16,7 @@ export function Tally({ turn }: { turn: Turn }) {
         {own ? (
           <>
             <strong class="number pace-tally-figure">{roundedClockFace(own.meanMs)}</strong>
-            <span>
-              {words.average(own.n, own.done)}
-              <span class="pace-tally-target">, {words.averageTarget(targetMs)}</span>
-            </span>
+            <span>{words.average(own.n, own.done)}</span>
           </>
         ) : (
           <>

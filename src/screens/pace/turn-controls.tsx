@@ -13,7 +13,8 @@ interface Props {
   readonly mainRef: RefObject<HTMLButtonElement | null>;
   /** How many taps were taken since the screen was opened: each shows its mark anew. */
   readonly taps: number;
-  readonly takenBack: string;
+  /** What has just happened, when it was no part done. */
+  readonly note: string;
   tapMain(at: Stamp): void;
   stop(at: Stamp): void;
   undo(): void;
@@ -21,12 +22,12 @@ interface Props {
 }
 
 /** The lower half: one large surface that never moves, Stop beside it, and what is needed now and then. */
-export function TurnControls({ turn, mainRef, taps, takenBack, tapMain, stop, undo, open }: Props) {
+export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, open }: Props) {
   const { isReadOnly } = useApp();
   const isStopped = turn.status === 'stopped';
   const lastCycle = turn.cycles.at(-1);
   const undoWhat = undoText(turn);
-  const note = takenBack || (lastCycle ? words.lastPart(lastCycle.netMs) : words.tapHint);
+  const said = note || (lastCycle ? words.lastPart(lastCycle.netMs) : words.tapHint);
   return (
     <div class="pace-controls">
       <TimingButton
@@ -38,8 +39,8 @@ export function TurnControls({ turn, mainRef, taps, takenBack, tapMain, stop, un
         {taps > 0 && <span key={taps} class="pace-flash" aria-hidden="true" />}
         <span class="pace-main-word">{isStopped ? words.goOn : words.partDone}</span>
         <span class="pace-main-note number">
-          {!isStopped && !takenBack && lastCycle && <span aria-hidden="true">✓ </span>}
-          {isStopped ? words.goOnHint : note}
+          {!isStopped && !note && lastCycle && <span aria-hidden="true">✓ </span>}
+          {isStopped ? words.goOnHint : said}
         </span>
       </TimingButton>
       <TimingButton class="button pace-stop" disabled={isReadOnly || isStopped} onTap={stop}>

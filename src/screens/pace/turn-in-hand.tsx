@@ -19,7 +19,7 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const { bench } = useApp();
   const [panel, setPanel] = useState<TurnPanel>('figures');
   const [taps, setTaps] = useState(0);
-  const [takenBack, setTakenBack] = useState('');
+  const [note, setNote] = useState('');
   const [spoken, setSpoken] = useState('');
   const main = useRef<HTMLButtonElement>(null);
   const upper = useRef<HTMLElement>(null);
@@ -28,9 +28,9 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const toMain = () => main.current?.focus({ preventScroll: true });
   useEffect(toMain, []);
 
-  const acted = (said: string, undone = '') => {
+  const acted = (said: string, shown = '') => {
     setPanel('figures');
-    setTakenBack(undone);
+    setNote(shown);
     setSpoken(said);
     toMain();
   };
@@ -45,7 +45,8 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
       markPartDone(bench, at);
       const cycles = bench.turn.peek()?.cycles ?? [];
       const isNew = cycles.length > before;
-      acted(isNew ? words.announceDone(cycles.length, cycles.at(-1)!.netMs) : words.announceIgnored);
+      if (isNew) acted(words.announceDone(cycles.length, cycles.at(-1)!.netMs));
+      else acted(words.announceSecond, words.secondTapNote);
     }
     setTaps(taps + 1);
   };
@@ -73,7 +74,7 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
           turn={turn}
           panel={panel}
           open={open}
-          acted={() => acted('')}
+          acted={(said = '') => acted(said, said)}
           heading={<TurnHeading turn={turn} panel={panel} isAwake={isAwake} />}
         />
       </section>
@@ -81,7 +82,7 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
         turn={turn}
         mainRef={main}
         taps={taps}
-        takenBack={takenBack}
+        note={note}
         tapMain={tapMain}
         stop={stop}
         undo={undo}

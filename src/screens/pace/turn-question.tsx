@@ -2,19 +2,22 @@ import { answerGap } from '../../application/turn/answer-gap';
 import { changePart } from '../../application/turn/change-part';
 import { partInHand } from '../../application/turn/part-in-hand';
 import type { Turn } from '../../domain/turn/turn';
+import { printedMs } from '../../domain/turn/whole-seconds';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
+import { DoubtChoice } from './doubt-choice';
 import { EndQuestion } from './end-question';
 import { OutcomeChoice } from './outcome-choice';
 import { PartChoice } from './part-choice';
 import { ReasonChoice } from './reason-choice';
 import { ReasonGrid } from './reason-grid';
+import { reasonText } from './reason-text';
 import type { TurnPanel } from './turn-panel';
 
 export interface TurnQuestionProps {
   readonly turn: Turn;
   readonly panel: TurnPanel;
-  acted(): void;
+  acted(said?: string): void;
 }
 
 /** The question that stands in the place of the figures. */
@@ -22,7 +25,7 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
   const { bench } = useApp();
   const cycle = turn.cycles.at(-1);
   const stoppage = turn.stoppages.at(-1);
-  if (panel === 'end') return <EndQuestion turn={turn} close={acted} />;
+  if (panel === 'end') return <EndQuestion turn={turn} close={() => acted()} />;
   if (panel === 'change') {
     return (
       <PartChoice
@@ -38,7 +41,9 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
       />
     );
   }
-  if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn.id} cycle={cycle} chosen={acted} />;
+  if (panel === 'outcome' && cycle)
+    return <OutcomeChoice turn={turn.id} cycle={cycle} chosen={() => acted()} />;
+  if (panel === 'doubt') return <DoubtChoice turn={turn} answered={() => acted()} />;
   const gap = turn.doubts.findLast(({ kind }) => kind === 'gap');
   if (panel === 'gap' && gap) {
     return (
@@ -53,8 +58,15 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
     );
   }
   if (panel === 'reason' && stoppage) {
-    const title = words.reasonTitleAfter((stoppage.toMs ?? turn.lastAtMs) - stoppage.fromMs);
-    return <ReasonChoice turn={turn.id} stoppage={stoppage} title={title} chosen={acted} />;
+    const ms = printedMs({ ...stoppage, toMs: stoppage.toMs ?? turn.lastAtMs });
+    return (
+      <ReasonChoice
+        turn={turn.id}
+        stoppage={stoppage}
+        title={words.reasonTitleAfter(ms)}
+        chosen={(reason) => acted(words.saidWhy(ms, reasonText({ reason: reason.id, label: reason.label })))}
+      />
+    );
   }
   return null;
 }

@@ -1,34 +1,31 @@
 import './turn-setup.css';
 import { useEffect, useState } from 'preact/hooks';
-import { lastTurnStart } from '../../application/turn/last-turn-start';
+import { lastTurn } from '../../application/turn/last-turn';
 import { partInHand } from '../../application/turn/part-in-hand';
 import { startTurn } from '../../application/turn/start-turn';
-import { pace as words } from '../../i18n/en/pace';
+import type { Turn } from '../../domain/turn/turn';
+import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { FirstCaution } from './first-caution';
 import { PartChoice } from './part-choice';
 import { partTitle } from './part-title';
 import { PersonChoice } from './person-choice';
-
-interface LastTime {
-  readonly person: string;
-  readonly part: string;
-}
+import { timeOfDay } from './time-of-day';
 
 /** Who, which part, and then one large Start. What was chosen last time comes first and is not assumed. */
 export function TurnSetup() {
   const { bench, isDemo, isReadOnly, openDemo } = useApp();
-  const [last, setLast] = useState<LastTime | null | 'reading'>('reading');
+  const [last, setLast] = useState<Turn | null | 'reading'>('reading');
   const [person, setPerson] = useState('');
   const [part, setPart] = useState('');
 
   useEffect(() => {
     let isHere = true;
-    const show = (found: LastTime | null) => {
+    const show = (found: Turn | null) => {
       if (isHere) setLast(found);
     };
-    lastTurnStart(bench).then(show, () => show(null));
+    lastTurn(bench).then(show, () => show(null));
     return () => {
       isHere = false;
     };
@@ -57,10 +54,17 @@ export function TurnSetup() {
         <PartChoice
           title={words.whichPart}
           parts={parts}
-          last={last?.part ?? ''}
+          last={last ? partMadeLast(last) : ''}
           chosen={part}
           choose={({ id }) => setPart(id)}
         />
+        {last?.status === 'ended' && (
+          <p class="pace-setup-wide">
+            <button type="button" class="button number" onClick={() => bench.showEndedTurn(last.id)}>
+              {words.lookBack(last.person, timeOfDay(last.startedAt), timeOfDay(last.lastStamp))}
+            </button>
+          </p>
+        )}
         <FirstCaution isFirst={last === null} />
         {!isDemo && parts.length === 0 && (
           <p class="quiet pace-setup-wide">
@@ -83,4 +87,9 @@ export function TurnSetup() {
       </TimingButton>
     </div>
   );
+}
+
+/** The part of the last tap; before the first one, the part that was chosen. */
+function partMadeLast({ cycles, inHand }: Turn): string {
+  return (cycles.at(-1) ?? inHand).part;
 }

@@ -5,23 +5,25 @@ import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useLazy } from '../use-lazy';
 import { RunningFigures } from './running-figures';
-import { StoppedFigures } from './stopped-figures';
 import type { TurnPanel } from './turn-panel';
 
 interface Props {
   readonly turn: Turn;
   readonly panel: TurnPanel;
   open(panel: TurnPanel, event: MouseEvent): void;
-  acted(): void;
+  /** Back to the figures, with a word about what was said. */
+  acted(said?: string): void;
   readonly heading: ComponentChildren;
 }
 
 /** The upper half: the figures, or the question that was asked for. */
 export function TurnUpper({ turn, panel, open, acted, heading }: Props) {
+  // Both are read beside the first part, so that they are there when they are wanted.
   const Question = useLazy(true, loadQuestion);
+  const Stopped = useLazy(true, loadStopped);
   if (panel === 'figures') {
-    return turn.status === 'stopped' ? (
-      <StoppedFigures turn={turn} acted={acted} heading={heading} />
+    return turn.status === 'stopped' && Stopped ? (
+      <Stopped turn={turn} acted={acted} heading={heading} />
     ) : (
       <RunningFigures turn={turn} open={open} acted={acted} heading={heading} />
     );
@@ -34,7 +36,7 @@ export function TurnUpper({ turn, panel, open, acted, heading }: Props) {
           {Question && <Question turn={turn} panel={panel} acted={acted} />}
         </div>
         {panel !== 'end' && (
-          <button type="button" class="button pace-back" onClick={acted}>
+          <button type="button" class="button pace-back" onClick={() => acted()}>
             {words.back}
           </button>
         )}
@@ -44,3 +46,4 @@ export function TurnUpper({ turn, panel, open, acted, heading }: Props) {
 }
 
 const loadQuestion = async () => (await import('./turn-question')).TurnQuestion;
+const loadStopped = async () => (await import('./stopped-figures')).StoppedFigures;

@@ -1,60 +1,112 @@
-import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { answerGap } from '../../application/turn/answer-gap';
 import type { Doubt } from '../../domain/turn/doubt';
+import { partOfDoubt } from '../../domain/turn/part-of-doubt';
 import type { Turn } from '../../domain/turn/turn';
 import { pace } from '../../i18n/en/pace';
+import { settle as words } from '../../i18n/en/settle';
 import { useApp } from '../app';
 import { ReasonGrid } from '../pace/reason-grid';
 import { timeOfDay } from '../pace/time-of-day';
 import { DoubtLine } from './doubt-line';
+import { PersonForm } from './person-form';
+import type { Choice, Who } from './question';
+import { WhoForm } from './who-form';
 
 interface Props {
-  readonly turn: Turn;
-  readonly doubts: readonly Doubt[];
-  readonly answers: { readonly by: string; readonly why: string } | null;
-  readonly isAtStation: boolean;
-  /** What stands below a question about the person, while it is asked. */
-  askPerson(close: () => void): ComponentChildren;
+  readonly turns: readonly { readonly turn: Turn; readonly doubts: readonly Doubt[] }[];
+  readonly who: Who;
+  setWho?(who: Who): void;
 }
 
-/** The open questions of one turn, each with its answers. */
-export function DoubtList({ turn, doubts, answers, isAtStation, askPerson }: Props) {
-  const { bench } = useApp();
-  const [asked, setAsked] = useState<{ what: 'why' | 'person'; key: string } | null>(null);
-  const { wallMs, offsetMin } = turn.startedAt;
+/** So many stand open at once; the others are one tap away. */
+const SHOWN = 3;
+
+/** The open questions of some turns in order of time, each with its answers. */
+export function DoubtList({ turns, who, setWho }: Props) {
+  const [asked, setAsked] = useState<{ key: string; choice: Choice; isWhoKnown: boolean } | null>(null);
+  const [areAllShown, setAllShown] = useState(false);
   const close = () => setAsked(null);
+  const lines = turns
+    .flatMap(({ turn, doubts }) =>
+      doubts.map((doubt) => ({ turn, doubt, key: `${doubt.kind} ${doubt.key}` })),
+    )
+    .sort((a, b) => wallMs(a) - wallMs(b));
+  const shown = areAllShown ? lines : lines.slice(0, SHOWN);
+
+  const act = (key: string, choice: Choice, by: Who) => {
+    const isKnown = by.isAtStation || (by.by !== '' && (choice.needsWhy !== true || by.why !== ''));
+    if (isKnown && 'say' in choice) {
+      choice.say(by);
+      close();
+    } else setAsked({ key, choice, isWhoKnown: isKnown });
+  };
+
   return (
     <div class="settle-list">
-      {doubts.map((doubt) => (
-        <div key={`${doubt.kind} ${doubt.key}`} class="settle-list">
-          <DoubtLine
-            turn={turn}
-            doubt={doubt}
-            answers={answers}
-            isAtStation={isAtStation}
-            when={timeOfDay({ wallMs: wallMs + doubt.fromMs, offsetMin })}
-            chooseWhy={() => setAsked({ what: 'why', key: doubt.key })}
-            otherPerson={() => setAsked({ what: 'person', key: doubt.key })}
-            answered={close}
-          />
-          {asked?.key === doubt.key && asked.what === 'why' && doubt.kind === 'gap' && (
-            <ReasonGrid
-              title={pace.gapTitle(doubt.toMs - doubt.fromMs)}
-              reason=""
-              choose={({ id, label, category }) => {
-                const by = isAtStation ? undefined : answers?.by;
-                answerGap(bench, turn.id, doubt.key, { reason: id, label, category }, by);
-                close();
-              }}
+      {shown.map(({ turn, doubt, key }) => {
+        const open = asked?.key === key ? asked : null;
+        return (
+          <div key={key} class="settle-list">
+            <DoubtLine
+              turn={turn}
+              doubt={doubt}
+              label={labelOf(turn, doubt, who)}
+              choose={(choice) => act(key, choice, who)}
             />
-          )}
-          {asked?.key === doubt.key &&
-            asked.what === 'person' &&
-            doubt.kind === 'same-person' &&
-            askPerson(close)}
-        </div>
-      ))}
+            {open && !open.isWhoKnown && (
+              <WhoForm
+                who={who}
+                answer={open.choice.word}
+                needsWhy={open.choice.needsWhy === true}
+                done={(given) => {
+                  setWho?.(given);
+                  act(key, open.choice, given);
+                }}
+                close={close}
+              />
+            )}
+            {open?.isWhoKnown && 'asks' in open.choice && open.choice.asks === 'person' && (
+              <PersonForm turn={turn.id} who={who} close={close} />
+            )}
+            {open?.isWhoKnown && 'asks' in open.choice && open.choice.asks === 'why' && (
+              <GapReasons turn={turn} doubt={doubt} who={who} close={close} />
+            )}
+          </div>
+        );
+      })}
+      {lines.length > shown.length && (
+        <button type="button" class="button settle-more" onClick={() => setAllShown(true)}>
+          {words.showMore(lines.length - shown.length)}
+        </button>
+      )}
     </div>
   );
+}
+
+/** What a gap was, when it was no work. */
+function GapReasons({ turn, doubt, who, close }: { turn: Turn; doubt: Doubt; who: Who; close(): void }) {
+  const { bench } = useApp();
+  return (
+    <ReasonGrid
+      title={pace.gapTitle(doubt.toMs - doubt.fromMs)}
+      reason=""
+      choose={({ id, label, category }) => {
+        const by = who.isAtStation ? undefined : who.by;
+        answerGap(bench, turn.id, doubt.key, { reason: id, label, category }, by);
+        close();
+      }}
+    />
+  );
+}
+
+function wallMs({ turn, doubt }: { turn: Turn; doubt: Doubt }): number {
+  return turn.startedAt.wallMs + doubt.fromMs;
+}
+
+/** At the station it is clear whose turn it is; elsewhere somebody has to be asked. */
+function labelOf(turn: Turn, doubt: Doubt, { isAtStation }: Who): string {
+  const at = timeOfDay({ wallMs: wallMs({ turn, doubt }), offsetMin: turn.startedAt.offsetMin });
+  const part = partOfDoubt(turn, doubt);
+  return isAtStation ? words.label(at, part) : words.labelWithPerson(at, part, turn.person);
 }

@@ -1,23 +1,19 @@
 import { useState } from 'preact/hooks';
 import { correctPerson } from '../../application/turn/correct-person';
+import { knownCode } from '../../domain/shop/known-code';
 import { settle as words } from '../../i18n/en/settle';
 import { useApp } from '../app';
-
-interface Props {
-  readonly turn: string;
-  readonly answers: { readonly by: string; readonly why: string } | null;
-  close(): void;
-}
+import type { Who } from './question';
 
 /** Another person was at the station: whose turn it was. */
-export function PersonForm({ turn, answers, close }: Props) {
+export function PersonForm({ turn, who, close }: { turn: string; who: Who; close(): void }) {
   const { bench, isReadOnly } = useApp();
   const [code, setCode] = useState('');
-  const isReady = !isReadOnly && code.trim() !== '' && answers !== null && answers.why !== '';
+  const isReady = !isReadOnly && code.trim() !== '';
   const putRight = (event: Event) => {
     event.preventDefault();
     if (!isReady) return;
-    correctPerson(bench, turn, code.trim(), answers);
+    correctPerson(bench, turn, knownCode(bench.shop.value.people, code), who);
     close();
   };
   return (
@@ -32,7 +28,6 @@ export function PersonForm({ turn, answers, close }: Props) {
           onInput={(event) => setCode(event.currentTarget.value)}
         />
       </label>
-      {(!answers || answers.why === '') && <p class="quiet small">{words.reasonHint}</p>}
       <div class="row">
         <button type="submit" class="button" disabled={!isReady}>
           {words.putRight}

@@ -4,7 +4,7 @@ import { changePart } from '../../../src/application/turn/change-part';
 import { endTurn } from '../../../src/application/turn/end-turn';
 import { explainStoppage } from '../../../src/application/turn/explain-stoppage';
 import { judgePart } from '../../../src/application/turn/judge-part';
-import { lastTurnStart } from '../../../src/application/turn/last-turn-start';
+import { lastTurn } from '../../../src/application/turn/last-turn';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { resumeWork } from '../../../src/application/turn/resume-work';
 import { startTurn } from '../../../src/application/turn/start-turn';
@@ -167,18 +167,39 @@ describe('the verbs of a turn', () => {
   });
 });
 
-describe('lastTurnStart', () => {
+describe('lastTurn', () => {
   it('is null in a shop that never had a turn', async () => {
     const { bench } = await openBench();
-    expect(await lastTurnStart(bench)).toBeNull();
+    expect(await lastTurn(bench)).toBeNull();
   });
 
-  it('names the person and the part of the newest turn, also after it was put away', async () => {
+  it('has the person of the newest turn and the part made last in it, also after it was put away', async () => {
     const { bench, clock } = await openTurn();
+    clock.pass(60_000);
+    markPartDone(bench, clock.now());
+    changePart(bench, partL);
+    clock.pass(90_000);
+    markPartDone(bench, clock.now());
+    endTurn(bench, clock.now());
+    bench.putAwayTurn();
+    await settled();
+    const last = await lastTurn(bench);
+    expect(last).toMatchObject({ person: 'K7', status: 'ended' });
+    expect(last!.cycles.at(-1)!.part).toBe(partL.part);
+  });
+
+  it('is shown again with its record, and never in the place of a turn that runs', async () => {
+    const { bench, clock } = await openTurn();
+    const { id } = bench.turn.value!;
     clock.pass(60_000);
     endTurn(bench, clock.now());
     bench.putAwayTurn();
     await settled();
-    expect(await lastTurnStart(bench)).toMatchObject({ person: 'K7', part: 't:1' });
+    await bench.showEndedTurn(id);
+    expect(bench.turn.value).toMatchObject({ id, status: 'ended', lastAtMs: 60_000 });
+    bench.putAwayTurn();
+    startTurn(bench, 'M2', partM);
+    await bench.showEndedTurn(id);
+    expect(bench.turn.value).toMatchObject({ person: 'M2', status: 'running' });
   });
 });

@@ -1,0 +1,83 @@
+import { useState } from 'preact/hooks';
+import { knownCode } from '../../domain/shop/known-code';
+import { settle as words } from '../../i18n/en/settle';
+import { useApp } from '../app';
+import type { Who } from './question';
+
+interface Props {
+  readonly who: Who;
+  /** In the words of the button that was pressed. */
+  readonly answer: string;
+  readonly needsWhy: boolean;
+  done(who: Who): void;
+  close(): void;
+}
+
+/** Asked with the first answer: who says so, and where a part or a person changes, why. */
+export function WhoForm({ who, answer, needsWhy, done, close }: Props) {
+  const { bench } = useApp();
+  const [by, setBy] = useState(who.by);
+  const [why, setWhy] = useState(who.why);
+  const [isMissing, setMissing] = useState(false);
+  const send = (event: Event) => {
+    event.preventDefault();
+    if (by.trim() === '' || (needsWhy && why.trim() === '')) return setMissing(true);
+    done({ ...who, by: knownCode(bench.shop.value.people, by), why: why.trim() });
+  };
+  return (
+    <form class="settle-form" onSubmit={send}>
+      <div class="settle-who">
+        <label class="field">
+          <span>{words.yourCode}</span>
+          <input
+            value={by}
+            maxLength={16}
+            autocomplete="off"
+            ref={(field) => {
+              if (field?.value === '') field.focus();
+            }}
+            onInput={(event) => setBy(event.currentTarget.value)}
+          />
+        </label>
+        {needsWhy && (
+          <label class="field">
+            <span>{words.reason}</span>
+            <input
+              value={why}
+              maxLength={120}
+              autocomplete="off"
+              onInput={(event) => setWhy(event.currentTarget.value)}
+            />
+          </label>
+        )}
+      </div>
+      {needsWhy && (
+        // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere
+        <div class="choices" role="group" aria-label={words.reason}>
+          {words.reasons.map((reason) => (
+            <button
+              type="button"
+              key={reason}
+              class="choice"
+              aria-pressed={reason === why}
+              onClick={() => setWhy(reason)}
+            >
+              {reason}
+            </button>
+          ))}
+        </div>
+      )}
+      <p class={isMissing ? 'fault' : 'quiet small'} role="status">
+        {needsWhy ? words.whoAndWhyHint : words.whoHint}
+      </p>
+      <div class="row">
+        <button type="submit" class="button">
+          {words.answerWith(answer)}
+        </button>
+        <button type="button" class="button" onClick={close}>
+          {words.cancel}
+        </button>
+      </div>
+    </form>
+  );
+}
