@@ -1,20 +1,46 @@
-import type { LedgerCategory } from '../../domain/turn/ledger-category';
+import { HatchSwatch } from '../../charts/hatch-swatch';
+import { LedgerBar } from '../../charts/ledger-bar';
+import { ledgerLook } from '../../charts/ledger-look';
+import { ledgerSeconds } from '../../domain/day/ledger-seconds';
+import { ledgerTotals } from '../../domain/turn/ledger-totals';
 import type { Turn } from '../../domain/turn/turn';
-import { wholeSeconds } from '../../domain/turn/whole-seconds';
+import { ledger as words } from '../../i18n/en/ledger';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { clockFace } from '../../i18n/format-duration';
-import type { CategoryTime } from './ledger-bar';
+import { roundedShares } from '../review/rounded-shares';
+import { useWidth } from '../review/use-width';
 
-/** Where the time of the turn went. The lines add up to the elapsed time, as printed. */
-export function LedgerSheet({ turn, spent }: { turn: Turn; spent: readonly CategoryTime[] }) {
-  // Spans without a gap, in whole seconds: lines, total and the list of stoppages agree as printed.
-  const seconds = (wanted: LedgerCategory) =>
-    turn.ledger
-      .filter(({ category }) => category === wanted)
-      .reduce((sum, span) => sum + wholeSeconds(span), 0);
-  const share = (ms: number) => own.share(turn.lastAtMs > 0 ? ms / turn.lastAtMs : 0);
+/** Where the time of the turn went, drawn as one bar and told in lines that add up, as printed, to the elapsed time. */
+export function LedgerSheet({ turn }: { turn: Turn }) {
+  const { ref, width } = useWidth();
+  const totals = ledgerTotals(turn.ledger);
+  const seconds = ledgerSeconds([turn]);
+  const used = ledgerLook.filter(({ category }) => totals[category] > 0);
+  const shares = roundedShares(
+    used.map(({ category }) => totals[category] / turn.lastAtMs),
+    2,
+  );
+  const pieces = used.map(({ category, hatching }, place) => ({
+    name: words.names[category],
+    amount: totals[category],
+    hatching,
+    time: clockFace(seconds[category] * 1_000),
+    share: own.share(shares[place]!),
+  }));
   return (
-    <section>
+    <section class="stack">
+      <h2>{words.title}</h2>
+      <div ref={ref}>
+        {width > 0 && (
+          <LedgerBar
+            id="own-ledger"
+            title={words.pictureTitle}
+            description={pieces.map(({ name, time }) => words.piece(name, time)).join(', ')}
+            width={width}
+            pieces={pieces}
+          />
+        )}
+      </div>
       <table class="sheet">
         <thead>
           <tr>
@@ -24,19 +50,19 @@ export function LedgerSheet({ turn, spent }: { turn: Turn; spent: readonly Categ
           </tr>
         </thead>
         <tbody>
-          {spent.map(([category, ms]) => (
-            <tr key={category}>
+          {pieces.map(({ name, hatching, time, share }) => (
+            <tr key={name}>
               <td>
-                <span class={`pace-swatch is-${category}`} aria-hidden="true" /> {own.categories[category]}
+                <HatchSwatch id={`own-swatch-${hatching}`} hatching={hatching} /> {name}
               </td>
-              <td>{clockFace(seconds(category) * 1_000)}</td>
-              <td>{share(ms)}</td>
+              <td>{time}</td>
+              <td>{share}</td>
             </tr>
           ))}
         </tbody>
         <tfoot>
           <tr>
-            <td>{own.elapsed}</td>
+            <td>{words.elapsed}</td>
             <td>{clockFace(turn.lastAtMs)}</td>
             <td />
           </tr>

@@ -1,14 +1,12 @@
 import './own-record.css';
 import { localDay } from '../../domain/day/local-day';
 import { partsOfDay } from '../../domain/day/part-of-day';
-import type { LedgerCategory } from '../../domain/turn/ledger-category';
-import { ledgerTotals } from '../../domain/turn/ledger-totals';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
+import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
-import { LedgerBar } from './ledger-bar';
 import { LedgerSheet } from './ledger-sheet';
 import { OwnDoubts } from './own-doubts';
 import { PartsSheet } from './parts-sheet';
@@ -22,17 +20,14 @@ export function OwnRecord({ turn }: { turn: Turn }) {
   const { person, startedAt, lastStamp } = turn;
   const day = localDay(startedAt);
   const lastDay = localDay(lastStamp);
-  const endedAt = lastDay === day ? timeOfDay(lastStamp) : `${lastDay} ${timeOfDay(lastStamp)}`;
+  const endedAt = lastDay === day ? timeOfDay(lastStamp) : `${formatDay(lastDay)}, ${timeOfDay(lastStamp)}`;
   const { aheadMs, planAheadMs } = pace(turn, lastStamp);
-  const spent = (Object.entries(ledgerTotals(turn.ledger)) as [LedgerCategory, number][]).filter(
-    ([, ms]) => ms > 0,
-  );
   return (
     <div class="page stack pace-own">
       <header class="row spread">
         <div>
           <h1>{own.ownTitle}</h1>
-          <p class="number">{own.ownWhen(person, day, timeOfDay(startedAt), endedAt)}</p>
+          <p class="number">{own.ownWhen(person, formatDay(day), timeOfDay(startedAt), endedAt)}</p>
         </div>
         <button type="button" class="button strong pace-another" onClick={() => bench.putAwayTurn()}>
           {own.startAnother}
@@ -49,15 +44,11 @@ export function OwnRecord({ turn }: { turn: Turn }) {
           </span>
         </p>
       )}
+      <OwnDoubts turn={turn} />
       <div class="pace-own-sheets">
         <PartsSheet lines={partsOfDay(turn.cycles)} />
-        <section class="stack pace-own-wide">
-          <h2>{own.ledgerTitle}</h2>
-          <LedgerBar spent={spent} />
-        </section>
-        <LedgerSheet turn={turn} spent={spent} />
+        <LedgerSheet turn={turn} />
         <StoppageSheet turn={turn} />
-        <OwnDoubts turn={turn} />
       </div>
     </div>
   );
