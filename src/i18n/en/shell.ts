@@ -9,6 +9,7 @@ export const shell = {
     shop: 'What do we make, how, and at what pace?',
     records: 'Is my data safe, and how do I get it out?',
   },
+  timing: { running: 'running', stopped: 'stopped' },
   notices: 'Notices',
   saved: 'Saved',
   recorded: 'Recorded, saving …',

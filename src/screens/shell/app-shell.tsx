@@ -58,13 +58,29 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
             key={name}
             href={routeHash({ screen: name, id: '', isDemo: app.isDemo })}
             aria-current={name === screen ? 'page' : undefined}
+            aria-describedby={`shell-timing-${name}`}
           >
             {words.screens[name]}
+            <TimingMark name={name} isShown={name === screen} />
           </a>
         ))}
       </nav>
       <main class="shell-main">{shown?.name === screen && <shown.Screen />}</main>
     </div>
+  );
+}
+
+/** On every other screen: something is being timed there, and one tap leads back to it. */
+function TimingMark({ name, isShown }: { name: ScreenName; isShown: boolean }) {
+  const { bench } = useApp();
+  const turn = name === 'pace' ? bench.turn.value : null;
+  const study = name === 'study' ? bench.study.value : null;
+  const isTiming = (turn !== null && turn.status !== 'ended') || study?.status === 'open';
+  if (isShown || !isTiming) return null;
+  return (
+    <span class="shell-timing" id={`shell-timing-${name}`} aria-hidden="true">
+      {words.timing[turn?.status === 'stopped' ? 'stopped' : 'running']}
+    </span>
   );
 }
 
