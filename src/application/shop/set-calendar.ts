@@ -1,6 +1,7 @@
 import { SHOP_STREAM } from '../../domain/records/log-record';
 import type { DayStretch, ShiftCalendar, ShiftTimes } from '../../domain/shop/shift-calendar';
 import type { Bench } from '../bench';
+import { planShift } from '../turn/plan-shift';
 
 /** More than this is no shift calendar but a slip. */
 export const MOST_SHIFTS = 6;
@@ -9,7 +10,7 @@ const DAY_MIN = 1_440;
 
 /**
  * Sets when the shop works. It is a default: what is tapped goes before it. A turn keeps the breaks that were
- * planned when it began, so a new calendar changes nothing that is past.
+ * planned when it began, so a new calendar changes nothing that is past; the turn that runs gets the new ones.
  *
  * @throws {RangeError} setCalendar requires times of the day in whole minutes
  * @throws {RangeError} setCalendar requires weekdays from 1 to 7 for every shift, each once
@@ -39,6 +40,7 @@ export function setCalendar(bench: Bench, calendar: ShiftCalendar): void {
     throw new RangeError('setCalendar requires each exception to be for a day of its own');
   }
   bench.record(SHOP_STREAM, [{ kind: 'calendar-set', calendar }]);
+  planShift(bench);
 }
 
 /** Whether the breaks of a shift lie in it and do not overlap. */

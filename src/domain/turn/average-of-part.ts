@@ -6,10 +6,7 @@ import type { Turn } from './turn';
  * The running average of one part of whoever is there in this turn, stoppages out, in milliseconds, over the `n` parts that count
  * of all that were `done`; null before the first that counts.
  */
-export function averageOfPart(
-  turn: Turn,
-  part: string,
-): { n: number; done: number; meanMs: number } | null {
+export function averageOfPart(turn: Turn, part: string): { n: number; done: number; meanMs: number } | null {
   const own = ownOfTurn(turn).cycles.filter((cycle) => cycle.part === part);
   const netTimesMs = own.filter(({ isCounted }) => isCounted).map(({ netMs }) => netMs);
   if (netTimesMs.length === 0) return null;

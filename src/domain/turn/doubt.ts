@@ -29,6 +29,11 @@ export type Doubt = {
       readonly suggestion: { readonly from: PartInHand; readonly to: PartInHand };
     }
   | {
+      /** A planned break lies in the part, and nobody tapped: was it taken? The stretch is the break's. */
+      readonly kind: 'planned-break';
+      readonly suggestion: 'break';
+    }
+  | {
       /** A run of parts that fits the target of another part. */
       readonly kind: 'another-part';
       readonly suggestion: { readonly fits: PartInHand; readonly partsDone: readonly string[] };

@@ -9,8 +9,10 @@ import { isPersonSaid } from './is-person-said';
 import { judgeCycles } from './judge-cycles';
 import { netTimes } from './net-times';
 import { peopleLine } from './people-line';
+import { plannedShift } from './planned-shift';
 import { reclassifyLedger } from './reclassify-ledger';
 import { secondTaps } from './second-taps';
+import { spannedBreaks } from './spanned-breaks';
 import type { Cycle, Turn } from './turn';
 import { TurnBuilder } from './turn-builder';
 import { turnRemarks } from './turn-remarks';
@@ -47,7 +49,10 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
 
   const ledger = remarks.reclassified.reduce(reclassifyLedger, building.ledger);
   const { parts } = building;
-  const judged = judgeCycles(parts, netTimes(ledger, parts), remarks);
+  const planned = plannedShift(placed);
+  const breaks = spannedBreaks(ledger, parts, planned, remarks.workedBreaks);
+  const spansBreak = new Set(breaks.map(({ key }) => key));
+  const judged = judgeCycles(parts, netTimes(ledger, parts), remarks, spansBreak);
   const wrong = wrongParts(judged, partsNamed(records), remarks.confirmedParts);
   const isWrong = new Set(wrong.flatMap(({ suggestion }) => suggestion.partsDone));
   const cycles = judged.map((cycle) =>
@@ -60,6 +65,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     id: recordKey(first),
     person: people.at(-1)!.person,
     people,
+    planned,
     startedAt: first.stamp,
     status: building.status,
     inHand: building.inHand,
@@ -68,7 +74,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     stoppages: building.stoppages,
     gaps: building.gapsTaken,
     changes: building.changes,
-    doubts: [...tapped, ...cycles.flatMap(twoParts), ...wrong].sort((a, b) => a.toMs - b.toMs),
+    doubts: [...tapped, ...breaks, ...cycles.flatMap(twoParts), ...wrong].sort((a, b) => a.toMs - b.toMs),
     confirmedParts: remarks.confirmedParts,
     partBeganAtMs: building.partBeganAtMs,
     partStoppedMs: building.partStoppedMs,

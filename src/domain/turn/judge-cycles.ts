@@ -11,12 +11,15 @@ const RECENT = 5;
 
 /**
  * Cycles from the parts tapped and their net times. Which of them count in means is asked, never decided: what
- * looks like two parts, and what holds an open gap, stays out until a person says.
+ * looks like two parts, and what holds an open gap or a planned break, stays out until a person says.
+ *
+ * @param spansBreak keys of the parts that a planned break lies in, of which nobody said whether it was taken
  */
 export function judgeCycles(
   parts: readonly PartTapped[],
   netTimesMs: readonly number[],
   remarks: Pick<TurnRemarks, 'cycles' | 'recoded' | 'setAside' | 'outcomes'>,
+  spansBreak: ReadonlySet<string>,
 ): Cycle[] {
   const recent = new Map<string, number[]>();
   return parts.flatMap((tapped, place) => {
@@ -27,7 +30,13 @@ export function judgeCycles(
     const said = remarks.cycles.get(own.key);
     const usual = recent.get(part) ?? [];
     const isLong = said === undefined && touchMs === null && isUnbroken && isAboutTwice(netMs, usual);
-    const doubt = hasOpenGap ? 'gap' : isLong ? 'two-parts' : null;
+    const doubt = hasOpenGap
+      ? 'gap'
+      : spansBreak.has(own.key)
+        ? 'planned-break'
+        : isLong
+          ? 'two-parts'
+          : null;
     const setAside = remarks.setAside.get(own.key) ?? '';
     const isCounted = doubt === null && said !== 'interrupted' && setAside === '';
     const cycle: Cycle = { ...own, part, partCode, targetMs, netMs, isCounted, doubt, setAside };

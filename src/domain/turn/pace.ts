@@ -40,7 +40,8 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const { targetMs } = turn.inHand;
   const isShared = turn.people.at(-1)!.fromMs > turn.partBeganAtMs;
   const isMeasured = targetMs !== null && turn.status !== 'ended' && !isShared;
-  const overMs = isMeasured ? Math.max(0, partElapsedMs - turn.partGapMs - targetMs) : 0;
+  const breakMs = breakTime(turn, runningUntilMs);
+  const overMs = isMeasured ? Math.max(0, partElapsedMs - turn.partGapMs - breakMs - targetMs) : 0;
   const earnedMs = measured.reduce(
     (sum, cycle) => sum + (cycle.outcome === 'scrap' ? 0 : cycle.targetMs!),
     0,
@@ -61,6 +62,19 @@ export function pace(turn: Turn, now: Stamp): Pace {
     planAheadMs: aheadMs === null ? null : aheadMs - stoppedMs,
     partsAhead: aheadMs === null || !targetMs ? null : aheadMs / targetMs,
   };
+}
+
+/**
+ * Time of planned breaks in the part in hand, in which the position stands still as long as nobody says otherwise. A
+ * stop, or a gap that is asked about, goes before what was planned.
+ */
+function breakTime({ planned, partBeganAtMs, stoppages, gaps }: Turn, untilMs: number): number {
+  return planned.breaks.reduce((sum, { fromMs, toMs }) => {
+    const isInside = (other: { fromMs: number; toMs: number | null }) =>
+      other.fromMs < toMs && (other.toMs ?? toMs) > fromMs;
+    if (stoppages.some(isInside) || gaps.some(isInside)) return sum;
+    return sum + Math.max(0, Math.min(toMs, untilMs) - Math.max(fromMs, partBeganAtMs));
+  }, 0);
 }
 
 function costsThePlan({ category }: { category: LedgerCategory }): boolean {

@@ -1,5 +1,8 @@
 import type { PlacedRecord } from '../records/place-on-timeline';
+import { recordKey } from '../records/record-key';
 import type { TurnFact } from '../records/turn-fact';
+import { breakName } from './spanned-breaks';
+import type { LedgerSpan } from './turn';
 
 type Said<Kind extends TurnFact['kind']> = Extract<TurnFact, { kind: Kind }>;
 
@@ -13,7 +16,9 @@ export interface TurnRemarks {
   readonly taps: ReadonlyMap<string, boolean>;
   readonly cycles: ReadonlyMap<string, Said<'cycle-judged'>['as']>;
   readonly recoded: ReadonlyMap<string, Said<'part-recoded'>>;
-  readonly reclassified: readonly Said<'time-reclassified'>[];
+  readonly reclassified: readonly LedgerSpan[];
+  /** Planned breaks through which work went on, by name. */
+  readonly workedBreaks: ReadonlySet<string>;
   /** Causes of the parts that are set aside. */
   readonly setAside: ReadonlyMap<string, string>;
   readonly confirmedParts: ReadonlySet<string>;
@@ -31,7 +36,8 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
   const taps = new Map<string, boolean>();
   const cycles = new Map<string, Said<'cycle-judged'>['as']>();
   const recoded = new Map<string, Said<'part-recoded'>>();
-  const reclassified: Said<'time-reclassified'>[] = [];
+  const reclassified = new Map<string, LedgerSpan>();
+  const workedBreaks = new Set<string>();
   const setAside = new Map<string, string>();
   const confirmedParts = new Set<string>();
   const confirmedPeople = new Set<string>();
@@ -62,8 +68,18 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
         for (const key of fact.partDone) recoded.set(key, fact);
         break;
       case 'time-reclassified':
-        reclassified.push(fact);
+        reclassified.set(recordKey(record), fact);
         break;
+      case 'break-answered': {
+        const { fromMs, toMs } = fact;
+        const name = breakName(fact.partDone, fromMs);
+        // The last answer holds, and stands where it was said among all that was reclassified.
+        reclassified.delete(name);
+        workedBreaks.delete(name);
+        if (fact.as === 'work') workedBreaks.add(name);
+        else reclassified.set(name, { category: 'planned-break', reason: 'break', label: '', fromMs, toMs });
+        break;
+      }
       case 'part-set-aside':
         setAside.set(fact.partDone, fact.cause);
         break;
@@ -89,7 +105,8 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
     taps,
     cycles,
     recoded,
-    reclassified,
+    reclassified: [...reclassified.values()],
+    workedBreaks,
     setAside,
     confirmedParts,
     confirmedPeople,

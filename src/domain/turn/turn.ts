@@ -4,6 +4,7 @@ import type { Doubt, DoubtKind } from './doubt';
 import type { Gap } from './find-gaps';
 import type { LedgerCategory } from './ledger-category';
 import type { PersonSpan } from './people-line';
+import type { PlannedShift } from './planned-shift';
 
 /** An operator's stretch at a station, as its records tell it. All times in milliseconds. */
 export interface Turn {
@@ -12,6 +13,8 @@ export interface Turn {
   readonly person: string;
   /** Who was there all through the turn, gapless and in order; the last span has no end. */
   readonly people: readonly PersonSpan[];
+  /** What the shop's calendar had planned when it began. */
+  readonly planned: PlannedShift;
   readonly startedAt: Stamp;
   readonly status: 'running' | 'stopped' | 'ended';
   readonly inHand: PartInHand;
