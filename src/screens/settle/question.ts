@@ -1,6 +1,5 @@
 import type { Bench } from '../../application/bench';
 import { answerBreak } from '../../application/turn/answer-break';
-import { answerBreak } from '../../application/turn/answer-break';
 import { answerGap } from '../../application/turn/answer-gap';
 import { confirmPart } from '../../application/turn/confirm-part';
 import { confirmPerson } from '../../application/turn/confirm-person';
@@ -72,14 +71,6 @@ export function question(bench: Bench, turn: Turn, doubt: Doubt): { text: string
         })),
       };
     }
-    case 'planned-break':
-      return {
-        text: words.breakIn(lengthMs),
-        choices: [
-          { word: words.breakTaken, say: (who) => answerBreak(bench, id, doubt, 'break', code(who)) },
-          { word: words.breakWorked, say: (who) => answerBreak(bench, id, doubt, 'work', code(who)) },
-        ],
-      };
     case 'planned-break':
       return {
         text: words.breakIn(lengthMs),
