@@ -6,6 +6,7 @@ export interface StudyInList {
   readonly id: string;
   readonly title: string;
   readonly partCode: string;
+  readonly operator: string;
   readonly startedAt: Stamp;
   readonly imported: boolean;
 }
@@ -17,11 +18,13 @@ export async function listStudies(bench: Bench, count = 50): Promise<StudyInList
     const { fact } = record;
     const about = { id: recordKey(record), startedAt: record.stamp };
     if (fact.kind === 'study-started') {
-      return [{ ...about, title: fact.title, partCode: fact.partCode, imported: false }];
+      return [
+        { ...about, title: fact.title, partCode: fact.partCode, operator: fact.operator, imported: false },
+      ];
     }
     if (fact.kind === 'study-imported') {
-      const partCode = fact.rows[0]?.carried.part ?? '';
-      return [{ ...about, title: fact.study, partCode, imported: true }];
+      const { part = '', operator = '' } = fact.rows[0]?.carried ?? {};
+      return [{ ...about, title: fact.study, partCode: part, operator, imported: true }];
     }
     return [];
   });

@@ -3,8 +3,11 @@ export const studySheet = {
   title: 'Study summary sheet',
   answer: {
     name: 'Standard time',
+    without: (elements: string) => `Standard time, still without ${elements}:`,
     none: 'No standard time yet:',
-    beside: (allowance: string, pieces: string) => `allowance ${allowance}; ${pieces} pieces an hour`,
+    allowance: (pct: string, basis: string, machinePct: string | null) =>
+      `allowance ${pct} ${basis}${machinePct === null ? '' : `, ${machinePct} on the machine’s run`}`,
+    beside: (allowance: string, pieces: string) => `${allowance}; ${pieces} pieces an hour`,
   },
   back: 'All studies',
   opening: 'Opening the study …',
@@ -30,7 +33,7 @@ export const studySheet = {
   },
   unit: 'Times in',
   units: { min: 'decimal minutes', s: 'seconds' },
-  form: 'Readings needed, form',
+  form: 'Count them by',
   forms: { t: 't, iterated', tPilot: 't, pilot', z: 'z', ilo: 'short form' },
 
   columns: {
@@ -43,17 +46,18 @@ export const studySheet = {
     frequency: 'Per unit',
     perUnit: 'NT per unit',
     precision: '± at 95 %',
-    needed: 'n needed',
+    needed: 'Readings for ± 5 %',
   },
   explain: (figure: string, value: string) => `${figure}: ${value}. Show its working`,
   tapToExplain: 'Tap a figure to see its working.',
   leftOutCount: (count: number) => `+ ${count} out`,
   onceIn: (units: number) => `1/${units}`,
+  tooFew: 'too few',
   fewReadings: (n: number) => `n = ${n}, the readings themselves, no interval:`,
   reasons: {
     noReading: 'no usable reading',
     oneReading: 'one reading has no spread',
-    twoReadings: 'needs at least two readings',
+    fiveFirst: 'take five first',
   },
   share: (element: string, excluded: number, all: number) =>
     `${element}: ${excluded} of ${all} readings left out. Above one in ten, look at the method first.`,
@@ -138,6 +142,8 @@ export const studySheet = {
     foreignInside: 'Inside',
     foreignTime: 'Time',
     foreignTotal: 'Together',
+    foreignOpen: (name: string) => `${name}: say what it was`,
+    isFlagged: 'worth a look',
     unknownPlace: 'not known',
   },
 
@@ -159,7 +165,24 @@ export const studySheet = {
     higher: 'Rating 5 higher',
     machine: 'Machine-controlled: 100, locked.',
     foreign: 'Foreign: not rated.',
+    note: 'Remark',
+    foreignName: 'What it was',
+    keepNote: 'Keep it',
     kept: 'The first reading and every change of it stay in the records.',
+  },
+
+  look: {
+    title: 'Worth a look',
+    why: {
+      quick: (element: string, cycle: number, time: string) =>
+        `${element}, cycle ${cycle}: ${time}, a second tap in one moment? Then leave it out, and the reading before it.`,
+      high: (element: string, cycle: number, time: string) =>
+        `${element}, cycle ${cycle}: ${time}, far longer than the others.`,
+      low: (element: string, cycle: number, time: string) =>
+        `${element}, cycle ${cycle}: ${time}, far shorter than the others. Was a step skipped?`,
+    },
+    open: 'Open it',
+    note: 'Nothing is left out by a test. Chance alone gives such readings too: without a cause they stay in.',
   },
 
   /** By cause; the letter stands beside a reading that was left out for it. */

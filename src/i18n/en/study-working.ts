@@ -37,6 +37,7 @@ export const studyWorking = {
     what: 'Normal time',
     words: 'mean of each observed time times its own rating: the mean of products, not the product of means',
     symbols: 'NT = Σ (OTᵢ · Rᵢ ÷ 100) ÷ n',
+    machine: 'The machine’s time as it was observed: it is never rated, so its NT is its OT.',
     source:
       'With one rating an element it is average observed time × rating, as in Heizer & Render, Operations Management.',
   },

@@ -44,26 +44,35 @@ export function ElementFields({ element, onChange, onRemove, onMoveUp, onMoveDow
           onChoose={(chosen) => onChange({ elementClass: chosen })}
         />
         {element.elementClass === 'occasional' && (
-          <TextField
-            label={words.units}
-            value={element.units}
-            mode="numeric"
-            narrow
-            onInput={(units) => onChange({ units })}
-          />
+          <label class="field study-units">
+            <span>{words.units}</span>
+            <span class="row">
+              <input
+                type="text"
+                value={element.units}
+                inputMode="numeric"
+                autocomplete="off"
+                required
+                onInput={(event) => onChange({ units: event.currentTarget.value })}
+              />
+              {words.unitsOf}
+            </span>
+          </label>
         )}
         <ChoiceRow
           label={words.work}
           options={study.works}
           value={element.work}
-          onChoose={(work) => onChange({ work })}
+          onChoose={(work) => onChange(work === 'machine' ? { work, placement: 'external' } : { work })}
         />
-        <ChoiceRow
-          label={words.placement}
-          options={study.placements}
-          value={element.placement}
-          onChoose={(placement) => onChange({ placement })}
-        />
+        {element.work !== 'machine' && (
+          <ChoiceRow
+            label={words.placement}
+            options={words.placements}
+            value={element.placement}
+            onChoose={(placement) => onChange({ placement })}
+          />
+        )}
       </div>
       <div class="row study-element-acts">
         <button type="button" class="button strong" onClick={onDone}>

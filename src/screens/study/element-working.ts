@@ -94,6 +94,9 @@ function ratingNumbers(evidence: ElementEvidence): string[] {
 
 function normalNumbers(evidence: ElementEvidence): string[] {
   const { summary, time } = evidence;
+  if (summary.work === 'machine') {
+    return [words.normal.machine, `NT = ${time.said(summary.normalMeanMs ?? 0)}`];
+  }
   const terms = used(evidence).map(
     ({ observedMs, ratingPct }) => `${time.figure(observedMs)} · ${formatNumber(ratingPct / 100, 2)}`,
   );

@@ -1,19 +1,25 @@
+import { Fragment } from 'preact';
+import type { LogRecord } from '../../domain/records/log-record';
 import type { ForeignLetter } from '../../domain/study/foreign-letters';
-import type { Reading } from '../../domain/study/study';
+import type { Reading, Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { ReadingEditor } from './reading-editor';
 import type { TimeWords } from './time-words';
 
 const words = studySheet.observation;
 
 interface Props {
+  readonly study: Study;
   readonly letters: readonly ForeignLetter[];
-  readonly readings: readonly Reading[];
   readonly time: TimeWords;
+  readonly openReading: string | null;
+  readonly onToggle: (id: string) => void;
+  readonly onRecord: (records: readonly LogRecord[]) => void;
 }
 
 /** What the capital letters on the sheet stand for. */
-export function ForeignList({ letters, readings, time }: Props) {
+export function ForeignList({ study, letters, time, openReading, onToggle, onRecord }: Props) {
   if (letters.length === 0) return null;
   const total = letters.reduce((sum, { reading }) => sum + (reading.row.observedMs ?? 0), 0);
   return (
@@ -34,19 +40,7 @@ export function ForeignList({ letters, readings, time }: Props) {
           </th>
         </tr>
       </thead>
-      <tbody>
-        {letters.map(({ letter, reading: { id, row }, inside }) => (
-          <tr key={id}>
-            <td>{letter}</td>
-            <td class="words">{row.element}</td>
-            <td>{row.cycle}</td>
-            <td class="words">
-              {readings.find((reading) => reading.id === inside)?.row.element ?? words.unknownPlace}
-            </td>
-            <td>{row.observedMs === null ? allWords.none : time.figure(row.observedMs)}</td>
-          </tr>
-        ))}
-      </tbody>
+      <tbody>{letters.map(({ letter, reading, inside }) => line(letter, reading, inside))}</tbody>
       <tfoot>
         <tr>
           <td colSpan={4}>{words.foreignTotal}</td>
@@ -55,4 +49,43 @@ export function ForeignList({ letters, readings, time }: Props) {
       </tfoot>
     </table>
   );
+
+  function line(letter: string, reading: Reading, inside: string | null) {
+    const { id, row } = reading;
+    return (
+      <Fragment key={id}>
+        <tr>
+          <td>{letter}</td>
+          <td class="words">
+            <button
+              type="button"
+              class="study-foreign-name"
+              aria-label={words.foreignOpen(row.element)}
+              onClick={() => onToggle(id)}
+            >
+              {row.element}
+            </button>
+          </td>
+          <td>{row.cycle}</td>
+          <td class="words">
+            {study.readings.find((other) => other.id === inside)?.row.element ?? words.unknownPlace}
+          </td>
+          <td>{row.observedMs === null ? allWords.none : time.figure(row.observedMs)}</td>
+        </tr>
+        {id === openReading && (
+          <tr>
+            <td class="words" colSpan={5}>
+              <ReadingEditor
+                study={study}
+                reading={reading}
+                time={time}
+                onRecord={onRecord}
+                onClose={() => onToggle(id)}
+              />
+            </td>
+          </tr>
+        )}
+      </Fragment>
+    );
+  }
 }

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { study } from '../../i18n/en/study';
 import { ElementFields } from './element-fields';
+import { kindWords } from './kind-words';
 import { type ElementDraft, newElementDraft, wholeOf } from './study-draft';
 
 const words = study.prepare;
@@ -93,8 +94,7 @@ interface LineProps {
 }
 
 function ElementLine({ number, element, onOpen }: LineProps) {
-  const { name, breakPoint, elementClass, units, work, placement } = element;
-  const kind = [study.classes[elementClass], study.works[work], study.placements[placement]].join(' · ');
+  const { name, breakPoint, elementClass, units } = element;
   return (
     <tr>
       <td>{number}</td>
@@ -103,8 +103,12 @@ function ElementLine({ number, element, onOpen }: LineProps) {
         {breakPoint && <div class="quiet small">{breakPoint}</div>}
       </td>
       <td class="words">
-        {kind}
-        {elementClass === 'occasional' && <div class="quiet small">{words.onceIn(wholeOf(units))}</div>}
+        {kindWords(element)}
+        {elementClass === 'occasional' && (
+          <div class="quiet small">
+            {wholeOf(units) > 0 ? words.onceIn(wholeOf(units)) : words.onceInMissing}
+          </div>
+        )}
       </td>
       <td>
         <button

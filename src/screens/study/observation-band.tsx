@@ -17,6 +17,8 @@ interface Props {
   /** Columns for cycles, filled or not, so that bands stand in line. */
   readonly width: number;
   readonly letters: readonly ForeignLetter[];
+  /** Readings worth a look. */
+  readonly flagged: ReadonlySet<string>;
   readonly time: TimeWords;
   readonly openReading: string | null;
   readonly onToggle: (id: string) => void;
@@ -24,7 +26,7 @@ interface Props {
 }
 
 export function ObservationBand(props: Props) {
-  const { study, lines, cycles, width, letters, time, openReading, onToggle, onRecord } = props;
+  const { study, lines, cycles, width, letters, flagged, time, openReading, onToggle, onRecord } = props;
   const blanks = Array.from({ length: width - cycles.length }, (_, index) => index);
   const name = words.cycles(cycles[0] ?? 0, cycles.at(-1) ?? 0);
   return (
@@ -67,6 +69,7 @@ export function ObservationBand(props: Props) {
                     letters={letters
                       .filter(({ inside }) => inside === reading.id)
                       .map(({ letter }) => letter)}
+                    isFlagged={flagged.has(reading.id)}
                     time={time}
                     isOpen={reading.id === openReading}
                     onToggle={() => onToggle(reading.id)}

@@ -1,5 +1,6 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import type { LogRecord } from '../../domain/records/log-record';
+import { flagReadings } from '../../domain/study/flag-readings';
 import { foreignLetters } from '../../domain/study/foreign-letters';
 import type { Study } from '../../domain/study/study';
 import type { StudySummary } from '../../domain/study/summarise-study';
@@ -10,6 +11,7 @@ import { ObservationSums } from './observation-sums';
 import { SheetLegend } from './sheet-legend';
 import type { TimeWords } from './time-words';
 import { usePortrait } from './use-portrait';
+import { WorthALook } from './worth-a-look';
 
 const words = studySheet.observation;
 /** Cycles that fit beside the element's name, and with readings of five digits. */
@@ -39,10 +41,20 @@ export function ObservationSheet({ study, summary, time, onRecord }: Props) {
   );
   const lines = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const letters = foreignLetters(study.readings);
+  const flagged = useMemo(() => flagReadings(study.readings), [study]);
+  const flaggedIds = new Set(flagged.map(({ reading: { id } }) => id));
+  const toggle = (id: string) => setOpenReading(id === openReading ? null : id);
+  /** Turns to the sheet with the reading on it, and opens it there. */
+  const openAt = (id: string) => {
+    const cycle = study.readings.find((reading) => reading.id === id)?.row.cycle ?? 0;
+    setSheet(Math.max(0, Math.floor(cycles.indexOf(cycle) / SHEET)));
+    setOpenReading(id);
+  };
   return (
     <section class="stack" aria-labelledby="study-observation">
       <h2 id="study-observation">{words.title}</h2>
       <p class="quiet small no-print">{words.note}</p>
+      <WorthALook flagged={flagged} time={time} onOpen={openAt} />
       {cycles.length > SHEET && (
         <div class="row no-print">
           <button type="button" class="button" disabled={sheet === 0} onClick={() => setSheet(sheet - 1)}>
@@ -67,15 +79,23 @@ export function ObservationSheet({ study, summary, time, onRecord }: Props) {
           cycles={band}
           width={width}
           letters={letters}
+          flagged={flaggedIds}
           time={time}
           openReading={openReading}
-          onToggle={(id) => setOpenReading(id === openReading ? null : id)}
+          onToggle={toggle}
           onRecord={onRecord}
         />
       ))}
       <SheetLegend readings={study.readings} />
       <ObservationSums study={study} lines={lines} time={time} />
-      <ForeignList letters={letters} readings={study.readings} time={time} />
+      <ForeignList
+        study={study}
+        letters={letters}
+        time={time}
+        openReading={openReading}
+        onToggle={toggle}
+        onRecord={onRecord}
+      />
     </section>
   );
 }

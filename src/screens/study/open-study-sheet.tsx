@@ -54,11 +54,10 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   const breakPoints = new Map(study.heading?.elements.map(({ name, breakPoint }) => [name, breakPoint]));
   return (
     <>
-      <SheetAnswer summary={summary} time={time} reason={halfMethodReason(summary)} />
+      <SheetAnswer summary={summary} time={time} reason={halfMethodReason(summary)} unseen={unseen} />
       <SheetHead study={study} />
       <div class="row study-switches no-print">
         <ChoiceRow label={words.unit} options={words.units} value={unit} onChoose={setUnit} />
-        <ChoiceRow label={words.form} options={words.forms} value={form} onChoose={setForm} />
       </div>
       <p class="quiet small no-print">{words.tapToExplain}</p>
       <SummaryTable
@@ -68,6 +67,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         time={time}
         form={form}
         open={open}
+        onForm={setForm}
       />
       <ExclusionNotes elements={ofTheJob.map(({ element }) => element)} rows={rows} />
       {unseen.length > 0 && <p class="fault">{words.unseen(allWords.and(unseen))}</p>}

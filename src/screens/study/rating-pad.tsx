@@ -86,8 +86,7 @@ function Shown({ judged, lock, onSwitch }: Pick<Props, 'judged' | 'lock' | 'onSw
   const { element, ratingPct, isEnded } = judged;
   const lines = (
     <>
-      <span class="study-pad-element">{element}</span>
-      <strong class="number">{ratingPct}</strong>
+      <span class="study-pad-element">{element}</span> <strong class="number">{ratingPct}</strong>{' '}
       <span class="study-pad-when">{isEnded ? words.ended : words.inHand}</span>
     </>
   );
@@ -99,13 +98,9 @@ function Shown({ judged, lock, onSwitch }: Pick<Props, 'judged' | 'lock' | 'onSw
     );
   }
   return (
-    <button
-      type="button"
-      class="button study-pad-shown"
-      aria-label={words.ratingOf(element, ratingPct, isEnded)}
-      onClick={onSwitch}
-    >
+    <button type="button" class="button study-pad-shown" onClick={onSwitch}>
       {lines}
+      <span class="visually-hidden">{isEnded ? words.rateInHand : words.rateEnded}</span>
     </button>
   );
 }

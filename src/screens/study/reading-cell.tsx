@@ -9,13 +9,14 @@ interface Props {
   readonly reading: Reading;
   /** Foreign elements that fell into it. */
   readonly letters: readonly string[];
+  readonly isFlagged: boolean;
   readonly time: TimeWords;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
 }
 
 /** A reading as it stands on paper: the rating left of it, struck through and still legible when left out. */
-export function ReadingCell({ reading, letters, time, isOpen, onToggle }: Props) {
+export function ReadingCell({ reading, letters, isFlagged, time, isOpen, onToggle }: Props) {
   const { element, cycle, observedMs, ratingPct, excluded, carried } = reading.row;
   return (
     <button type="button" class="study-reading" aria-expanded={isOpen} onClick={onToggle}>
@@ -27,6 +28,11 @@ export function ReadingCell({ reading, letters, time, isOpen, onToggle }: Props)
         <span class={excluded === null ? '' : 'struck'}>{time.reading(observedMs)}</span>
       )}
       {carried.clock_flag && '*'}
+      {isFlagged && (
+        <sup class="study-reading-letter">
+          ?<span class="visually-hidden"> {words.isFlagged}</span>
+        </sup>
+      )}
       {excluded !== null && (
         <sup>
           {causeLetter(excluded)}

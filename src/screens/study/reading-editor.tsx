@@ -8,6 +8,7 @@ import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { CauseChooser } from './cause-chooser';
 import { causeWords } from './cause-words';
+import { NoteField } from './note-field';
 import { RatingCorrection } from './rating-correction';
 import type { TimeWords } from './time-words';
 
@@ -60,7 +61,7 @@ export function ReadingEditor({ study, reading, time, onRecord, onClose }: Props
           )}
         </div>
       )}
-      {excluded === null && !isChoosing && (
+      {excluded === null && !isChoosing && row.elementClass !== 'foreign' && (
         <div>
           <button type="button" class="button" disabled={isReadOnly} onClick={() => setIsChoosing(true)}>
             {words.leaveOut} …
@@ -75,8 +76,8 @@ export function ReadingEditor({ study, reading, time, onRecord, onClose }: Props
           }}
         />
       )}
-      {work === 'machine' ? (
-        <p class="quiet">{words.machine}</p>
+      {work === 'machine' || row.elementClass === 'foreign' ? (
+        <p class="quiet">{row.elementClass === 'foreign' ? words.foreign : words.machine}</p>
       ) : (
         observedMs !== null && (
           <RatingCorrection
@@ -87,6 +88,7 @@ export function ReadingEditor({ study, reading, time, onRecord, onClose }: Props
           />
         )
       )}
+      <NoteField key={`${id} ${row.element}`} study={study} reading={reading} onRecord={onRecord} />
       <p class="quiet small">{words.kept}</p>
     </section>
   );

@@ -9,11 +9,13 @@ interface Props {
   readonly time: TimeWords;
   /** Why there is no standard time, when there is none. */
   readonly reason: string;
+  /** Elements of the method without a single reading. */
+  readonly unseen: readonly string[];
 }
 
 /** The answer to the screen's question, before everything that leads to it. */
-export function SheetAnswer({ summary, time, reason }: Props) {
-  const { standardTimeMs, piecesPerHour, terms } = summary;
+export function SheetAnswer({ summary, time, reason, unseen }: Props) {
+  const { standardTimeMs, piecesPerHour, terms, machineMs } = summary;
   if (standardTimeMs === null || piecesPerHour === null) {
     return (
       <p class="study-answer">
@@ -21,11 +23,16 @@ export function SheetAnswer({ summary, time, reason }: Props) {
       </p>
     );
   }
-  const pct = formatNumber(terms.allowancePct, Number.isInteger(terms.allowancePct) ? 0 : 2);
-  const allowance = `${pct} % ${allWords.terms.bases[terms.basis]}`;
+  const percent = (pct: number) => `${formatNumber(pct, Number.isInteger(pct) ? 0 : 2)} %`;
+  const allowance = words.answer.allowance(
+    percent(terms.allowancePct),
+    allWords.terms.bases[terms.basis],
+    machineMs > 0 ? percent(terms.machineAllowancePct) : null,
+  );
   return (
     <p class="study-answer">
-      {words.answer.name} <strong class="number">{time.said(standardTimeMs)}</strong>{' '}
+      {unseen.length > 0 ? words.answer.without(allWords.and(unseen)) : words.answer.name}{' '}
+      <strong class="number">{time.said(standardTimeMs)}</strong>{' '}
       <span class="quiet">{words.answer.beside(allowance, formatNumber(piecesPerHour, 1))}</span>
     </p>
   );

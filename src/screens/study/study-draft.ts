@@ -54,7 +54,7 @@ export function draftOfMethod(
     elements: (method?.elements ?? []).map(({ unitsPerOccurrence, ...element }, key) => ({
       ...element,
       key,
-      units: String(unitsPerOccurrence),
+      units: element.elementClass === 'occasional' ? String(unitsPerOccurrence) : '',
     })),
     partsPerCycle: String(method?.partsPerCycle ?? 1),
     conditions: method?.conditions ?? '',
@@ -67,7 +67,7 @@ export function newElementDraft(elements: readonly ElementDraft[]): ElementDraft
     name: '',
     breakPoint: '',
     elementClass: 'repetitive',
-    units: '1',
+    units: '',
     work: 'manual',
     placement: 'external',
   };

@@ -5,6 +5,8 @@ import { useApp } from '../app';
 import { routeHash } from '../route';
 import { keptDraft } from './kept-draft';
 import { momentWords } from './moment-words';
+import { timeWords } from './time-words';
+import { useStudyFigures } from './use-study-figures';
 
 const words = study.list;
 
@@ -48,33 +50,54 @@ export function StudyList() {
         </p>
       )}
       {Array.isArray(studies) && studies.length === 0 && <p class="quiet">{words.empty}</p>}
-      {Array.isArray(studies) && studies.length > 0 && (
-        <table class="sheet study-list">
-          <thead>
-            <tr>
-              <th scope="col">{words.name}</th>
-              <th scope="col" class="words">
-                {words.part}
-              </th>
-              <th scope="col" class="words">
-                {words.when}
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {studies.map(({ id, title, partCode, startedAt, imported }) => (
-              <tr key={id}>
-                <td>
-                  <a href={routeHash({ screen: 'study', id, isDemo: app.isDemo })}>{title}</a>
-                  {imported && <span class="quiet small"> {words.imported}</span>}
-                </td>
-                <td class="words">{partCode}</td>
-                <td class="words">{momentWords(startedAt)}</td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      )}
+      {Array.isArray(studies) && studies.length > 0 && <StudyLines studies={studies} />}
     </div>
   );
+}
+
+function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
+  const { isDemo } = useApp();
+  const figures = useStudyFigures(studies);
+  return (
+    <table class="sheet study-list">
+      <thead>
+        <tr>
+          <th scope="col">{words.name}</th>
+          <th scope="col">{words.standard}</th>
+          <th scope="col">{words.cycles}</th>
+          <th scope="col" class="words">
+            {words.operator}
+          </th>
+          <th scope="col" class="words">
+            {words.when}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {studies.map(({ id, title, partCode, operator, startedAt, imported }) => {
+          const found = figures.get(id);
+          return (
+            <tr key={id}>
+              <td>
+                <a href={routeHash({ screen: 'study', id, isDemo })} aria-label={title}>
+                  {imported ? title : partCode}
+                </a>
+                {imported && <span class="quiet small"> {words.imported}</span>}
+              </td>
+              <td>{found?.isOpen ? words.unfinished : said(found?.standardTimeMs)}</td>
+              <td>{found?.cycles ?? ''}</td>
+              <td class="words">{operator}</td>
+              <td class="words">{momentWords(startedAt)}</td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
+  );
+}
+
+/** Nothing yet while the study is read; a dash where it has none. */
+function said(standardTimeMs: number | null | undefined): string {
+  if (standardTimeMs === undefined) return '';
+  return standardTimeMs === null ? study.none : timeWords.min.said(standardTimeMs);
 }

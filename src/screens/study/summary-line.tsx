@@ -1,10 +1,12 @@
-import type { ElementSummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { formatNumber } from '../../i18n/format-number';
+import { ChoiceRow } from './choice-row';
 import { DotStrip } from './dot-strip';
 import { type ElementEvidence, type ElementFigure, elementWorking } from './element-working';
 import { Figure, type OpenFigure } from './figure';
+import { kindWords } from './kind-words';
+import type { RequiredForm } from './needed-working';
 import { WorkingNote } from './working-note';
 
 const COLUMNS = 10;
@@ -15,9 +17,10 @@ interface Props {
   readonly evidence: ElementEvidence;
   readonly breakPoint: string;
   readonly open: OpenFigure;
+  readonly onForm: (form: RequiredForm) => void;
 }
 
-export function SummaryLine({ evidence, breakPoint, open }: Props) {
+export function SummaryLine({ evidence, breakPoint, open, onForm }: Props) {
   const { summary, time, form } = evidence;
   const { element, elementNo, n, excluded, required } = summary;
   const prefix = `element:${elementNo}:`;
@@ -39,6 +42,7 @@ export function SummaryLine({ evidence, breakPoint, open }: Props) {
   const shown = (value: number | null, write: (value: number) => string) =>
     value === null ? null : write(value);
   const columns = words.columns;
+  const isFew = n >= 2 && n < FEWEST_FOR_INTERVAL;
 
   return (
     <>
@@ -71,13 +75,14 @@ export function SummaryLine({ evidence, breakPoint, open }: Props) {
         </td>
         <td>{cell('perUnit', columns.perUnit, shown(summary.normalPerUnitMs, time.figure))}</td>
         <td>
-          {n >= 2 && n < FEWEST_FOR_INTERVAL && summary.precision !== null ? (
+          {isFew && summary.precision !== null ? (
             <button
               type="button"
               class="study-figure"
               aria-expanded={opened === 'precision'}
               onClick={() => open.toggle(`${prefix}precision`)}
             >
+              {words.tooFew}
               <DotStrip
                 values={ratedTimes(evidence)}
                 name={`${columns.precision}, ${element}: ${words.fewReadings(n)}`}
@@ -97,8 +102,8 @@ export function SummaryLine({ evidence, breakPoint, open }: Props) {
           {cell(
             'needed',
             columns.needed,
-            shown(required?.[form] ?? null, (count) => formatNumber(count)),
-            words.reasons.twoReadings,
+            isFew || required === null ? null : formatNumber(required[form]),
+            words.reasons.fiveFirst,
           )}
         </td>
       </tr>
@@ -108,16 +113,16 @@ export function SummaryLine({ evidence, breakPoint, open }: Props) {
             <WorkingNote
               working={elementWorking(opened, evidence)}
               onClose={() => open.toggle(open.key ?? '')}
-            />
+            >
+              {opened === 'needed' && (
+                <ChoiceRow label={words.form} options={words.forms} value={form} onChoose={onForm} />
+              )}
+            </WorkingNote>
           </td>
         </tr>
       )}
     </>
   );
-}
-
-function kindWords({ elementClass, work, placement }: ElementSummary): string {
-  return `${study.classes[elementClass]} · ${study.works[work]} · ${study.placements[placement]}`;
 }
 
 function ratedTimes({ rows }: ElementEvidence): number[] {

@@ -15,10 +15,11 @@ interface Props {
   readonly time: TimeWords;
   readonly form: RequiredForm;
   readonly open: OpenFigure;
+  readonly onForm: (form: RequiredForm) => void;
 }
 
 /** One line an element of the job. */
-export function SummaryTable({ rows, summary, breakPoints, time, form, open }: Props) {
+export function SummaryTable({ rows, summary, breakPoints, time, form, open, onForm }: Props) {
   const lines = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const withUnit = (column: string) => (
     <>
@@ -57,6 +58,7 @@ export function SummaryTable({ rows, summary, breakPoints, time, form, open }: P
             }}
             breakPoint={breakPoints.get(line.element) ?? ''}
             open={open}
+            onForm={onForm}
           />
         ))}
       </tbody>

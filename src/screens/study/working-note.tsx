@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { studyWorking as words } from '../../i18n/en/study-working';
 import type { Working } from './working';
@@ -5,10 +6,12 @@ import type { Working } from './working';
 interface Props {
   readonly working: Working;
   readonly onClose: () => void;
+  /** What can be chosen about it. */
+  readonly children?: ComponentChildren;
 }
 
 /** The working of one figure, opened in its place on the sheet. */
-export function WorkingNote({ working, onClose }: Props) {
+export function WorkingNote({ working, onClose, children }: Props) {
   const { what, words: said, symbols, numbers, leftOut, source } = working;
   const note = useRef<HTMLElement>(null);
   useEffect(() => note.current?.scrollIntoView({ block: 'nearest' }), [what]);
@@ -44,6 +47,7 @@ export function WorkingNote({ working, onClose }: Props) {
         <dt>{words.source}</dt>
         <dd>{source}</dd>
       </dl>
+      {children}
     </section>
   );
 }

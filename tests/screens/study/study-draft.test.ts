@@ -13,6 +13,7 @@ import { draftOfTerms, termsOf } from '../../../src/screens/study/terms-draft';
 
 const method: MethodRevision = {
   revision: 2,
+  writtenOn: '2026-03-02',
   partsPerCycle: 1,
   conditions: 'P180',
   elements: [
@@ -75,12 +76,13 @@ describe('what a study lacks', () => {
   });
 
   it('is said in a sentence each', () => {
-    const occasional = line({ elementClass: 'occasional', units: '0', name: 'Blade', key: 1 });
+    const occasional = line({ elementClass: 'occasional', name: 'Blade', key: 1 });
     const cases: [Partial<StudyDraft>, string][] = [
       [{ elements: [] }, 'Name at least one element.'],
       [{ elements: [line({ name: ' ' })] }, 'Element 1 has no name.'],
       [{ elements: [line({}), line({ key: 1 })] }, 'Two elements are called “Load”.'],
-      [{ elements: [line({}), occasional] }, '“Blade” is occasional'],
+      [{ elements: [line({}), occasional] }, '“Blade” is occasional: say once in how many parts it comes'],
+      [{ elements: [line({}), { ...occasional, units: '0' }] }, '“Blade” is occasional'],
       [{ elements: [{ ...occasional, units: '5' }] }, 'At least one element has to come in every cycle.'],
       [{ partsPerCycle: '1.5' }, 'Parts per cycle is a whole number'],
       [{ operator: ' ' }, 'Give the operator’s code.'],

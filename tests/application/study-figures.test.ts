@@ -1,0 +1,30 @@
+import { describe, expect, it } from 'vitest';
+import { endStudy } from '../../src/application/study/end-study';
+import { listStudies } from '../../src/application/study/list-studies';
+import { readStudyFigures } from '../../src/application/study/read-study-figures';
+import { fourElements, openStudy, settled, studyOf, tapAfter } from '../domain/study/study-at-the-bench';
+
+describe('the list of studies', () => {
+  it('tells cycles and the standard time of a whole method: 2 s and the longer of 3 and 5 s, 15 % on hand work', async () => {
+    const at = await openStudy({ elements: fourElements.slice(0, 3) });
+    for (const ms of [2_000, 5_000, 3_000, 2_000]) tapAfter(at, ms);
+    endStudy(at.bench, at.clock.now());
+    await settled();
+    const [listed] = await listStudies(at.bench);
+    expect(listed).toMatchObject({ partCode: 'M', operator: 'K7' });
+    // 2 · 1.15 + max(3 · 1.15, 5)
+    expect(await readStudyFigures(at.bench, listed!.id)).toEqual({
+      cycles: 2,
+      standardTimeMs: 7_300,
+      isOpen: false,
+    });
+  });
+
+  it('tells no standard time while an element of the method was never seen', async () => {
+    const at = await openStudy();
+    for (const ms of [2_000, 5_000, 3_000]) tapAfter(at, ms);
+    await settled();
+    const { id } = studyOf(at.bench);
+    expect(await readStudyFigures(at.bench, id)).toEqual({ cycles: 1, standardTimeMs: null, isOpen: true });
+  });
+});
