@@ -1,4 +1,5 @@
 import { groupBy } from '../group-by';
+import { isGood } from '../turn/earned-time';
 import type { LedgerCategory } from '../turn/ledger-category';
 import { ledgerTotals } from '../turn/ledger-totals';
 import type { Turn } from '../turn/turn';
@@ -40,7 +41,6 @@ export interface DayReview {
 /** One day from the turns that began on it. A day without parts, or without turns, is empty and never an error. */
 export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
   const cycles = turns.flatMap((turn) => turn.cycles);
-  const scrap = cycles.filter(({ outcome }) => outcome === 'scrap').length;
   return {
     day,
     turns: turns.length,
@@ -48,9 +48,9 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
     parts: partsOfDay(cycles),
     done: cycles.length,
     counted: cycles.filter(({ isCounted }) => isCounted).length,
-    good: cycles.length - scrap,
+    good: cycles.filter(isGood).length,
     rework: cycles.filter(({ outcome }) => outcome === 'rework').length,
-    scrap,
+    scrap: cycles.filter(({ outcome }) => outcome === 'scrap').length,
     elapsedMs: turns.reduce((sum, { lastAtMs }) => sum + lastAtMs, 0),
     totals: ledgerTotals(turns.flatMap((turn) => turn.ledger)),
     seconds: ledgerSeconds(turns),

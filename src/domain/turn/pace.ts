@@ -1,5 +1,6 @@
 import { elapsedMs } from '../records/elapsed-ms';
 import type { Stamp } from '../records/stamp';
+import { earnedMs } from './earned-time';
 import type { LedgerCategory } from './ledger-category';
 import { ownOfTurn } from './own-of-turn';
 import type { Turn } from './turn';
@@ -42,10 +43,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const isMeasured = targetMs !== null && turn.status !== 'ended' && !isShared;
   const breakMs = breakTime(turn, runningUntilMs);
   const overMs = isMeasured ? Math.max(0, partElapsedMs - turn.partGapMs - breakMs - targetMs) : 0;
-  const earnedMs = measured.reduce(
-    (sum, cycle) => sum + (cycle.outcome === 'scrap' ? 0 : cycle.targetMs!),
-    0,
-  );
+  const targetsMs = measured.reduce((sum, cycle) => sum + earnedMs(cycle), 0);
   const takenMs = measured.reduce((sum, { netMs }) => sum + netMs, 0);
   // From the ledger, so that what was reclassified counts where it was put.
   const stoppedMs =
@@ -53,7 +51,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
     (open && costsThePlan(open) ? nowMs - turn.lastAtMs : 0);
 
   const hasTarget = measured.length > 0 || targetMs !== null;
-  const aheadMs = hasTarget ? earnedMs - takenMs - overMs : null;
+  const aheadMs = hasTarget ? targetsMs - takenMs - overMs : null;
   return {
     partElapsedMs,
     stoppedForMs: open ? nowMs - open.fromMs : null,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { reviewDay, turnsByDay } from '../../../src/domain/day/review-day';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
+import { pace } from '../../../src/domain/turn/pace';
 import { done, partM, partV, turnOf } from './turn-of-day';
 
 const DAY = '2026-03-02';
@@ -102,7 +103,21 @@ describe('reviewDay', () => {
     const day = reviewDay(DAY, [turn]);
     expect(day).toMatchObject({ done: 2, good: 0, rework: 0, scrap: 2 });
     expect(day.parts[0]).toMatchObject({ n: 2, good: 0, scrap: 2, meanMs: 100_000 });
-    expect(day.against).toMatchObject({ n: 2, netMs: 200_000, targetMs: 180_000 });
+    // Nothing was earned, so there is nothing to compare with.
+    expect(day.against).toBeNull();
+  });
+
+  it('lets a scrapped part take its time and earn no target, as the operator’s position does', () => {
+    // 80 + 100 + 90 s taken; two good parts earn 2 × 90 s. The position: 180 − 270 = 90 s behind.
+    const turn = turnOf([
+      [80, done()],
+      [180, done()],
+      [270, done()],
+      [271, { kind: 'part-judged', partDone: 't:3', outcome: 'scrap' }],
+    ]);
+    const { against } = reviewDay(DAY, [turn]);
+    expect(against).toEqual({ n: 3, netMs: 270_000, targetMs: 180_000, share: 1.5 });
+    expect(pace({ ...turn, status: 'ended' }, turn.lastStamp).aheadMs).toBe(-90_000);
   });
 
   it('counts a reworked part as good at last, not as good the first time', () => {
