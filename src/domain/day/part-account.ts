@@ -36,8 +36,10 @@ export interface PartAccount {
   readonly untargeted: number;
   /** Attended time from the tap before each part to its own, set-ups and breaks in it included. */
   readonly attendedMs: number;
-  /** How many persons made it, and how many of them lay over their targets, or inside. Nobody is named. */
-  readonly people: number;
+  /**
+   * Of the persons who made other parts too that day: how many took more of its target than of the others', and
+   * how many took less. Nobody is named.
+   */
   readonly peopleOver: number;
   readonly peopleInside: number;
 }
@@ -54,7 +56,7 @@ interface Closed {
 export function partAccounts(turns: readonly AttendedTurn[]): PartAccount[] {
   const closed = turns.flatMap(closedByTaps).sort((a, b) => a.cycle.doneAt.wallMs - b.cycle.doneAt.wallMs);
   return [...groupBy(closed, ({ cycle }) => cycle.part)]
-    .map(([part, own]) => partAccount(part, own))
+    .map(([part, own]) => partAccount(part, own, closed))
     .sort((a, b) => a.partCode.localeCompare(b.partCode, 'en', { numeric: true }));
 }
 
@@ -75,15 +77,13 @@ function closedByTaps({ turn, spans }: AttendedTurn): Closed[] {
   });
 }
 
-function partAccount(part: string, own: readonly Closed[]): PartAccount {
+function partAccount(part: string, own: readonly Closed[], all: readonly Closed[]): PartAccount {
   const cycles = own.map(({ cycle }) => cycle);
   const counted = own.filter(({ cycle }) => cycle.isCounted);
   const netTimesMs = counted.map(({ cycle }) => cycle.netMs);
   const measured = counted.filter(({ cycle }) => isTargeted(cycle));
   const accepted = cycles.filter(({ outcome }) => outcome !== 'scrap');
-  const shares = [...groupBy(measured, ({ person }) => person).values()].map(
-    (of) => sum(of, ({ cycle }) => cycle.netMs) / sum(of, ({ cycle }) => cycle.targetMs!),
-  );
+  const against = againstOwnOthers(part, all);
   const last = cycles.at(-1)!;
   return {
     part,
@@ -105,10 +105,22 @@ function partAccount(part: string, own: readonly Closed[]): PartAccount {
     earnedMs: sum(accepted, (cycle) => (isTargeted(cycle) ? cycle.targetMs! : 0)),
     untargeted: accepted.filter((cycle) => !isTargeted(cycle)).length,
     attendedMs: sum(own, ({ attendedMs }) => attendedMs),
-    people: new Set(own.map(({ person }) => person)).size,
-    peopleOver: shares.filter((share) => share > 1).length,
-    peopleInside: shares.filter((share) => share < 1).length,
+    peopleOver: against.filter((ratio) => ratio > 1).length,
+    peopleInside: against.filter((ratio) => ratio < 1).length,
   };
+}
+
+/** Of each person, the share of target on this part over that on the person's other parts. */
+function againstOwnOthers(part: string, all: readonly Closed[]): number[] {
+  const measured = all.filter(({ cycle }) => cycle.isCounted && isTargeted(cycle));
+  return [...groupBy(measured, ({ person }) => person).values()].flatMap((own) => {
+    const share = (isThis: boolean) => {
+      const those = own.filter(({ cycle }) => (cycle.part === part) === isThis);
+      return sum(those, ({ cycle }) => cycle.netMs) / sum(those, ({ cycle }) => cycle.targetMs!);
+    };
+    const ratio = share(true) / share(false);
+    return Number.isFinite(ratio) ? [ratio] : [];
+  });
 }
 
 function isTargeted({ targetMs }: Cycle): boolean {

@@ -1,0 +1,70 @@
+import { observedMean } from '../../statistics/observed-mean';
+import { sampleStandardDeviation } from '../../statistics/sample-standard-deviation';
+import { studentQuantile } from '../../statistics/student-quantile';
+import type { Quotation } from '../records/review-fact';
+import type { Part } from '../shop/shop';
+
+/** Attended time for an order, as it stands on the standard and on how the shop keeps to it. Milliseconds. */
+export interface QuotedTime {
+  /** Set-up and Q × standard time. */
+  readonly standardMs: number;
+  /** The same over the shop's own efficiency; as the standard has it while no efficiency is known. */
+  readonly totalMs: number;
+  /** 95 % of such orders are expected between these; null below five days. */
+  readonly lowMs: number | null;
+  readonly highMs: number | null;
+  /** Days that the efficiency comes from. */
+  readonly days: number;
+}
+
+/** Fewer days tell no spread. */
+const DAYS = 5;
+
+/**
+ * The time to quote for Q parts.
+ *
+ * Formula: total = (set-up + Q·ST) ÷ ē, interval with e = ē ± t·s·√(1/n + 1/d)
+ *   ST    standard time a part; set-up its standard, milliseconds
+ *   ē, s  mean and sample deviation of the daily efficiency over n days
+ *   d     days that the order takes, never below one: a long order averages its days
+ *   t     two-sided 95 % Student quantile on n − 1 degrees of freedom
+ * The interval of a future mean: it holds both how well the efficiency is known and how days differ.
+ *
+ * @param dayMs attended time of a day, milliseconds
+ */
+export function quoteTime(
+  order: { readonly quantity: number; readonly standardMs: number; readonly setUpMs: number },
+  efficiencies: readonly number[],
+  dayMs: number,
+): QuotedTime {
+  const standardMs = order.setUpMs + order.quantity * order.standardMs;
+  const days = efficiencies.length;
+  if (days < DAYS) return { standardMs, totalMs: standardMs, lowMs: null, highMs: null, days };
+  const mean = observedMean(efficiencies);
+  const totalMs = standardMs / mean;
+  const taken = Math.max(1, totalMs / dayMs);
+  const reach =
+    studentQuantile(0.975, days - 1) *
+    sampleStandardDeviation(efficiencies) *
+    Math.sqrt(1 / days + 1 / taken);
+  // Days that differ wildly would have an order never end.
+  const slowest = mean - reach;
+  return {
+    standardMs,
+    totalMs,
+    lowMs: standardMs / (mean + reach),
+    highMs: slowest > 0 ? standardMs / slowest : null,
+    days,
+  };
+}
+
+/** Whether a quotation still rests on what the shop holds to be true of the part. */
+export function isOverhauled(quotation: Quotation, part: Part | undefined): boolean {
+  if (!part) return true;
+  const revision = part.methods.at(-1)?.revision ?? null;
+  return (
+    quotation.perPartMs !== part.targetMs ||
+    quotation.methodRevision !== revision ||
+    quotation.study !== part.targetStudy
+  );
+}

@@ -1,0 +1,91 @@
+import { compareRecords } from '../records/compare-records';
+import type { LogRecord } from '../records/log-record';
+import { recordKey } from '../records/record-key';
+import type { ComparisonTerms, Quotation, ReviewFact } from '../records/review-fact';
+import type { Stamp } from '../records/stamp';
+
+/** Something that was written down, with who did and when. */
+export interface Written {
+  /** Key of its record. */
+  readonly key: string;
+  readonly at: Stamp;
+  readonly by: string;
+}
+
+export interface DayNote extends Written {
+  readonly day: string;
+  readonly text: string;
+  readonly isChange: boolean;
+}
+
+export interface OldMethodTiming extends Written {
+  readonly part: string;
+  readonly perPartMs: number;
+  readonly source: string;
+}
+
+type Look = Extract<ReviewFact, { kind: 'people-looked-at' }>;
+
+/** What the foreman decided, noted and promised. Everything in the order in which it was written. */
+export interface ReviewBook {
+  readonly setUpStandards: readonly { readonly at: Stamp; readonly standardMs: number | null }[];
+  readonly notes: readonly DayNote[];
+  readonly comparisons: readonly (Written & ComparisonTerms)[];
+  readonly oldTimings: readonly OldMethodTiming[];
+  readonly quotations: readonly (Written & Quotation)[];
+  readonly looksAtPeople: readonly (Written & Omit<Look, 'kind' | 'by'>)[];
+}
+
+/** The book from the records of the shop's stream. */
+export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
+  const setUpStandards: ReviewBook['setUpStandards'][number][] = [];
+  const notes = new Map<string, DayNote>();
+  const comparisons: ReviewBook['comparisons'][number][] = [];
+  const oldTimings: OldMethodTiming[] = [];
+  const quotations: ReviewBook['quotations'][number][] = [];
+  const looksAtPeople: ReviewBook['looksAtPeople'][number][] = [];
+  for (const record of [...records].sort(compareRecords)) {
+    const { fact, stamp: at } = record;
+    const key = recordKey(record);
+    switch (fact.kind) {
+      case 'set-up-standard-set':
+        setUpStandards.push({ at, standardMs: fact.standardMs });
+        break;
+      case 'day-noted':
+        notes.set(key, { key, at, ...withoutKind(fact) });
+        break;
+      case 'day-note-removed':
+        notes.delete(fact.note);
+        break;
+      case 'comparison-fixed':
+        comparisons.push({ key, at, ...withoutKind(fact) });
+        break;
+      case 'old-method-timed':
+        oldTimings.push({ key, at, ...withoutKind(fact) });
+        break;
+      case 'quotation-made':
+        quotations.push({ key, at, ...withoutKind(fact) });
+        break;
+      case 'people-looked-at':
+        looksAtPeople.push({ key, at, ...withoutKind(fact) });
+        break;
+    }
+  }
+  return {
+    setUpStandards,
+    notes: [...notes.values()],
+    comparisons,
+    oldTimings,
+    quotations,
+    looksAtPeople,
+  };
+}
+
+/** What a set-up earned at a moment; null when nothing was set by then. */
+export function setUpStandardAt({ setUpStandards }: ReviewBook, wallMs: number): number | null {
+  return setUpStandards.findLast(({ at }) => at.wallMs <= wallMs)?.standardMs ?? null;
+}
+
+function withoutKind<F extends ReviewFact>({ kind: _, ...rest }: F): Omit<F, 'kind'> {
+  return rest;
+}
