@@ -1,5 +1,6 @@
 import type { Fact } from '../domain/records/log-record';
-import type { ShopFact, StopReason } from '../domain/records/shop-fact';
+import type { LotFact } from '../domain/records/lot-fact';
+import type { CellSettings, ShopFact, StopReason } from '../domain/records/shop-fact';
 import type { StudyFact, StudyHeading } from '../domain/records/study-fact';
 import type { PartInHand, StoppedTime, TurnFact } from '../domain/records/turn-fact';
 import {
@@ -120,6 +121,16 @@ const row: Shape = (value) => {
   return terms({ basis: allowanceBasis, allowancePct, machineAllowancePct });
 };
 
+const cell = exactly<CellSettings>({
+  arrivalLot: count,
+  refillAt: numberThat((value) => Number.isInteger(value) && value >= 0),
+  trolley: count,
+  partsPerDay: orNull(positive),
+  valueAdding: listOf(text),
+  putDownWith: text,
+  byOther: listOf(text),
+});
+
 const shopFacts: FieldsByKind<ShopFact> = {
   'part-defined': { code: text, name: text },
   'part-described': { part: text, code: text, name: text },
@@ -165,6 +176,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
     by: text,
   },
   'people-looked-at': { purpose: text, by: text, fromDay: text, toDay: text },
+  'cell-set': { cell },
   'pin-set': { salt: text, iterations: count, hash: text },
   'pin-removed': {},
   'pin-refused': {},
@@ -227,6 +239,12 @@ const turnFacts: FieldsByKind<TurnFact> = {
   undone: { of: text },
 };
 
+const lotFacts: FieldsByKind<LotFact> = {
+  'lots-opened': { starts: oneOf('lots') },
+  'lot-arrived': { parts: count, lot: text },
+  'lot-released': { parts: count, lot: text },
+};
+
 const studyFacts: FieldsByKind<StudyFact> = {
   'study-started': { starts: oneOf('study'), ...heading },
   'element-ended': { ratingPct: rating },
@@ -250,7 +268,7 @@ const studyFacts: FieldsByKind<StudyFact> = {
  * a figure or a screen.
  */
 export const factShapes: ReadonlyMap<string, Shape> = new Map(
-  Object.entries({ ...shopFacts, ...turnFacts, ...studyFacts }).map(([kind, fields]) => [
+  Object.entries({ ...shopFacts, ...turnFacts, ...studyFacts, ...lotFacts }).map(([kind, fields]) => [
     kind,
     exactly({ kind: oneOf(kind), ...fields }),
   ]),

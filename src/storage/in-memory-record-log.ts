@@ -26,13 +26,13 @@ export class InMemoryRecordLog implements RecordLog {
     return structuredClone(inStreamOrder(stream, own));
   }
 
-  async readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]> {
+  async readStarts(what: 'turn' | 'study' | 'lots', range?: WallRange): Promise<LogRecord[]> {
     return this.starts(what).filter(
       ({ stamp: { wallMs } }) => !range || (wallMs >= range.fromWallMs && wallMs <= range.toWallMs),
     );
   }
 
-  async readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]> {
+  async readLatestStarts(what: 'turn' | 'study' | 'lots', count: number): Promise<LogRecord[]> {
     return this.starts(what).reverse().slice(0, count);
   }
 

@@ -73,14 +73,14 @@ export class IndexedDbRecordLog implements RecordLog {
     return inStreamOrder(stream, records);
   }
 
-  async readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]> {
+  async readStarts(what: 'turn' | 'study' | 'lots', range?: WallRange): Promise<LogRecord[]> {
     const from = [what, range?.fromWallMs ?? Number.NEGATIVE_INFINITY] as [string, number];
     const to = [what, range?.toWallMs ?? Number.POSITIVE_INFINITY] as [string, number];
     const span = IDBKeyRange.bound(from, to);
     return this.use((database) => database.getAllFromIndex('records', 'by-start', span));
   }
 
-  async readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]> {
+  async readLatestStarts(what: 'turn' | 'study' | 'lots', count: number): Promise<LogRecord[]> {
     const all = IDBKeyRange.bound([what, Number.NEGATIVE_INFINITY], [what, Number.POSITIVE_INFINITY]);
     return this.use(async (database) => {
       const latest: LogRecord[] = [];

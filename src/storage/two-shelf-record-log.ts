@@ -40,10 +40,10 @@ export class TwoShelfRecordLog implements RecordLog {
   readStream(stream: string): Promise<LogRecord[]> {
     return this.database.readStream(stream);
   }
-  readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]> {
+  readStarts(what: 'turn' | 'study' | 'lots', range?: WallRange): Promise<LogRecord[]> {
     return this.database.readStarts(what, range);
   }
-  readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]> {
+  readLatestStarts(what: 'turn' | 'study' | 'lots', count: number): Promise<LogRecord[]> {
     return this.database.readLatestStarts(what, count);
   }
   lastRecord(): Promise<LogRecord | null> {

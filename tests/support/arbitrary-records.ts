@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { chainOf } from '../../src/domain/records/chain';
 import type { Fact, LogRecord } from '../../src/domain/records/log-record';
 import { SHOP_STREAM } from '../../src/domain/records/log-record';
+import type { LotFact } from '../../src/domain/records/lot-fact';
 import type { ShopFact } from '../../src/domain/records/shop-fact';
 import type { Stamp } from '../../src/domain/records/stamp';
 import type { StudyFact } from '../../src/domain/records/study-fact';
@@ -25,6 +26,8 @@ const inHand = { part: key, partCode: text, targetMs };
 const empty = <Kind extends string>(kind: Kind) => fc.constant({ kind });
 const category = fc.constantFrom('set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
 
+/** Parts of a lot. */
+const lot = fc.integer({ min: 1, max: 400 });
 const element = fc.record({
   name: text,
   breakPoint: text,
@@ -157,6 +160,18 @@ const shopFacts: ByKind<ShopFact> = {
     fromDay: text,
     toDay: text,
   }),
+  'cell-set': fc.record({
+    kind: fc.constant('cell-set'),
+    cell: fc.record({
+      arrivalLot: lot,
+      refillAt: fc.nat(40),
+      trolley: lot,
+      partsPerDay: fc.option(lot),
+      valueAdding: fc.array(text, { maxLength: 2 }),
+      putDownWith: text,
+      byOther: fc.array(text, { maxLength: 2 }),
+    }),
+  }),
   'pin-set': fc.record({
     kind: fc.constant('pin-set'),
     salt: fc.constant('00ff'),
@@ -274,6 +289,12 @@ const turnFacts: ByKind<TurnFact> = {
   undone: fc.record({ kind: fc.constant('undone'), of: key }),
 };
 
+const lotFacts: ByKind<LotFact> = {
+  'lots-opened': fc.constant({ kind: 'lots-opened', starts: 'lots' }),
+  'lot-arrived': fc.record({ kind: fc.constant('lot-arrived'), parts: lot, lot: text }),
+  'lot-released': fc.record({ kind: fc.constant('lot-released'), parts: lot, lot: text }),
+};
+
 const studyFacts: ByKind<StudyFact> = {
   'study-started': fc.record({
     kind: fc.constant('study-started'),
@@ -317,7 +338,7 @@ const studyFacts: ByKind<StudyFact> = {
 
 const shopKinds: readonly string[] = Object.keys(shopFacts);
 const arbitraryFact: fc.Arbitrary<Fact> = fc.oneof(
-  ...Object.values<fc.Arbitrary<Fact>>({ ...shopFacts, ...turnFacts, ...studyFacts }),
+  ...Object.values<fc.Arbitrary<Fact>>({ ...shopFacts, ...turnFacts, ...studyFacts, ...lotFacts }),
 );
 
 const arbitraryMoment = fc.record({

@@ -15,10 +15,10 @@ export interface RecordLog {
   append(records: readonly LogRecord[]): Promise<void>;
   /** The records of one stream, in the order of inStreamOrder. */
   readStream(stream: string): Promise<LogRecord[]>;
-  /** The records that began a turn or a study in this span of wall time, oldest first, ends included. */
-  readStarts(what: 'turn' | 'study', range?: WallRange): Promise<LogRecord[]>;
-  /** The newest records that began a turn or a study, newest first. */
-  readLatestStarts(what: 'turn' | 'study', count: number): Promise<LogRecord[]>;
+  /** The records that began a turn, a study or a day of lots in this span of wall time, oldest first, ends included. */
+  readStarts(what: 'turn' | 'study' | 'lots', range?: WallRange): Promise<LogRecord[]>;
+  /** The newest records that began one of these, newest first. */
+  readLatestStarts(what: 'turn' | 'study' | 'lots', count: number): Promise<LogRecord[]>;
   /** The newest record of this device; null when it has none. */
   lastRecord(): Promise<LogRecord | null>;
   /** The newest records of this device, as many as there are up to a count, oldest first. */

@@ -1,10 +1,11 @@
+import type { LotFact } from './lot-fact';
 import type { ShopFact } from './shop-fact';
 import type { Stamp } from './stamp';
 import type { StudyFact } from './study-fact';
 import type { TurnFact } from './turn-fact';
 
 /** What happened, without where and when it was recorded. */
-export type Fact = ShopFact | TurnFact | StudyFact;
+export type Fact = ShopFact | TurnFact | StudyFact | LotFact;
 
 /**
  * One thing that happened, written once and never changed. A correction is another record that

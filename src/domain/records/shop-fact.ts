@@ -37,8 +37,26 @@ export type ShopFact =
       /** Records of the log that the copy holds. */
       readonly records: number;
     }
+  /** How the cell is fed, emptied and asked for. The whole setting: a later one replaces it. */
+  | { readonly kind: 'cell-set'; readonly cell: CellSettings }
   | LatchFact
   | ReviewFact;
+
+/** What the cell is reckoned with beside its studies. */
+export interface CellSettings {
+  /** Parts that arrive together, parts left when they do, and parts that leave together. */
+  readonly arrivalLot: number;
+  readonly refillAt: number;
+  readonly trolley: number;
+  /** Parts wanted a working day; null when nobody said. */
+  readonly partsPerDay: number | null;
+  /** Names of the elements that add value to the part: what process cycle efficiency counts. */
+  readonly valueAdding: readonly string[];
+  /** The element with which a part leaves the operator's hands; empty for the last one of its cycle. */
+  readonly putDownWith: string;
+  /** Names of the elements that another person does, an inspector for one. */
+  readonly byOther: readonly string[];
+}
 
 /** The supervisor's PIN: what was made of it, never the PIN itself. */
 export type LatchFact =
