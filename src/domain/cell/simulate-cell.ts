@@ -126,11 +126,12 @@ export class CellSimulation {
     let machine = branches.machine[row]!;
     for (const own of this.occasionals) {
       own.since += 1;
-      if (own.since < own.everyParts) continue;
-      own.since = 0;
-      const time = own.timesMs[Math.floor(own.random() * own.timesMs.length)]!;
-      if (own.place === 'external') external += time;
-      else internal += time;
+      // More than once a part, where a table says so.
+      for (; own.since >= own.everyParts; own.since -= own.everyParts) {
+        const time = own.timesMs[Math.floor(own.random() * own.timesMs.length)]!;
+        if (own.place === 'external') external += time;
+        else internal += time;
+      }
     }
     const luck = this.chance();
     const isScrap = luck < plan.scrapShare;

@@ -1,0 +1,37 @@
+import { type CellWork, readCellWork } from '../../domain/cell/cell-work';
+import { foldStudy } from '../../domain/study/fold-study';
+import type { Bench } from '../bench';
+import { listStudies } from '../study/list-studies';
+
+/** The work of the cell on one part, from its newest study that tells all of it. */
+export interface CellStudy {
+  readonly partCode: string;
+  /** Id and title of the study. */
+  readonly study: string;
+  readonly title: string;
+  readonly work: CellWork;
+}
+
+export interface CellStudies {
+  /** By part code. */
+  readonly studies: readonly CellStudy[];
+  /** Newest studies that tell only half of a method, with what is missing. */
+  readonly partial: readonly { readonly title: string; readonly missing: readonly string[] }[];
+}
+
+/** The newest whole study of each part. One that is being timed is not whole, and is left alone. */
+export async function readCellStudies(bench: Bench): Promise<CellStudies> {
+  const found = new Map<string, CellStudy>();
+  const partial: CellStudies['partial'][number][] = [];
+  for (const { id, title, partCode } of await listStudies(bench)) {
+    if (found.has(partCode) || bench.study.peek()?.id === id) continue;
+    const study = foldStudy(await bench.log.readStream(id));
+    const read = readCellWork(study.readings.map(({ row }) => row));
+    if (read.ok) found.set(partCode, { partCode, study: id, title, work: read.work });
+    else partial.push({ title, missing: read.missing });
+  }
+  const studies = [...found.values()].sort((a, b) =>
+    a.partCode.localeCompare(b.partCode, 'en', { numeric: true }),
+  );
+  return { studies, partial };
+}

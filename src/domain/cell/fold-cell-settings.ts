@@ -1,0 +1,24 @@
+import { compareRecords } from '../records/compare-records';
+import type { LogRecord } from '../records/log-record';
+import type { CellSettings } from '../records/shop-fact';
+
+/** Before a shop says otherwise: parts come and go one by one, just in time. */
+export const firstSettings: CellSettings = {
+  arrivalLot: 1,
+  refillAt: 0,
+  trolley: 1,
+  partsPerDay: null,
+  valueAdding: [],
+  putDownWith: '',
+  byOther: [],
+};
+
+/** The cell's settings from the records of the shop's stream: the last ones hold. */
+export function foldCellSettings(shop: readonly LogRecord[]): CellSettings {
+  return [...shop]
+    .sort(compareRecords)
+    .reduce<CellSettings>(
+      (before, { fact }) => (fact.kind === 'cell-set' ? fact.cell : before),
+      firstSettings,
+    );
+}
