@@ -53,7 +53,7 @@ const basis = oneOf('normal_time', 'shift');
 
 const wallStretch = exactly<WallStretch>({ fromWallMs: number, toWallMs: number });
 
-const partInHand: Fields<PartInHand> = { part: text, partCode: text, targetMs: orNull(positive) };
+const partInHand: Fields<PartInHand> = { part: text, partCode: text, targetMs: orNull(positive), partsPerTap: optional(count) };
 
 const reason = exactly<StopReason>({ id: filledText, label: text, category: stopCategory });
 

@@ -22,6 +22,7 @@ const key = fc.string({ unit: fc.constantFrom('t', '-', '1', '7', ':'), minLengt
 const ms = fc.oneof(fc.nat(200_000), fc.constantFrom(0, 0.5, 1 / 3, 1e9));
 const targetMs = fc.option(fc.integer({ min: 1, max: 90_000_000 }));
 const ratingPct = fc.oneof(fc.integer({ min: 1, max: 200 }), fc.constant(112.5));
+const partsPerTap = fc.constantFrom(2, 4);
 const inHand = { part: key, partCode: text, targetMs };
 const empty = <Kind extends string>(kind: Kind) => fc.constant({ kind });
 const category = fc.constantFrom('set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
@@ -191,7 +192,7 @@ const turnFacts: ByKind<TurnFact> = {
     ...inHand,
   }),
   'part-done': fc.record(
-    { kind: fc.constant('part-done'), ...inHand, touchMs: ms },
+    { kind: fc.constant('part-done'), ...inHand, partsPerTap, touchMs: ms },
     { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
   ),
   'part-changed': fc.record(

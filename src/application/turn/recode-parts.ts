@@ -1,3 +1,4 @@
+import { plainPart } from '../../domain/records/plain-part';
 import type { PartInHand } from '../../domain/records/turn-fact';
 import type { Bench } from '../bench';
 
@@ -9,7 +10,7 @@ export function recodeParts(
   bench: Bench,
   stream: string,
   partDone: readonly string[],
-  { part, partCode, targetMs }: PartInHand,
+  to: PartInHand,
   { by, why }: { by: string; why: string },
 ): void {
   const turn = bench.turn.peek();
@@ -20,6 +21,6 @@ export function recodeParts(
     newest !== undefined &&
     partDone.includes(newest.key) &&
     turn.inHand.part === newest.part;
-  bench.record(stream, [{ kind: 'part-recoded', partDone, part, partCode, targetMs, by, why }]);
-  if (goesOn) bench.record(stream, [{ kind: 'part-changed', part, partCode, targetMs }]);
+  bench.record(stream, [{ kind: 'part-recoded', partDone, ...plainPart(to), by, why }]);
+  if (goesOn) bench.record(stream, [{ kind: 'part-changed', ...plainPart(to) }]);
 }

@@ -33,13 +33,20 @@ export interface PartOfDay {
   readonly against: AgainstTarget | null;
 }
 
-/** The parts of some cycles, one line a part, in the order of their codes. */
+/**
+ * The parts of some cycles, one line a part, in the order of their codes. Parts that were made several at once are a
+ * line of their own: a pair takes a time a part that no single one takes.
+ */
 export function partsOfDay(cycles: readonly Cycle[]): PartOfDay[] {
   // Two tablets, or two turns of one day, come in any order; "the last part of the day" is a matter of time.
   const inOrder = [...cycles].sort((a, b) => a.doneAt.wallMs - b.doneAt.wallMs);
-  return [...groupBy(inOrder, ({ part }) => part)]
+  return [...groupBy(inOrder, ({ part, together }) => part + atOnce(together))]
     .map(([part, own]) => reviewPart(part, own))
     .sort((a, b) => a.partCode.localeCompare(b.partCode, 'en', { numeric: true }));
+}
+
+function atOnce(together: number): string {
+  return together > 1 ? ` ×${together}` : '';
 }
 
 function reviewPart(part: string, cycles: readonly Cycle[]): PartOfDay {
@@ -49,7 +56,7 @@ function reviewPart(part: string, cycles: readonly Cycle[]): PartOfDay {
   const last = cycles.at(-1)!;
   return {
     part,
-    partCode: last.partCode,
+    partCode: last.partCode + atOnce(last.together),
     n: cycles.length,
     counted: netTimesMs.length,
     good: count('good'),

@@ -7,6 +7,8 @@ export interface PartInHand {
   readonly partCode: string;
   /** Milliseconds a part; null when the part has no target. */
   readonly targetMs: number | null;
+  /** Parts that are finished together and tapped once; left out for one. */
+  readonly partsPerTap?: number;
 }
 
 export type PartOutcome = 'good' | 'rework' | 'scrap';

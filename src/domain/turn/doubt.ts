@@ -21,7 +21,7 @@ export type Doubt = {
   | {
       /** About twice as long as its neighbours: was a tap missed? */
       readonly kind: 'two-parts';
-      readonly suggestion: { readonly eachMs: number };
+      readonly suggestion: { readonly eachMs: number; readonly together: number };
     }
   | {
       /** Time between the last part and a change of part: what was it? Nothing is suggested. */

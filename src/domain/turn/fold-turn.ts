@@ -8,6 +8,7 @@ import { findGaps } from './find-gaps';
 import { isPersonSaid } from './is-person-said';
 import { judgeCycles } from './judge-cycles';
 import { netTimes } from './net-times';
+import type { PartTapped } from './part-tapped';
 import { peopleLine } from './people-line';
 import { plannedShift } from './planned-shift';
 import { reclassifyLedger } from './reclassify-ledger';
@@ -52,7 +53,8 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const planned = plannedShift(placed);
   const breaks = spannedBreaks(ledger, parts, planned, remarks.workedBreaks);
   const spansBreak = new Set(breaks.map(({ key }) => key));
-  const judged = judgeCycles(parts, netTimes(ledger, parts), remarks, spansBreak);
+  const netTimesMs = netTimes(ledger, parts);
+  const judged = judgeCycles(parts, netTimesMs, remarks, spansBreak);
   const wrong = wrongParts(judged, partsNamed(records), remarks.confirmedParts);
   const isWrong = new Set(wrong.flatMap(({ suggestion }) => suggestion.partsDone));
   const cycles = judged.map((cycle) =>
@@ -74,7 +76,9 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     stoppages: building.stoppages,
     gaps: building.gapsTaken,
     changes: building.changes,
-    doubts: [...tapped, ...breaks, ...cycles.flatMap(twoParts), ...wrong].sort((a, b) => a.toMs - b.toMs),
+    doubts: [...tapped, ...breaks, ...missedTaps(cycles, parts, netTimesMs), ...wrong].sort(
+      (a, b) => a.toMs - b.toMs,
+    ),
     confirmedParts: remarks.confirmedParts,
     partBeganAtMs: building.partBeganAtMs,
     partStoppedMs: building.partStoppedMs,
@@ -93,7 +97,17 @@ function partsNamed(records: readonly LogRecord[]): PartInHand[] {
   return [...named.values()];
 }
 
-function twoParts({ doubt, key, fromMs, toMs, netMs }: Cycle): Doubt[] {
-  if (doubt !== 'two-parts') return [];
-  return [{ kind: 'two-parts', key, fromMs, toMs, suggestion: { eachMs: Math.round(netMs / 2) } }];
+/** One question for a tap, of however many parts it tells. */
+function missedTaps(
+  cycles: readonly Cycle[],
+  parts: readonly PartTapped[],
+  netTimesMs: readonly number[],
+): Doubt[] {
+  const inDoubt = new Map(cycles.map((cycle) => [cycle.key, cycle]));
+  return parts.flatMap(({ key, fromMs, toMs }, place) => {
+    const cycle = inDoubt.get(key);
+    if (cycle?.doubt !== 'two-parts') return [];
+    const eachMs = Math.round(netTimesMs[place]! / 2 / cycle.together);
+    return { kind: 'two-parts', key, fromMs, toMs, suggestion: { eachMs, together: cycle.together } };
+  });
 }

@@ -23,12 +23,14 @@ export function judgeCycles(
 ): Cycle[] {
   const recent = new Map<string, number[]>();
   return parts.flatMap((tapped, place) => {
-    const { isUnbroken, hasOpenGap, touchMs, ...own } = tapped;
+    const { isUnbroken, hasOpenGap, touchMs, partsPerTap, ...own } = tapped;
     const recoded = remarks.recoded.get(own.key);
     const { part, partCode, targetMs } = recoded ?? own;
+    const together = (recoded ?? tapped).partsPerTap ?? 1;
     const netMs = touchMs ?? netTimesMs[place]!;
     const said = remarks.cycles.get(own.key);
-    const usual = recent.get(part) ?? [];
+    const kind = `${part} ${together}`;
+    const usual = recent.get(kind) ?? [];
     const isLong = said === undefined && touchMs === null && isUnbroken && isAboutTwice(netMs, usual);
     const doubt = hasOpenGap
       ? 'gap'
@@ -39,10 +41,11 @@ export function judgeCycles(
           : null;
     const setAside = remarks.setAside.get(own.key) ?? '';
     const isCounted = doubt === null && said !== 'interrupted' && setAside === '';
-    const cycle: Cycle = { ...own, part, partCode, targetMs, netMs, isCounted, doubt, setAside };
-    const cycles = said === 'two-parts' ? halves(cycle, remarks) : [cycle];
-    if (isCounted) recent.set(part, [...usual, ...cycles.map((each) => each.netMs)].slice(-RECENT));
-    return cycles;
+    const cycle: Cycle = { ...own, part, partCode, targetMs, netMs, isCounted, together, doubt, setAside };
+    const taps = said === 'two-parts' ? 2 : 1;
+    const each = Array.from({ length: taps }, () => netMs / taps);
+    if (isCounted) recent.set(kind, [...usual, ...each].slice(-RECENT));
+    return shares(cycle, taps * together, remarks);
   });
 }
 
@@ -52,21 +55,21 @@ function isAboutTwice(netMs: number, usual: readonly number[]): boolean {
   return netMs >= TWO_PARTS_FROM * usualMs && netMs <= TWO_PARTS_TO * usualMs;
 }
 
-/** Two parts for one tap, with half the time each. The second one keeps the name of the tap. */
-function halves(cycle: Cycle, { outcomes }: Pick<TurnRemarks, 'outcomes'>): Cycle[] {
-  const key = `${cycle.key}/1`;
-  const middleMs = cycle.fromMs + Math.floor((cycle.toMs - cycle.fromMs) / 2);
-  const firstMs = Math.floor(cycle.netMs / 2);
-  const judged = outcomes.get(key);
-  return [
-    {
+/** Several parts for one tap, with the same time each. The last one keeps the name of the tap. */
+function shares(cycle: Cycle, count: number, { outcomes }: Pick<TurnRemarks, 'outcomes'>): Cycle[] {
+  const place = (of: number, ms: number) => Math.floor((ms * of) / count);
+  return Array.from({ length: count }, (_, before) => {
+    const isLast = before === count - 1;
+    const key = isLast ? cycle.key : `${cycle.key}/${before + 1}`;
+    const judged = outcomes.get(key);
+    const fromMs = cycle.fromMs + place(before, cycle.toMs - cycle.fromMs);
+    return {
       ...cycle,
       key,
-      toMs: middleMs,
-      netMs: firstMs,
-      outcome: judged?.outcome ?? 'good',
-      defect: judged?.defect ?? '',
-    },
-    { ...cycle, fromMs: middleMs, netMs: cycle.netMs - firstMs },
-  ];
+      fromMs,
+      toMs: cycle.fromMs + place(before + 1, cycle.toMs - cycle.fromMs),
+      netMs: place(before + 1, cycle.netMs) - place(before, cycle.netMs),
+      ...(isLast ? {} : { outcome: judged?.outcome ?? 'good', defect: judged?.defect ?? '' }),
+    };
+  });
 }

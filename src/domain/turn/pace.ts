@@ -38,11 +38,13 @@ export function pace(turn: Turn, now: Stamp): Pace {
 
   const { cycles, ledger } = ownOfTurn(turn);
   const measured = cycles.filter(({ targetMs, isCounted }) => isCounted && targetMs !== null);
-  const { targetMs } = turn.inHand;
+  const { targetMs, partsPerTap = 1 } = turn.inHand;
   const isShared = turn.people.at(-1)!.fromMs > turn.partBeganAtMs;
   const isMeasured = targetMs !== null && turn.status !== 'ended' && !isShared;
   const breakMs = breakTime(turn, runningUntilMs);
-  const overMs = isMeasured ? Math.max(0, partElapsedMs - turn.partGapMs - breakMs - targetMs) : 0;
+  const overMs = isMeasured
+    ? Math.max(0, partElapsedMs - turn.partGapMs - breakMs - targetMs * partsPerTap)
+    : 0;
   const targetsMs = measured.reduce((sum, cycle) => sum + earnedMs(cycle), 0);
   const takenMs = measured.reduce((sum, { netMs }) => sum + netMs, 0);
   // From the ledger, so that what was reclassified counts where it was put.

@@ -1,4 +1,5 @@
 import type { PlacedRecord } from '../records/place-on-timeline';
+import { plainPart } from '../records/plain-part';
 import { recordKey } from '../records/record-key';
 import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
@@ -41,8 +42,7 @@ export class TurnBuilder {
     private readonly secondTaps: ReadonlyMap<string, number>,
     private readonly remarks: TurnRemarks,
   ) {
-    const { part, partCode, targetMs } = start;
-    this.inHand = { part, partCode, targetMs };
+    this.inHand = plainPart(start);
   }
 
   take(placed: PlacedRecord): void {
@@ -136,21 +136,19 @@ export class TurnBuilder {
 
   private finishPart(
     { record, atMs }: PlacedRecord,
-    { part, partCode, targetMs, touchMs }: PartInHand & { readonly touchMs?: number },
+    done: PartInHand & { readonly touchMs?: number },
     key: string,
   ): void {
     const judged = this.remarks.outcomes.get(key);
     this.parts.push({
       key,
-      part,
-      partCode,
-      targetMs,
+      ...plainPart(done),
       doneAt: record.stamp,
       ...whose(this.people, { fromMs: this.partBeganAtMs, toMs: atMs }),
       fromMs: this.partBeganAtMs,
       toMs: atMs,
       // The ledger keeps the time between the taps all the same: it is the operator's, not the part's.
-      touchMs: touchMs ?? null,
+      touchMs: done.touchMs ?? null,
       outcome: judged?.outcome ?? 'good',
       defect: judged?.defect ?? '',
       isUnbroken: this.pending.length <= 1,
@@ -166,13 +164,13 @@ export class TurnBuilder {
    */
   private changePart(
     placed: PlacedRecord,
-    { part, partCode, targetMs, before }: Extract<TurnFact, { kind: 'part-changed' }>,
+    fact: Extract<TurnFact, { kind: 'part-changed' }>,
     key: string,
   ): void {
     const from = this.inHand;
-    const to = { part, partCode, targetMs };
+    const to = plainPart(fact);
     this.inHand = to;
-    if (before !== 'asked' || from.part === part) return;
+    if (fact.before !== 'asked' || from.part === to.part) return;
     const { atMs } = placed;
     const open = this.status === 'stopped' ? this.stoppages.at(-1)! : null;
     const fromMs = this.partBeganAtMs;

@@ -47,7 +47,7 @@ export interface Turn {
 
 /** One part done: from the tap before it to its own. */
 export interface Cycle extends PartInHand {
-  /** Key of the part-done record; with /1 for the first of two parts that one tap stands for. */
+  /** Key of the part-done record; with /1, /2 … for the others of several parts that one tap stands for. */
   readonly key: string;
   readonly doneAt: Stamp;
   /** Who finished it. */
@@ -62,6 +62,8 @@ export interface Cycle extends PartInHand {
   readonly defect: string;
   /** In means, spreads and positions. A part that is not counted there is a part done all the same. */
   readonly isCounted: boolean;
+  /** How many parts were made at once; such parts are never averaged with others. */
+  readonly together: number;
   /** The open question about it; null when there is none. */
   readonly doubt: DoubtKind | null;
   /** Why a person took it out of the means; empty when nobody did. */

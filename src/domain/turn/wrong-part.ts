@@ -1,4 +1,5 @@
 import { median } from '../../statistics/median';
+import { plainPart } from '../records/plain-part';
 import type { PartInHand } from '../records/turn-fact';
 import type { Doubt } from './doubt';
 import type { Cycle } from './turn';
@@ -24,13 +25,12 @@ export function wrongParts(
     if (ratio >= OWN_FITS.from && ratio <= OWN_FITS.to) return [];
     const fits = closest(median(counted.map(({ netMs }) => netMs)), first.part, candidates);
     if (!fits) return [];
-    const { part, partCode, targetMs } = fits;
     return {
       kind: 'another-part' as const,
       key: first.key,
       fromMs: first.fromMs,
       toMs: run.at(-1)!.toMs,
-      suggestion: { fits: { part, partCode, targetMs }, partsDone: run.map(({ key }) => key) },
+      suggestion: { fits: plainPart(fits), partsDone: run.map(({ key }) => key) },
     };
   });
 }

@@ -5,7 +5,7 @@ import { roundedClockFace } from '../rounded-clock-face';
 /** Words of the operator's screen. */
 export const pace = {
   turnHeading: (person: string, part: string) => `${person} · ${part}`,
-  partDone: 'Part done',
+  partDone: (together: number) => (together === 1 ? 'Part done' : `${together} parts done`),
   goOn: 'Go on',
   stop: 'Stop',
   stoppedState: 'Stopped',

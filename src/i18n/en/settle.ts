@@ -9,9 +9,12 @@ export const settle = {
   secondTap: (ms: number) => `Tapped again after ${roundedClockFace(ms)}. A part of its own?`,
   secondIsPart: 'A part',
   secondIsNone: 'No part',
-  longOne: (ms: number, eachMs: number) =>
-    `A long one, ${roundedClockFace(ms)}. Two parts of ${roundedClockFace(eachMs)}?`,
-  longIs: { 'two-parts': 'Two parts', 'one-part': 'One part' },
+  longOne: (ms: number, eachMs: number, count: number) =>
+    `A long one, ${roundedClockFace(ms)}. ${count === 2 ? 'Two' : count} parts of ${roundedClockFace(eachMs)}?`,
+  longIs: {
+    'two-parts': (together: number) => (together === 1 ? 'Two parts' : `${2 * together} parts`),
+    'one-part': (together: number) => (together === 1 ? 'One part' : `${together} parts`),
+  },
   beforeChange: (ms: number, to: string) =>
     `${roundedClockFace(ms)} before the change to ${to}. What was it?`,
   beforeIs: {

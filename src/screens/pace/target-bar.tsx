@@ -11,7 +11,8 @@ const TARGET_AT = 0.7;
 /** This part's time against its target. Past the target the bar goes on hatched, and says so. */
 export function TargetBar({ turn }: { turn: Turn }) {
   const elapsedMs = pace(turn, useNow().value).partElapsedMs;
-  const { targetMs } = turn.inHand;
+  const { targetMs: eachMs, partsPerTap = 1 } = turn.inHand;
+  const targetMs = eachMs === null ? null : eachMs * partsPerTap;
   if (targetMs === null) return <p class="pace-target">{words.noTarget}</p>;
   const share = Math.min(elapsedMs / targetMs, 1 / TARGET_AT) * TARGET_AT;
   const overMs = elapsedMs - targetMs;

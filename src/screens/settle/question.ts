@@ -55,9 +55,9 @@ export function question(bench: Bench, turn: Turn, doubt: Doubt): { text: string
       };
     case 'two-parts':
       return {
-        text: words.longOne(lengthMs, doubt.suggestion.eachMs),
+        text: words.longOne(lengthMs, doubt.suggestion.eachMs, 2 * doubt.suggestion.together),
         choices: (['two-parts', 'one-part'] as const).map((as) => ({
-          word: words.longIs[as],
+          word: words.longIs[as](doubt.suggestion.together),
           say: (who) => judgeCycle(bench, id, key, as, code(who)),
         })),
       };
