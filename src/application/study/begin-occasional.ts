@@ -8,7 +8,7 @@ import type { Bench } from '../bench';
  */
 export function beginOccasional(bench: Bench, at: Stamp, elementNo: number): void {
   const study = bench.study.value;
-  if (study?.status !== 'open' || study.watch.aside) return;
+  if (study?.status !== 'open' || study.watch.aside || study.watch.isHeld) return;
   if (study.heading?.elements[elementNo - 1]?.elementClass !== 'occasional') {
     throw new RangeError('beginOccasional requires an occasional element of the method');
   }

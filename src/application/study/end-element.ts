@@ -3,7 +3,8 @@ import { requireRating } from '../../domain/study/require-rating';
 import type { Bench } from '../bench';
 
 /**
- * The break point of what is in hand: of what is timed apart when something is, else of the element.
+ * The break point of what is in hand: of what is timed apart when something is, else of the element. A watch that
+ * stands goes on.
  *
  * @throws {RangeError} endElement requires a rating above 0 and of at most 200
  */
@@ -11,7 +12,11 @@ export function endElement(bench: Bench, at: Stamp, ratingPct: number): void {
   const study = bench.study.value;
   if (study?.status !== 'open' || !study.heading) return;
   requireRating('endElement', ratingPct);
-  const { aside, elementIndex } = study.watch;
+  const { aside, elementIndex, isHeld } = study.watch;
+  if (isHeld) {
+    bench.record(study.id, [{ kind: 'watch-went-on' }], at);
+    return;
+  }
   if (aside && aside.elementIndex === null) {
     bench.record(study.id, [{ kind: 'foreign-ended', description: '' }], at);
     return;

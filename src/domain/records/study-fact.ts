@@ -15,6 +15,15 @@ export type StudyFact =
   /** Work of the job that does not come every cycle, timed apart inside the element in hand. */
   | { readonly kind: 'occasional-began'; readonly elementNo: number }
   | { readonly kind: 'occasional-ended'; readonly ratingPct: number }
+  /** The work goes on with another element than the next one; the time since the last break point is its. */
+  | { readonly kind: 'element-chosen'; readonly elementNo: number }
+  /** The element in hand will be left out for this cause; null takes the mark away. */
+  | { readonly kind: 'in-hand-marked'; readonly cause: string | null }
+  /** Two lanes: the machine's break point, whatever the operator does. */
+  | { readonly kind: 'machine-ended' }
+  /** Snapback: the watch stands, and the element in hand begins anew when it goes on. */
+  | { readonly kind: 'watch-held' }
+  | { readonly kind: 'watch-went-on' }
   /** A word on what is in hand: the name of a foreign element, a remark on any other. */
   | { readonly kind: 'in-hand-noted'; readonly note: string }
   | { readonly kind: 'study-ended' }
@@ -45,4 +54,8 @@ export interface StudyHeading {
   /** The person under study knows that it is recorded, and why. */
   readonly personTold: boolean;
   readonly terms: AllowanceTerms;
+  /** How the watch is read. Left out: continuous. */
+  readonly timing?: 'continuous' | 'snapback';
+  /** Two: the operator and the machine are timed at once. Left out: one after the other. */
+  readonly lanes?: 1 | 2;
 }

@@ -3,7 +3,7 @@ import { recordKey } from '../records/record-key';
 import type { StudyFact } from '../records/study-fact';
 import { type AllowanceTerms, noAllowances } from './allowance-terms';
 import { applyCorrections } from './apply-corrections';
-import type { Study } from './study';
+import { idleWatch, type Study } from './study';
 
 /** A study that came from a readings table, with what was decided about it since. */
 export function foldImportedStudy(
@@ -27,17 +27,8 @@ export function foldImportedStudy(
     heading: null,
     startedAt: first.stamp,
     undoable: null,
-    watch: {
-      cycle: 0,
-      elementIndex: -1,
-      merged: [],
-      aside: null,
-      note: '',
-      beganAtMs: 0,
-      apartMs: 0,
-      lastStamp: first.stamp,
-      lastAtMs: 0,
-    },
+    watch: idleWatch(first.stamp),
+    waits: [],
     ...applyCorrections(
       fact.rows.map((each, place) => ({
         id: `${key}#${place + 1}`,

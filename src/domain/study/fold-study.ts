@@ -8,9 +8,10 @@ import type { ClockFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
 import { applyCorrections } from './apply-corrections';
 import { foldImportedStudy } from './fold-imported-study';
-import { cycleOrder, type Study, type TapKind, type UndoableTap } from './study';
+import { beginMachines, lanesOf } from './machine-lane';
+import { idleWatch, type Study, type TapKind, type UndoableTap } from './study';
 import { takeTap } from './take-tap';
-import type { WatchInHand } from './watch-in-hand';
+import { flagClock, type WatchInHand } from './watch-in-hand';
 
 const tapKinds: readonly string[] = [
   'element-ended',
@@ -19,6 +20,11 @@ const tapKinds: readonly string[] = [
   'foreign-ended',
   'occasional-began',
   'occasional-ended',
+  'element-chosen',
+  'in-hand-marked',
+  'machine-ended',
+  'watch-held',
+  'watch-went-on',
 ] satisfies TapKind[];
 
 /**
@@ -39,32 +45,28 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   }
 
   const placed = placeOnTimeline(records);
-  const order = cycleOrder(fact.elements);
+  const { order, after } = lanesOf(fact);
   const inHand: WatchInHand = {
     heading: fact,
     carried: headOfRows(fact, first.stamp),
     order,
+    after,
     readings: [],
+    waits: [],
     clockFlag: '',
     watch: {
+      ...idleWatch(records.at(-1)!.stamp),
       cycle: 1,
       elementIndex: order[0] ?? -1,
-      merged: [],
-      aside: null,
-      note: '',
-      beganAtMs: 0,
-      apartMs: 0,
-      lastStamp: records.at(-1)!.stamp,
       lastAtMs: placed.at(-1)!.atMs,
     },
   };
+  beginMachines(inHand, after.get(-1) ?? [], 0);
   let run = first.stamp.run;
   let status: Study['status'] = 'open';
   let undoable: UndoableTap | null = null;
   for (const { record, atMs } of withoutUndone(placed)) {
-    if (record.stamp.run !== run && inHand.clockFlag === '' && status === 'open') {
-      inHand.clockFlag = 'reloaded';
-    }
+    if (record.stamp.run !== run && status === 'open') flagClock(inHand, 'reloaded');
     run = record.stamp.run;
     const told = record.fact as StudyFact | ClockFact;
     if (tapKinds.includes(told.kind)) undoable = undoableTap(inHand, told, recordKey(record));
@@ -78,6 +80,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     heading: fact,
     startedAt: first.stamp,
     watch: inHand.watch,
+    waits: inHand.waits,
     undoable,
     ...applyCorrections(inHand.readings, records, fact.terms, fact),
   };

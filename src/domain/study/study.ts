@@ -23,6 +23,8 @@ export interface Study {
   readonly terms: AllowanceTerms;
   readonly startedAt: Stamp;
   readonly readings: readonly Reading[];
+  /** Two lanes: what the operator stood waiting for the machine. */
+  readonly waits: readonly { readonly cycle: number; readonly observedMs: number }[];
   readonly watch: StudyWatch;
   /** The tap that Undo would take back; null when there is none. */
   readonly undoable: UndoableTap | null;
@@ -35,7 +37,12 @@ export type TapKind =
   | 'foreign-began'
   | 'foreign-ended'
   | 'occasional-began'
-  | 'occasional-ended';
+  | 'occasional-ended'
+  | 'element-chosen'
+  | 'in-hand-marked'
+  | 'machine-ended'
+  | 'watch-held'
+  | 'watch-went-on';
 
 export interface UndoableTap {
   readonly key: string;
@@ -43,6 +50,9 @@ export interface UndoableTap {
   /** The element it was about; empty for a foreign one. */
   readonly element: string;
 }
+
+/** Sleep or a reload of the page fell inside an element. */
+export type ClockFlag = '' | 'slept' | 'reloaded';
 
 /** Where an open study stands: what the next tap will end. */
 export interface StudyWatch {
@@ -58,6 +68,21 @@ export interface StudyWatch {
     readonly beganAtMs: number;
     readonly note: string;
   } | null;
+  /** The machine's element that runs beside, in a study of two lanes. */
+  readonly machine: {
+    readonly elementIndex: number;
+    readonly cycle: number;
+    readonly beganAtMs: number;
+    readonly clockFlag: ClockFlag;
+  } | null;
+  /** Machine elements that begin one after the other once this one ends, 0-based. */
+  readonly machineNext: readonly number[];
+  /** The operator stands until the machine stops: then the element in hand begins. */
+  readonly isWaiting: boolean;
+  /** Snapback: the watch stands. */
+  readonly isHeld: boolean;
+  /** Why the element in hand will be left out; null when it will not. */
+  readonly cause: string | null;
   /** The word on the element in hand; empty when there is none. */
   readonly note: string;
   /** Running watch at which the element in hand began, milliseconds. */
@@ -72,4 +97,31 @@ export interface StudyWatch {
 /** The elements that come in every cycle, as places in the heading's list. */
 export function cycleOrder(elements: readonly ElementDefinition[]): number[] {
   return elements.flatMap((element, index) => (element.elementClass === 'repetitive' ? [index] : []));
+}
+
+/** Whether a method can be timed in two lanes: it has work of both, the operator's and the machine's. */
+export function hasTwoLanes(elements: readonly ElementDefinition[]): boolean {
+  const order = cycleOrder(elements);
+  const machines = order.filter((index) => elements[index]?.work === 'machine');
+  return machines.length > 0 && machines.length < order.length;
+}
+
+/** The watch before anything was tapped. */
+export function idleWatch(lastStamp: Stamp): StudyWatch {
+  return {
+    cycle: 0,
+    elementIndex: -1,
+    merged: [],
+    aside: null,
+    machine: null,
+    machineNext: [],
+    isWaiting: false,
+    isHeld: false,
+    cause: null,
+    note: '',
+    beganAtMs: 0,
+    apartMs: 0,
+    lastStamp,
+    lastAtMs: 0,
+  };
 }

@@ -1,13 +1,32 @@
 import type { StudyFact } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
-import { newReading, type WatchInHand } from './watch-in-hand';
+import { beginMachines, endMachine, missMachine } from './machine-lane';
+import { flagClock, newReading, type WatchInHand } from './watch-in-hand';
 
 /** Takes one record of an open study to the watch: what it ends becomes a reading, what it begins is in hand. */
 export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: string, atMs: number): void {
   const { watch } = study;
   switch (fact.kind) {
     case 'element-ended':
-      endElement(study, fact.ratingPct, key, atMs);
+      if (watch.isWaiting) missMachine(study, atMs);
+      else endElement(study, fact.ratingPct, key, atMs);
+      break;
+    case 'machine-ended':
+      endMachine(study, key, atMs);
+      break;
+    case 'element-chosen':
+      choose(study, fact.elementNo - 1);
+      break;
+    case 'in-hand-marked':
+      watch.cause = fact.cause;
+      break;
+    case 'watch-held':
+      watch.isHeld = true;
+      break;
+    case 'watch-went-on':
+      watch.isHeld = false;
+      watch.beganAtMs = atMs;
+      watch.apartMs = 0;
       break;
     case 'break-point-missed':
       watch.merged = [...watch.merged, { cycle: watch.cycle, elementIndex: watch.elementIndex }];
@@ -30,7 +49,7 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
       else watch.note = fact.note;
       break;
     case 'slept':
-      study.clockFlag = 'slept';
+      flagClock(study, 'slept');
       break;
   }
 }
@@ -56,17 +75,22 @@ function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: nu
       elementIndex: watch.elementIndex,
       observedMs: atMs - watch.beganAtMs - watch.apartMs,
       ratingPct,
-      excluded: mergedCause ?? (study.clockFlag === 'slept' ? 'tablet-slept' : null),
+      excluded: mergedCause ?? watch.cause ?? (study.clockFlag === 'slept' ? 'tablet-slept' : null),
       note: watch.note,
       isMerged: mergedCause !== null,
     }),
   );
+  const ended = watch.elementIndex;
   watch.merged = [];
   watch.beganAtMs = atMs;
   watch.apartMs = 0;
   watch.note = '';
+  watch.cause = null;
   study.clockFlag = '';
+  beginMachines(study, study.after.get(ended) ?? [], atMs);
   advance(study);
+  const next = study.heading.elements[watch.elementIndex];
+  watch.isWaiting = watch.machine !== null && next?.placement === 'external';
 }
 
 function endAside(study: WatchInHand, key: string, atMs: number, ratingPct: number, said: string): void {
@@ -88,8 +112,32 @@ function endAside(study: WatchInHand, key: string, atMs: number, ratingPct: numb
   watch.aside = null;
 }
 
-function advance({ watch, order }: WatchInHand): void {
+/** On to the next element of the method that was not read in this cycle; after the last, to the next cycle. */
+function advance(study: WatchInHand): void {
+  const { watch, order } = study;
   const place = order.indexOf(watch.elementIndex);
-  if (place === order.length - 1) watch.cycle += 1;
-  watch.elementIndex = order[(place + 1) % order.length] ?? -1;
+  const next = order.slice(place + 1).find((index) => !isRead(study, index));
+  if (next === undefined) watch.cycle += 1;
+  watch.elementIndex = next ?? order[0] ?? -1;
+}
+
+/** Another element is in hand than the next one. One that was read already in this cycle begins the next cycle. */
+function choose(study: WatchInHand, elementIndex: number): void {
+  const { watch, order } = study;
+  if (!order.includes(elementIndex)) return;
+  if (isRead(study, elementIndex)) watch.cycle += 1;
+  watch.elementIndex = elementIndex;
+  watch.isWaiting = false;
+}
+
+function isRead({ readings, watch }: WatchInHand, elementIndex: number): boolean {
+  const isHere = (row: { cycle: number; elementNo: number }) =>
+    row.cycle === watch.cycle && row.elementNo === elementIndex + 1;
+  // From the end: a long study has thousands. The machine's reading of a cycle may come in the next one.
+  for (let place = readings.length - 1; place >= 0; place -= 1) {
+    const { row } = readings[place]!;
+    if (row.cycle < watch.cycle - 1) break;
+    if (isHere(row)) return true;
+  }
+  return watch.merged.some((missed) => missed.cycle === watch.cycle && missed.elementIndex === elementIndex);
 }

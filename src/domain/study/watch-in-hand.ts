@@ -1,5 +1,5 @@
 import type { StudyHeading } from '../records/study-fact';
-import type { Reading, StudyWatch } from './study';
+import type { ClockFlag, Reading, StudyWatch } from './study';
 import type { StudyRow } from './study-row';
 
 /** A study while its records are read one after the other. */
@@ -9,10 +9,21 @@ export interface WatchInHand {
   readonly carried: Readonly<Record<string, string>>;
   /** The elements that come in every cycle, as places in the heading's list. */
   readonly order: readonly number[];
+  /** Two lanes: the machine elements that begin as an element of the operator ends; under −1 those that run first. */
+  readonly after: ReadonlyMap<number, readonly number[]>;
   readonly readings: Reading[];
+  readonly waits: { readonly cycle: number; readonly observedMs: number }[];
   readonly watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
   /** Sleep or a reload fell inside the element in hand. */
-  clockFlag: '' | 'slept' | 'reloaded';
+  clockFlag: ClockFlag;
+}
+
+/** A clock that was not trusted marks both lanes; sleep says more than a reload. */
+export function flagClock(study: WatchInHand, flag: 'slept' | 'reloaded'): void {
+  const { watch } = study;
+  const worse = (now: ClockFlag) => (flag === 'slept' || now === '' ? flag : now);
+  study.clockFlag = worse(study.clockFlag);
+  if (watch.machine) watch.machine = { ...watch.machine, clockFlag: worse(watch.machine.clockFlag) };
 }
 
 export const FOREIGN_ELEMENT = 'Foreign element';
@@ -26,6 +37,7 @@ export function newReading(
     readonly elementIndex: number | null;
     readonly note?: string;
     readonly isMerged?: boolean;
+    readonly clockFlag?: ClockFlag;
   },
 ): Reading {
   const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
@@ -50,7 +62,7 @@ export function newReading(
       allowancePct,
       allowanceBasis: basis,
       machineAllowancePct,
-      carried: { ...carried, note: element ? note : '', clock_flag: clockFlag },
+      carried: { ...carried, note: element ? note : '', clock_flag: what.clockFlag ?? clockFlag },
     },
   };
 }
