@@ -49,8 +49,8 @@ export function writeShop(log: DemoLog): Map<DemoCode, string> {
     });
   }
   for (const code of demoPeople) write({ kind: 'person-added', code });
-  // A shop offers six reasons at most; the foreman adds quality queries, the rarest, afterwards.
-  const { quality: _, ...offered } = stopReasons;
+  // A shop offers six reasons at most; its breaks are planned, so nobody needs a button for them.
+  const { planned: _, ...offered } = stopReasons;
   write({ kind: 'reasons-set', reasons: Object.values(offered) });
   return ids;
 }

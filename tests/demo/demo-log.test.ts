@@ -84,7 +84,7 @@ describe('the shop of the demo', () => {
       'Extraction clear-out',
       'called-away',
       'set-up',
-      'break',
+      'quality',
     ]);
   });
 
