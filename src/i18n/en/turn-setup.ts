@@ -29,7 +29,7 @@ export const turnSetup = {
   codeTaken: (code: string) => `There is a part ${code} already.`,
   lastTurn: 'last turn',
   madeLast: 'made last',
-  lookBack: (person: string, from: string, to: string) => `Last record: ${person}, ${from} to ${to}`,
+  lookBack: (person: string, from: string, to: string) => `See the last record: ${person}, ${from} to ${to}`,
   targetOf: (ms: number | null) => (ms === null ? 'no target' : `target ${roundedClockFace(ms)}`),
   start: 'Start',
   chooseBoth: 'Choose who and which part',

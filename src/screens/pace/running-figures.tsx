@@ -27,6 +27,8 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
   const { parts } = useApp().bench.shop.value;
   const doubt = openDoubts(turn, parts.filter(isInUse).map(partInHand)).at(-1);
   const last = turn.stoppages.at(-1);
+  // One thing is asked at a time, the newest; a reason just given is confirmed on the surface.
+  const isStopNewer = last?.reason === NOT_STATED && (last.toMs ?? 0) > (doubt?.toMs ?? 0);
   const lastMs = last ? printedMs({ ...last, toMs: last.toMs ?? turn.lastAtMs }) : 0;
   return (
     <div class="pace-figures">
@@ -42,14 +44,15 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
       <div class="pace-side-figures">
         <Position turn={turn} />
         <Tally turn={turn} />
-        <div class="pace-asides">
-          {last && (
+        {doubt && !isStopNewer ? (
+          <DoubtFigure turn={turn} doubt={doubt} open={open} acted={acted} />
+        ) : (
+          last && (
             <button type="button" class="button pace-why number" onClick={(event) => open('reason', event)}>
               {last.reason === NOT_STATED ? words.sayWhy(lastMs) : words.saidWhy(lastMs, reasonText(last))}
             </button>
-          )}
-          {doubt && <DoubtFigure turn={turn} doubt={doubt} open={open} acted={acted} />}
-        </div>
+          )
+        )}
       </div>
     </div>
   );

@@ -37,7 +37,9 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
         onTap={tapMain}
       >
         {taps > 0 && <span key={taps} class="pace-flash" aria-hidden="true" />}
-        <span class="pace-main-word">{isStopped ? words.goOn : words.partDone(turn.inHand.partsPerTap ?? 1)}</span>
+        <span class="pace-main-word">
+          {isStopped ? words.goOn : words.partDone(turn.inHand.partsPerTap ?? 1)}
+        </span>
         <span class="pace-main-note number">
           {!isStopped && !note && lastCycle && <span aria-hidden="true">✓ </span>}
           {isStopped ? words.goOnHint : said}

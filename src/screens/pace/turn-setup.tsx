@@ -60,7 +60,7 @@ export function TurnSetup() {
         />
         {last?.status === 'ended' && (
           <p class="pace-setup-wide">
-            <button type="button" class="button number" onClick={() => bench.showEndedTurn(last.id)}>
+            <button type="button" class="choice number" onClick={() => bench.showEndedTurn(last.id)}>
               {words.lookBack(last.person, timeOfDay(last.startedAt), timeOfDay(last.lastStamp))}
             </button>
           </p>

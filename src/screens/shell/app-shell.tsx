@@ -76,10 +76,9 @@ function TimingMark({ name, isShown }: { name: ScreenName; isShown: boolean }) {
   const turn = name === 'pace' ? bench.turn.value : null;
   const study = name === 'study' ? bench.study.value : null;
   const isTiming = (turn !== null && turn.status !== 'ended') || study?.status === 'open';
-  if (isShown || !isTiming) return null;
   return (
-    <span class="shell-timing" id={`shell-timing-${name}`} aria-hidden="true">
-      {words.timing[turn?.status === 'stopped' ? 'stopped' : 'running']}
+    <span class="shell-timing" id={`shell-timing-${name}`} aria-hidden="true" hidden={isShown || !isTiming}>
+      {isTiming && words.timing[turn?.status === 'stopped' ? 'stopped' : 'running']}
     </span>
   );
 }

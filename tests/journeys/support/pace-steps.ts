@@ -11,7 +11,7 @@ export async function beginFirstTurn(
   await page.getByLabel('Code', { exact: true }).fill(person);
   await tapButton(page, 'Add code');
   await page.getByLabel('Part code').fill(part);
-  await page.getByLabel('Target a part, if any').fill(target);
+  await page.getByLabel(/^Target time for one part/).fill(target);
   await tapButton(page, 'Add part');
   await tapButton(page, /^Start/);
   await page.getByRole('button', { name: /^Part done/ }).waitFor();
