@@ -1,4 +1,5 @@
 import type { LogRecord } from '../domain/records/log-record';
+import type { JournalBatch } from './journal/journal-file';
 import type { OwnEnd } from './journal/journal-line';
 import type { JournalAnswer, JournalRequest } from './journal/journal-message';
 
@@ -7,7 +8,13 @@ export interface Journal {
   /** How far the tablet's own records go in the journal; null when it is empty. */
   readonly ownEnd: OwnEnd | null;
   append(records: readonly LogRecord[], device: string): Promise<void>;
-  readAll(): Promise<{ records: LogRecord[]; damaged: number }>;
+  /**
+   * The records written after the tablet's own one of this number, oldest first. Null where the end of the
+   * journal does not reach back so far.
+   */
+  since(own: OwnEnd): Promise<readonly LogRecord[] | null>;
+  /** Everything that can be read, a batch at a time, so that a large journal is never in memory whole. */
+  readAll(): AsyncIterable<JournalBatch>;
   close(): void;
 }
 
@@ -28,25 +35,23 @@ export async function openJournal(fileName: string): Promise<Journal> {
     for (const [id, tell] of waiting) tell({ id, problem: 'the journal’s worker stopped' });
   });
 
-  const ask = (request: Unnumbered<JournalRequest>, onBatch?: (answer: JournalAnswer) => void) =>
-    new Promise<void>((resolve, reject) => {
+  const ask = (request: Unnumbered<JournalRequest>) =>
+    new Promise<JournalAnswer>((resolve, reject) => {
       asked += 1;
       const id = asked;
       waiting.set(id, (answer) => {
-        onBatch?.(answer);
-        if ('isLast' in answer && !answer.isLast) return;
         waiting.delete(id);
         if ('problem' in answer) reject(new Error(answer.problem));
-        else {
-          if ('ownEnd' in answer) ownEnd = answer.ownEnd;
-          resolve();
-        }
+        else resolve(answer);
       });
       worker.postMessage({ ...request, id });
     });
+  const noteEnd = (answer: JournalAnswer) => {
+    if ('ownEnd' in answer) ownEnd = answer.ownEnd;
+  };
 
   try {
-    await ask({ ask: 'open', fileName });
+    noteEnd(await ask({ ask: 'open', fileName }));
   } catch (error) {
     worker.terminate();
     throw error;
@@ -55,16 +60,18 @@ export async function openJournal(fileName: string): Promise<Journal> {
     get ownEnd() {
       return ownEnd;
     },
-    append: (records, device) => ask({ ask: 'append', records, device }),
-    async readAll() {
-      const records: LogRecord[] = [];
-      let damaged = 0;
-      await ask({ ask: 'read' }, (answer) => {
-        if (!('records' in answer)) return;
-        records.push(...answer.records);
-        damaged += answer.damaged;
-      });
-      return { records, damaged };
+    append: async (records, device) => noteEnd(await ask({ ask: 'append', records, device })),
+    async since(own) {
+      const answer = await ask({ ask: 'since', own });
+      return 'since' in answer ? answer.since : null;
+    },
+    async *readAll() {
+      for (let at: number | null = 0; at !== null; ) {
+        const answer: JournalAnswer = await ask({ ask: 'read', at });
+        if (!('batch' in answer)) return;
+        yield answer.batch;
+        at = answer.batch.next;
+      }
     },
     close: () => worker.terminate(),
   };

@@ -29,6 +29,12 @@ export class TwoShelfRecordLog implements RecordLog {
   }
 
   async append(records: readonly LogRecord[]): Promise<void> {
+    // Those of another tablet are not counted by ours, so a copy that is cut short would not be noticed at the
+    // next opening. The journal first: what it has and the database lacks is missed, and copied again.
+    if (records.some(({ device }) => device !== this.device)) {
+      await this.journal.append(records, this.device);
+      return this.database.append(records);
+    }
     const answers = await Promise.allSettled([
       this.database.append(records),
       this.journal.append(records, this.device),

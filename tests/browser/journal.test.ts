@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { openJournal } from '../../src/storage/journal-client';
+import { contentOf } from '../storage/in-memory-journal';
 import { recordAt } from '../support/records';
 
 const done = { kind: 'part-done', part: 'p', partCode: 'M', targetMs: null } as const;
@@ -28,7 +29,7 @@ describe('the journal in the browser’s private file system', () => {
     journal.close();
     const again = await reopened('first-test');
     expect(again.ownEnd).toEqual({ device: 't', sequence: 3 });
-    expect(await again.readAll()).toEqual({ records: [record(1), record(2), record(3)], damaged: 0 });
+    expect(await contentOf(again)).toEqual({ records: [record(1), record(2), record(3)], damaged: 0 });
     again.close();
   });
 
@@ -42,7 +43,7 @@ describe('the journal in the browser’s private file system', () => {
     const journal = await openJournal('third-test');
     const many = Array.from({ length: 5_000 }, (_, place) => record(place + 1));
     await journal.append(many, 't');
-    expect((await journal.readAll()).records).toEqual(many);
+    expect((await contentOf(journal)).records).toEqual(many);
     journal.close();
   });
 });

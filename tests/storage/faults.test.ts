@@ -13,7 +13,7 @@ import { IndexedDbRecordLog } from '../../src/storage/indexeddb-record-log';
 import type { Journal } from '../../src/storage/journal-client';
 import { TwoShelfRecordLog } from '../../src/storage/two-shelf-record-log';
 import { FakeClock } from '../support/fake-clock';
-import { ArrayFile, journalOn } from './in-memory-journal';
+import { ArrayFile, contentOf, journalOn } from './in-memory-journal';
 
 const TAPS = 12;
 /** Until the log has answered, one way or the other. */
@@ -48,6 +48,7 @@ function troubledJournal(journal: Journal, trouble: Trouble): Journal {
       return journal.ownEnd;
     },
     append: (records, device) => trouble.around(() => journal.append(records, device)),
+    since: (own) => journal.since(own),
     readAll: () => journal.readAll(),
     close: () => journal.close(),
   };
@@ -139,7 +140,7 @@ describe('a record log with one failing operation', () => {
         const check = new ChainCheck();
         for (const record of records) check.take(record);
         expect(check.breaks).toEqual([]);
-        const journalled = (await journalOn(file).readAll()).records;
+        const journalled = (await contentOf(journalOn(file))).records;
         const unique = new Map(journalled.map((record) => [record.sequence, record]));
         expect([...unique.keys()].sort((a, b) => a - b)).toEqual(records.map(({ sequence }) => sequence));
         bench.close();

@@ -40,15 +40,27 @@ export function journalOn(file: ArrayFile): Journal {
     async append(records, device) {
       journal.append(records, device);
     },
-    async readAll() {
-      const records: LogRecord[] = [];
-      let damaged = 0;
-      for (const batch of journal.read()) {
-        records.push(...batch.records);
-        damaged += batch.damaged;
+    async since(own) {
+      return journal.since(own);
+    },
+    async *readAll() {
+      for (let at: number | null = 0; at !== null; ) {
+        const batch = journal.read(at);
+        yield batch;
+        at = batch.next;
       }
-      return { records, damaged };
     },
     close() {},
   };
+}
+
+/** What a journal holds, put together. */
+export async function contentOf(journal: Pick<Journal, 'readAll'>) {
+  const records: LogRecord[] = [];
+  let damaged = 0;
+  for await (const batch of journal.readAll()) {
+    records.push(...batch.records);
+    damaged += batch.damaged;
+  }
+  return { records, damaged };
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { JournalFile } from '../../src/storage/journal/journal-file';
 import { recordAt } from '../support/records';
-import { ArrayFile } from './in-memory-journal';
+import { ArrayFile, contentOf, journalOn } from './in-memory-journal';
 
 const record = (sequence: number, person = 'K7', device = 't'): LogRecord =>
   recordAt(
@@ -14,22 +14,14 @@ const record = (sequence: number, person = 'K7', device = 't'): LogRecord =>
     { device },
   );
 
-function readAll(file: ArrayFile): { records: LogRecord[]; damaged: number } {
-  const batches = [...new JournalFile(file).read()];
-  return {
-    records: batches.flatMap(({ records }) => records),
-    damaged: batches.reduce((sum, { damaged }) => sum + damaged, 0),
-  };
-}
-
 describe('the journal file', () => {
-  it('gives back any record, whatever its texts hold', () => {
-    fc.assert(
-      fc.property(fc.array(fc.string({ unit: 'binary' }), { maxLength: 8 }), (people) => {
+  it('gives back any record, whatever its texts hold', async () => {
+    await fc.assert(
+      fc.asyncProperty(fc.array(fc.string({ unit: 'binary' }), { maxLength: 8 }), async (people) => {
         const file = new ArrayFile();
         const records = people.map((person, place) => record(place + 1, person));
         for (const each of records) new JournalFile(file).append([each], 't');
-        expect(readAll(file)).toEqual({ records, damaged: 0 });
+        expect(await contentOf(journalOn(file))).toEqual({ records, damaged: 0 });
       }),
     );
   });
@@ -50,7 +42,7 @@ describe('the journal file', () => {
     expect(file.flushes).toBe(before + 2);
   });
 
-  it('cut anywhere inside its last line, loses that line only and goes on behind the one before', () => {
+  it('cut anywhere inside its last line, loses that line only and goes on behind the one before', async () => {
     const file = new ArrayFile();
     new JournalFile(file).append([record(1)], 't');
     const whole = file.bytes.length;
@@ -62,23 +54,30 @@ describe('the journal file', () => {
       const journal = new JournalFile(torn);
       expect(journal.ownEnd).toEqual({ device: 't', sequence: 1 });
       journal.append([record(2, 'again')], 't');
-      expect(readAll(torn)).toEqual({ records: [record(1), record(2, 'again')], damaged: 0 });
+      expect(await contentOf(journalOn(torn))).toEqual({
+        records: [record(1), record(2, 'again')],
+        damaged: 0,
+      });
     }
   });
 
-  it('with any one byte changed, never gives back a record that was not written', () => {
+  it('with any one byte changed, never gives back a record that was not written', async () => {
     const file = new ArrayFile();
     new JournalFile(file).append([record(1), record(2), record(3)], 't');
     const written = [record(1), record(2), record(3)].map((each) => JSON.stringify(each));
-    fc.assert(
-      fc.property(fc.nat(file.bytes.length - 1), fc.integer({ min: 1, max: 255 }), (place, change) => {
-        const damaged = new ArrayFile();
-        damaged.bytes = file.bytes.slice();
-        damaged.bytes[place]! ^= change;
-        const { records } = readAll(damaged);
-        expect(records.length).toBeGreaterThanOrEqual(1);
-        for (const each of records) expect(written).toContain(JSON.stringify(each));
-      }),
+    await fc.assert(
+      fc.asyncProperty(
+        fc.nat(file.bytes.length - 1),
+        fc.integer({ min: 1, max: 255 }),
+        async (place, change) => {
+          const damaged = new ArrayFile();
+          damaged.bytes = file.bytes.slice();
+          damaged.bytes[place]! ^= change;
+          const { records } = await contentOf(journalOn(damaged));
+          expect(records.length).toBeGreaterThanOrEqual(1);
+          for (const each of records) expect(written).toContain(JSON.stringify(each));
+        },
+      ),
       { numRuns: 2_000 },
     );
   });

@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
+import type { Journal } from '../../src/storage/journal-client';
 import { TwoShelfRecordLog } from '../../src/storage/two-shelf-record-log';
 import { recordAt } from '../support/records';
-import { ArrayFile, journalOn } from './in-memory-journal';
+import { ArrayFile, contentOf, journalOn } from './in-memory-journal';
 import { recordLogContract } from './record-log-contract';
 
 const done = { kind: 'part-done', part: 'p', partCode: 'M', targetMs: null } as const;
@@ -32,7 +33,7 @@ describe('the log on two shelves', () => {
     const { log } = await open(database, file);
     await log.append(several(3));
     expect(await everything(database)).toEqual(several(3));
-    expect((await journalOn(file).readAll()).records).toEqual(several(3));
+    expect((await contentOf(journalOn(file))).records).toEqual(several(3));
   });
 
   it('never lets what the database refused take the place of what it holds', async () => {
@@ -90,14 +91,66 @@ describe('the log on two shelves', () => {
   it('gives both what each of them alone had, and counts the lines that cannot be read', async () => {
     const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
     const { log } = await open(database, file);
-    await log.append(several(10));
+    await log.append(several(1_200));
     file.bytes[40]! ^= 1;
     const wiped = new InMemoryRecordLog('t');
     await wiped.append([record(1)]);
     const { healing } = await open(wiped, file);
-    expect(healing).toEqual({ restored: 9, copied: 1, damaged: 1 });
-    expect(await everything(wiped)).toEqual(several(10));
+    expect(healing).toEqual({ restored: 1_199, copied: 1, damaged: 1 });
+    expect(await everything(wiped)).toEqual(several(1_200));
     expect((await open(wiped, file)).healing).toEqual({ restored: 0, copied: 0, damaged: 0 });
+  });
+
+  it('levels shelves that a kill left apart from their ends alone, whichever is behind', async () => {
+    for (let apart = -4; apart <= 4; apart += 1) {
+      const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+      const { log } = await open(database, file);
+      await log.append(several(50));
+      const more = Array.from({ length: Math.abs(apart) }, (_, place) => record(51 + place));
+      if (apart > 0) await journalOn(file).append([...more, ...more], 't');
+      else await database.append(more);
+      const unread = withoutWhole(journalOn(file));
+      const { healing } = await TwoShelfRecordLog.open(database, unread);
+      expect(healing).toEqual({ restored: Math.max(0, apart), copied: Math.max(0, -apart), damaged: 0 });
+      const all = several(50 + Math.abs(apart));
+      expect(await everything(database)).toEqual(all);
+      const lines = (await contentOf(journalOn(file))).records.map(({ sequence }) => sequence);
+      expect([...new Set(lines)]).toEqual(all.map(({ sequence }) => sequence));
+    }
+  });
+
+  it('reads the journal whole where a line at its end is damaged', async () => {
+    const file = new ArrayFile();
+    const { log } = await open(new InMemoryRecordLog('t'), file);
+    await log.append(several(20));
+    const shorter = new InMemoryRecordLog('t');
+    await shorter.append(several(10));
+    file.bytes[Math.floor(file.bytes.length * 0.75)]! ^= 1;
+    const { healing } = await open(shorter, file);
+    expect(healing).toEqual({ restored: 9, copied: 0, damaged: 1 });
+  });
+
+  it('puts the records of another tablet into the journal first, so that a copy cut short is made again', async () => {
+    const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+    const { log } = await open(database, file);
+    const taken: string[] = [];
+    const order = <Shelf extends { append(records: LogRecord[], device: string): Promise<void> }>(
+      name: string,
+      shelf: Shelf,
+    ) => {
+      const append = shelf.append.bind(shelf);
+      shelf.append = async (...args) => {
+        await append(...args);
+        taken.push(name);
+      };
+    };
+    order('database', database);
+    const journal = journalOn(file);
+    order('journal', journal as Parameters<typeof order>[1]);
+    const { log: watched } = await TwoShelfRecordLog.open(database, journal);
+    await watched.append([record(1, 'other')]);
+    expect(taken).toEqual(['journal', 'database']);
+    expect(log.device).toBe('t');
   });
 
   it('reads a journal of another name whole, once, and takes its own name from then on', async () => {
@@ -111,3 +164,19 @@ describe('the log on two shelves', () => {
     expect((await open(database, file)).healing).toEqual({ restored: 0, copied: 0, damaged: 0 });
   });
 });
+
+/** A journal that may not be read whole. */
+function withoutWhole(journal: Journal): Journal {
+  return {
+    get ownEnd() {
+      return journal.ownEnd;
+    },
+    append: (records, device) => journal.append(records, device),
+    since: (own) => journal.since(own),
+    // biome-ignore lint/correctness/useYield: it is not to be read
+    async *readAll() {
+      throw new Error('the ends are enough');
+    },
+    close() {},
+  };
+}

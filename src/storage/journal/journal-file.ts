@@ -10,6 +10,15 @@ export interface SyncFile {
   flush(): void;
 }
 
+/** What one read of the journal gives. */
+export interface JournalBatch {
+  readonly records: LogRecord[];
+  /** Lines that could not be read. */
+  readonly damaged: number;
+  /** Where the next read begins. */
+  readonly next: number | null;
+}
+
 /** How far back the end is searched for a whole line: far above the longest record of a turn. */
 const TAIL_BYTES = 1 << 20;
 const CHUNK_BYTES = 1 << 20;
@@ -37,8 +46,7 @@ export class JournalFile {
       file.flush();
     }
     // The last whole line that can be read says how far the journal goes.
-    const lines = new TextDecoder().decode(tail.subarray(0, lastFeed + 1)).split('\n');
-    for (const line of lines.reverse()) {
+    for (const line of this.tail().reverse()) {
       const decoded = decodeLine(line);
       if (!decoded) continue;
       this.last = decoded.own;
@@ -69,20 +77,41 @@ export class JournalFile {
     this.last = own;
   }
 
-  /** Every record that can be read, in batches, and how many lines could not. */
-  *read(): Generator<{ records: LogRecord[]; damaged: number }> {
-    const decoder = new TextDecoder();
-    let rest = '';
-    for (let at = 0; at < this.end; at += CHUNK_BYTES) {
-      rest += decoder.decode(this.bytes(at, Math.min(this.end, at + CHUNK_BYTES)), { stream: true });
-      const lines = rest.split('\n');
-      rest = lines.pop()!;
-      const decoded = lines.map(decodeLine);
-      yield {
+  /**
+   * The records written after the tablet's own one of this number, oldest first. Null where that one is not in
+   * the last part of the file: it has to be read whole then.
+   */
+  since(own: OwnEnd): LogRecord[] | null {
+    const records: LogRecord[] = [];
+    for (const line of this.tail().reverse()) {
+      const decoded = decodeLine(line);
+      // Behind a line that cannot be read there is no telling what is missing.
+      if (!decoded || decoded.own.device !== own.device) return null;
+      if (decoded.own.sequence <= own.sequence) return records.reverse();
+      records.push(decoded.record);
+    }
+    return null;
+  }
+
+  /** The records of the lines from here on, as many as a chunk holds; `next` is null behind the last one. */
+  read(at: number): JournalBatch {
+    for (let size = CHUNK_BYTES; ; size *= 2) {
+      const bytes = this.bytes(at, Math.min(this.end, at + size));
+      const lastFeed = bytes.lastIndexOf(LINE_FEED);
+      if (lastFeed < 0 && at + size < this.end) continue;
+      const next = at + lastFeed + 1;
+      const decoded = linesOf(bytes.subarray(0, lastFeed + 1)).map(decodeLine);
+      return {
         records: decoded.flatMap((line) => (line ? [line.record] : [])),
         damaged: decoded.filter((line) => line === null).length,
+        next: next < this.end ? next : null,
       };
     }
+  }
+
+  /** The whole lines at the end of the file; the first one may have lost its beginning. */
+  private tail(): string[] {
+    return linesOf(this.bytes(Math.max(0, this.end - TAIL_BYTES), this.end));
   }
 
   private bytes(from: number, to: number): Uint8Array {
@@ -90,4 +119,10 @@ export class JournalFile {
     const got = this.file.read(buffer, { at: from });
     return buffer.subarray(0, got);
   }
+}
+
+function linesOf(bytes: Uint8Array): string[] {
+  const lines = new TextDecoder().decode(bytes).split('\n');
+  lines.pop();
+  return lines;
 }

@@ -1,4 +1,5 @@
 import type { LogRecord } from '../../domain/records/log-record';
+import type { JournalBatch } from './journal-file';
 import type { OwnEnd } from './journal-line';
 
 /** What the page asks of the journal's worker; each is answered once under its number. */
@@ -10,15 +11,11 @@ export type JournalRequest =
       readonly device: string;
       readonly records: readonly LogRecord[];
     }
-  | { readonly id: number; readonly ask: 'read' };
+  | { readonly id: number; readonly ask: 'since'; readonly own: OwnEnd }
+  | { readonly id: number; readonly ask: 'read'; readonly at: number };
 
 export type JournalAnswer =
   | { readonly id: number; readonly ownEnd: OwnEnd | null }
-  /** A batch of a read; the last one has `isLast`. */
-  | {
-      readonly id: number;
-      readonly records: readonly LogRecord[];
-      readonly damaged: number;
-      readonly isLast: boolean;
-    }
+  | { readonly id: number; readonly since: readonly LogRecord[] | null }
+  | { readonly id: number; readonly batch: JournalBatch }
   | { readonly id: number; readonly problem: string };

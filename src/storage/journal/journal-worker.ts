@@ -22,9 +22,10 @@ async function answer(request: JournalRequest): Promise<void> {
   } else if (request.ask === 'append') {
     journal.append(request.records, request.device);
     say({ id, ownEnd: journal.ownEnd });
+  } else if (request.ask === 'since') {
+    say({ id, since: journal.since(request.own) });
   } else {
-    for (const batch of journal.read()) say({ id, ...batch, isLast: false });
-    say({ id, records: [], damaged: 0, isLast: true });
+    say({ id, batch: journal.read(request.at) });
   }
 }
 

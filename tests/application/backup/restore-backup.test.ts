@@ -11,7 +11,7 @@ import { backupFormat } from '../../../src/exchange/backup-format';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { IndexedDbRecordLog } from '../../../src/storage/indexeddb-record-log';
 import { TwoShelfRecordLog } from '../../../src/storage/two-shelf-record-log';
-import { ArrayFile, journalOn } from '../../storage/in-memory-journal';
+import { ArrayFile, contentOf, journalOn } from '../../storage/in-memory-journal';
 import { arbitraryShop } from '../../support/arbitrary-records';
 import { backupOf, everythingIn, sourceOf } from '../../support/backup-files';
 import { MORNING_MS, stampAt } from '../../support/records';
@@ -201,7 +201,7 @@ describe('restoreBackup', () => {
     const records = [...tablet('a', 0, 1_500, 30), ...tablet('b', 40, 1_500, 70)];
     expect(await restore(log, records)).toMatchObject({ ok: true, plan: { added: 3_004 }, overlaps: [] });
     expect(await linesOf(database)).toEqual(records.map(recordLine));
-    const { records: kept, damaged } = await journalOn(file).readAll();
+    const { records: kept, damaged } = await contentOf(journalOn(file));
     expect(kept.map(recordLine)).toEqual(records.map(recordLine));
     expect(damaged).toBe(0);
   });
