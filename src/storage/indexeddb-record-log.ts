@@ -47,6 +47,8 @@ export class IndexedDbRecordLog implements RecordLog {
       await this.use(async (database) => {
         const transaction = database.transaction('records', 'readwrite', { durability: 'strict' });
         const added = records.map((record) => transaction.store.add(record));
+        // Said at once, or the end would wait until the page had been told of every request.
+        transaction.commit();
         await Promise.all([...added, transaction.done]);
       });
     } catch (error) {

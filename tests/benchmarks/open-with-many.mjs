@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { tool } from '../../.config/prepare.mjs';
+import { requireChromium, tool } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
 import { fillLog } from './fill-log.mjs';
 
@@ -13,6 +13,7 @@ const MANY = Number(process.argv[2] ?? 1_000_000);
 const FEW = 10_000;
 const ROUNDS = 7;
 
+requireChromium();
 const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
 tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
   env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { tool } from '../../.config/prepare.mjs';
+import { requireChromium, tool } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
 import { fillLog, sampleRecord } from './fill-log.mjs';
 
@@ -45,6 +45,7 @@ window.taken = () => times.splice(0);
 const quantile = (sorted, share) => sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
 const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
+requireChromium();
 const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
 tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
   env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
