@@ -210,13 +210,17 @@ const turnFacts: ByKind<TurnFact> = {
   ),
   stopped: empty('stopped'),
   resumed: empty('resumed'),
-  'stoppage-explained': fc.record({
-    kind: fc.constant('stoppage-explained'),
-    stoppage: key,
-    reason: text,
-    label: text,
-    category,
-  }),
+  'stoppage-explained': fc.record(
+    {
+      kind: fc.constant('stoppage-explained'),
+      stoppage: key,
+      reason: text,
+      label: text,
+      category,
+      ofPart: key,
+    },
+    { requiredKeys: ['kind', 'stoppage', 'reason', 'label', 'category'], noNullPrototype: true },
+  ),
   'stoppage-absorbed': fc.record(
     { kind: fc.constant('stoppage-absorbed'), stoppage: key, absorbedMs: ms, by: text },
     { requiredKeys: ['kind', 'stoppage', 'absorbedMs'], noNullPrototype: true },

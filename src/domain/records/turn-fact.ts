@@ -46,6 +46,8 @@ export type TurnFact =
       /** The shop's wording at that time; empty for a reason the tablet words itself. */
       readonly label: string;
       readonly category: Exclude<LedgerCategory, 'cycle' | 'unaccounted'>;
+      /** Key of the part done that was made good in it, of this turn or of an earlier one. */
+      readonly ofPart?: string;
     }
   | {
       readonly kind: 'stoppage-absorbed';

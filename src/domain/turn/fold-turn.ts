@@ -12,6 +12,7 @@ import type { PartTapped } from './part-tapped';
 import { peopleLine } from './people-line';
 import { plannedShift } from './planned-shift';
 import { reclassifyLedger } from './reclassify-ledger';
+import { withRework } from './rework-times';
 import { secondTaps } from './second-taps';
 import { spannedBreaks } from './spanned-breaks';
 import type { Cycle, Turn } from './turn';
@@ -71,7 +72,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     startedAt: first.stamp,
     status: building.status,
     inHand: building.inHand,
-    cycles,
+    cycles: withRework(cycles, building.stoppages, ledger),
     ledger,
     stoppages: building.stoppages,
     gaps: building.gapsTaken,

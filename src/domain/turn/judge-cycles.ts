@@ -41,7 +41,18 @@ export function judgeCycles(
           : null;
     const setAside = remarks.setAside.get(own.key) ?? '';
     const isCounted = doubt === null && said !== 'interrupted' && setAside === '';
-    const cycle: Cycle = { ...own, part, partCode, targetMs, netMs, isCounted, together, doubt, setAside };
+    const cycle: Cycle = {
+      ...own,
+      part,
+      partCode,
+      targetMs,
+      netMs,
+      isCounted,
+      together,
+      doubt,
+      setAside,
+      reworkMs: 0,
+    };
     const taps = said === 'two-parts' ? 2 : 1;
     const each = Array.from({ length: taps }, () => netMs / taps);
     if (isCounted) recent.set(kind, [...usual, ...each].slice(-RECENT));

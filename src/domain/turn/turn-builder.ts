@@ -206,6 +206,7 @@ export class TurnBuilder {
       reason: why?.reason ?? NOT_STATED,
       label: why?.label ?? '',
       category: why?.category ?? 'stoppage',
+      ofPart: why?.ofPart ?? '',
     };
   }
 

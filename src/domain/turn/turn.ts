@@ -60,6 +60,8 @@ export interface Cycle extends PartInHand {
   readonly netMs: number;
   readonly outcome: PartOutcome;
   readonly defect: string;
+  /** Spent in this turn on making it good afterwards; in no cycle. */
+  readonly reworkMs: number;
   /** In means, spreads and positions. A part that is not counted there is a part done all the same. */
   readonly isCounted: boolean;
   /** How many parts were made at once; such parts are never averaged with others. */
@@ -96,6 +98,8 @@ export interface Stoppage {
   readonly reason: string;
   readonly label: string;
   readonly category: LedgerCategory;
+  /** Key of the part done that was made good in it; empty when none was named. */
+  readonly ofPart: string;
 }
 
 /** The reason of a stoppage that nobody explained: kept visible, neutral, never guessed. */

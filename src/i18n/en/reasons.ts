@@ -6,5 +6,6 @@ export const reasonWords: Record<string, string> = {
   'called-away': 'Called away',
   'set-up': 'Set-up',
   break: 'Break',
+  rework: 'Rework',
   'not-stated': 'Not stated',
 };
