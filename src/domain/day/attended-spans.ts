@@ -1,9 +1,9 @@
 import type { LedgerSpan, Turn } from '../turn/turn';
 
-/** A break of the shift, on the wall clock, milliseconds since 1970-01-01T00:00:00Z. */
+/** A break of the shift, milliseconds since the turn began: one that began before it has a negative start. */
 export interface BreakStretch {
-  readonly fromWallMs: number;
-  readonly toWallMs: number;
+  readonly fromMs: number;
+  readonly toMs: number;
 }
 
 /** A stretch of a turn that was attended: the ledger's own, cut where a break of the shift begins or ends. */
@@ -25,20 +25,14 @@ export function attendedSpans(turn: Turn, breaks: readonly BreakStretch[]): Atte
   if (breaks.length === 0) {
     return turn.ledger.map((span) => ({ ...span, isWorking: span.category !== 'planned-break' }));
   }
-  const { wallMs } = turn.startedAt;
-  const windows = breaks.map(({ fromWallMs, toWallMs }) => ({
-    fromMs: fromWallMs - wallMs,
-    toMs: toWallMs - wallMs,
-    isMeal: toWallMs - fromWallMs >= MEAL_BREAK_MS,
-  }));
-  const edges = [...new Set(windows.flatMap(({ fromMs, toMs }) => [fromMs, toMs]))].sort((a, b) => a - b);
+  const edges = [...new Set(breaks.flatMap(({ fromMs, toMs }) => [fromMs, toMs]))].sort((a, b) => a - b);
   return turn.ledger.flatMap((span) => {
     const inside = edges.filter((edge) => edge > span.fromMs && edge < span.toMs);
     const cuts = [span.fromMs, ...inside, span.toMs];
     return cuts.slice(1).flatMap((toMs, place): AttendedSpan[] => {
       const fromMs = cuts[place]!;
-      const over = windows.filter((each) => each.fromMs <= fromMs && each.toMs >= toMs);
-      if (over.some(({ isMeal }) => isMeal)) return [];
+      const over = breaks.filter((each) => each.fromMs <= fromMs && each.toMs >= toMs);
+      if (over.some((each) => each.toMs - each.fromMs >= MEAL_BREAK_MS)) return [];
       return [{ ...span, fromMs, toMs, isWorking: over.length === 0 }];
     });
   });

@@ -47,7 +47,6 @@ export interface PartAccount {
 /** A part done with the attended time that its tap closed. */
 interface Closed {
   readonly cycle: Cycle;
-  readonly person: string;
   readonly stoppedMs: number;
   readonly attendedMs: number;
 }
@@ -73,7 +72,7 @@ function closedByTaps({ turn, spans }: AttendedTurn): Closed[] {
       if (category === 'stoppage' || category === 'called-away') stoppedMs += Math.max(0, lengthMs);
       if (toMs > cycle.toMs) break;
     }
-    return { cycle, person: turn.person, stoppedMs, attendedMs };
+    return { cycle, stoppedMs, attendedMs };
   });
 }
 
@@ -112,8 +111,8 @@ function partAccount(part: string, own: readonly Closed[], all: readonly Closed[
 
 /** Of each person, the share of target on this part over that on the person's other parts. */
 function againstOwnOthers(part: string, all: readonly Closed[]): number[] {
-  const measured = all.filter(({ cycle }) => cycle.isCounted && isTargeted(cycle));
-  return [...groupBy(measured, ({ person }) => person).values()].flatMap((own) => {
+  const measured = all.filter(({ cycle }) => cycle.isCounted && isTargeted(cycle) && !cycle.isShared);
+  return [...groupBy(measured, ({ cycle }) => cycle.person).values()].flatMap((own) => {
     const share = (isThis: boolean) => {
       const those = own.filter(({ cycle }) => (cycle.part === part) === isThis);
       return sum(those, ({ cycle }) => cycle.netMs) / sum(those, ({ cycle }) => cycle.targetMs!);

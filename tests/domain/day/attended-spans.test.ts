@@ -1,14 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { attendedSpans } from '../../../src/domain/day/attended-spans';
-import { MORNING_MS } from '../../support/records';
 import { anyTurn } from './random-day';
 import { done, turnOf } from './turn-of-day';
 
-const at = (fromS: number, toS: number) => ({
-  fromWallMs: MORNING_MS + fromS * 1_000,
-  toWallMs: MORNING_MS + toS * 1_000,
-});
+const at = (fromS: number, toS: number) => ({ fromMs: fromS * 1_000, toMs: toS * 1_000 });
 const lengthS = (spans: readonly { fromMs: number; toMs: number }[]) =>
   spans.reduce((sum, { fromMs, toMs }) => sum + (toMs - fromMs) / 1_000, 0);
 

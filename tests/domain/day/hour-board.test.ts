@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { attendedSpans } from '../../../src/domain/day/attended-spans';
 import { hourBoard } from '../../../src/domain/day/hour-board';
 import { type AttendedTurn, summariseDay, type TurnToSummarise } from '../../../src/domain/day/summarise-day';
-import { MORNING_MS } from '../../support/records';
 import { anyTurn } from './random-day';
 import { done, turnOf } from './turn-of-day';
 
@@ -28,7 +27,7 @@ describe('the board of hours', () => {
 
   it('plans less for an hour with a break in it', () => {
     const turn = turnOf([[7_200, done()]]);
-    const rest = { fromWallMs: MORNING_MS + 600_000, toWallMs: MORNING_MS + 1_200_000 };
+    const rest = { fromMs: 600_000, toMs: 1_200_000 };
     const [first, second] = hourBoard([attended({ turn, absorbedMs: new Map(), breaks: [rest] })], null);
     // 50 and 60 working minutes of 110, stretched to the 120 that were attended.
     expect(first!.plannedMs / 60_000).toBeCloseTo((50 * 120) / 110, 9);

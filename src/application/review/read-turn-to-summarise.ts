@@ -1,0 +1,30 @@
+import { absorbedTime } from '../../domain/day/absorbed-time';
+import type { BreakStretch } from '../../domain/day/attended-spans';
+import type { TurnToSummarise } from '../../domain/day/summarise-day';
+import type { ShiftCalendar } from '../../domain/shop/shift-calendar';
+import { shiftPlan } from '../../domain/shop/shift-plan';
+import { foldTurn } from '../../domain/turn/fold-turn';
+import type { Turn } from '../../domain/turn/turn';
+import type { Bench } from '../bench';
+
+/** A turn with what a summary needs. The turn in hand is the bench's, which knows its last tap before the log does. */
+export async function readTurnToSummarise(bench: Bench, id: string): Promise<TurnToSummarise> {
+  const records = await bench.log.readStream(id);
+  const inHand = bench.turn.peek();
+  const turn = inHand?.id === id ? inHand : foldTurn(records);
+  return {
+    turn,
+    absorbedMs: absorbedTime(records),
+    breaks: breaksOf(turn, bench.shop.peek().calendar),
+  };
+}
+
+/** The breaks that were planned when the turn began; of a turn that knows none, those of the calendar. */
+function breaksOf({ planned, startedAt }: Turn, calendar: ShiftCalendar | null): readonly BreakStretch[] {
+  if (planned.breaks.length > 0 || !calendar) return planned.breaks;
+  const { wallMs } = startedAt;
+  return shiftPlan(calendar, startedAt).breaks.map(({ fromWallMs, toWallMs }) => ({
+    fromMs: fromWallMs - wallMs,
+    toMs: toWallMs - wallMs,
+  }));
+}
