@@ -1,4 +1,5 @@
 import { type DemoCode, demoParts } from './demo-parts';
+import type { LotWriter } from './lot-writer';
 import { ShiftClock } from './shift-clock';
 import { BATCH_DAYS, normalMix, personAt } from './shift-plan';
 import { type DemoOutcome, isReworked, type ShopChance } from './shop-chance';
@@ -14,8 +15,8 @@ const RACK = 20;
  * inspected; its own time is the sum of what it took in the three passes. Work in hand at the end of a
  * turn is left to the next one, and what is in hand on Friday evening is not finished.
  */
-export function writeBatchWeek(chance: ShopChance, writer: TurnWriter): void {
-  new BatchWeek(chance, writer).run();
+export function writeBatchWeek(chance: ShopChance, writer: TurnWriter, lots: LotWriter): void {
+  new BatchWeek(chance, writer, lots).run();
 }
 
 class BatchWeek {
@@ -28,10 +29,13 @@ class BatchWeek {
   constructor(
     private readonly chance: ShopChance,
     private readonly writer: TurnWriter,
+    private readonly lots: LotWriter,
   ) {}
 
   run(): void {
     while (this.reachWork() && this.workRack());
+    // The rack in hand on Friday evening is finished elsewhere.
+    this.lots.released(this.writer.now);
   }
 
   /** False: the week ended inside the rack. */
@@ -40,7 +44,8 @@ class BatchWeek {
     const part = demoParts[code];
     const driftFrom = this.chance.driftFrom();
     if (this.code === null) this.startMorning(code);
-    else if (this.code !== code) this.setUp(code);
+    this.lots.arrived(this.writer.now);
+    if (this.code !== null && this.code !== code) this.setUp(code);
     this.code = code;
     this.touch = Array.from({ length: RACK }, () => 0);
 
@@ -69,12 +74,14 @@ class BatchWeek {
     if (!bored) return false;
     this.moveRack();
 
-    return this.pass((place) => {
+    const inspected = this.pass((place) => {
       let minutes = this.hand(handWork.getBored) + this.hand(inspecting(part)) + this.hand(handWork.place);
       const outcome = this.chance.outcome(place >= driftFrom ? 0.35 : 0.035);
       if (isReworked(outcome)) minutes += this.hand(handWork.rework);
       return { minutes, outcome };
     });
+    if (inspected) this.lots.released(this.writer.now);
+    return inspected;
   }
 
   /** One operation on every door of the rack; where it judges the door, the door is done. */

@@ -40,7 +40,9 @@ export class DemoLog {
 
   /** Lets something be written when the records reach that moment: a study goes on beside a turn. */
   at(moment: Moment, write: () => void): void {
-    this.due.push({ wallMs: stampOf(moment).wallMs, write });
+    const { wallMs } = stampOf(moment);
+    const later = this.due.findIndex((other) => other.wallMs > wallMs);
+    this.due.splice(later < 0 ? this.due.length : later, 0, { wallMs, write });
   }
 }
 

@@ -1,4 +1,6 @@
+import type { Moment } from './demo-log';
 import { type DemoCode, demoParts } from './demo-parts';
+import type { LotWriter } from './lot-writer';
 import { ShiftClock } from './shift-clock';
 import { mixOf, personAt } from './shift-plan';
 import { type DemoOutcome, isReworked, type ShopChance } from './shop-chance';
@@ -22,8 +24,8 @@ interface BoredDoor {
  * else presses for the last door of a turn, so it is closed when its cycle ends, and the next turn
  * begins with the loading of its first.
  */
-export function writeFlowDay(day: number, chance: ShopChance, writer: TurnWriter): void {
-  new FlowDay(day, chance, writer).run();
+export function writeFlowDay(day: number, chance: ShopChance, writer: TurnWriter, lots: LotWriter): void {
+  new FlowDay(day, chance, writer, lots).run();
 }
 
 class FlowDay {
@@ -40,6 +42,7 @@ class FlowDay {
     day: number,
     private readonly chance: ShopChance,
     private readonly writer: TurnWriter,
+    private readonly lots: LotWriter,
   ) {
     this.clock = new ShiftClock(day, {
       pauseUntil: (minute) => writer.pauseUntil(minute),
@@ -60,6 +63,8 @@ class FlowDay {
     this.writer.startMorning(this.clock.day, person, code, this.clock.minute);
     while (this.clock.reachWork()) this.cycle();
     this.closeLast();
+    this.lots.placed();
+    this.lots.trolleyLeft(this.writer.now);
     this.writer.endDay();
   }
 
@@ -73,13 +78,17 @@ class FlowDay {
     external += this.hand(handWork.walk);
     external += this.occasionally('emptyChipTray');
     const machine = this.chance.machineMinutes(part);
+    let exchanged = 0;
     let internal = this.hand(handWork.walk);
     if (this.bored) {
       internal += this.hand(inspecting(demoParts[this.bored.code]));
       if (isReworked(this.bored.outcome)) internal += this.hand(handWork.rework);
       internal += this.hand(handWork.place);
-      internal += this.occasionally('exchangeTrolley');
+      exchanged = this.occasionally('exchangeTrolley');
+      internal += exchanged;
+      this.lots.placed();
     }
+    const placedAfter = internal;
     internal += this.hand(handWork.get);
     internal += this.hand(cleaningUp(demoParts[next.code]));
     internal += this.occasionally('changeBlade');
@@ -95,12 +104,14 @@ class FlowDay {
     this.writer.work(external);
     if (this.boredIsOpen) this.writer.done();
     this.writer.change(door.code);
+    if (exchanged > 0) this.lots.trolleyLeft(later(this.writer.now, placedAfter));
     this.writer.work(
       base,
       withAbsorbed(stops, body - base, machine + held(true) === body),
       this.boredIsOpen ? this.bored?.outcome : 'good',
     );
 
+    this.lots.cycleEnded(this.writer.now);
     this.bored = { code: door.code, outcome: this.chance.outcome(CHANCE_OF_DEFECT) };
     this.boredIsOpen = true;
     this.chance.learn(personAt(day, this.clock.minute));
@@ -156,3 +167,5 @@ function withAbsorbed(stops: readonly DemoStop[], cost: number, machineGoverned:
     absorbed: stop.minutes * (stop.holdsMachine === machineGoverned ? share : 1),
   }));
 }
+
+const later = ({ day, minute }: Moment, minutes: number): Moment => ({ day, minute: minute + minutes });

@@ -30,6 +30,11 @@ export class TurnWriter {
     private readonly partIds: ReadonlyMap<DemoCode, string>,
   ) {}
 
+  /** What the clock of the taps shows. */
+  get now(): Moment {
+    return { day: this.day, minute: this.minute };
+  }
+
   /** A day begins with the meeting; work begins when the first door is loaded. */
   startMorning(day: number, person: DemoPerson, code: DemoCode, workFrom: number): void {
     this.start(day, 0, person, code);
@@ -40,7 +45,7 @@ export class TurnWriter {
     this.day = day;
     this.minute = minute;
     this.code = code;
-    this.stream = this.log.append(null, this.moment(), {
+    this.stream = this.log.append(null, this.now, {
       kind: 'turn-started',
       starts: 'turn',
       person,
@@ -119,11 +124,7 @@ export class TurnWriter {
   }
 
   private tap(fact: TurnFact): string {
-    return this.log.append(this.stream, this.moment(), fact);
-  }
-
-  private moment(): Moment {
-    return { day: this.day, minute: this.minute };
+    return this.log.append(this.stream, this.now, fact);
   }
 
   private inHand(): PartInHand {

@@ -3,14 +3,19 @@ import { SHOP_STREAM } from '../domain/records/log-record';
 import type { DemoLog, Moment } from './demo-log';
 import { demoConditions, demoMethod } from './demo-method';
 import { type DemoCode, demoCodes, demoParts } from './demo-parts';
+import { REFILL_AT, STACK } from './lot-writer';
 import { BATCH_DAYS, demoPeople } from './shift-plan';
 import { stopReasons } from './stop-reasons';
+import { doorsPerOccurrence } from './work-content';
 
 /** First thing on the first morning, before the turn begins. */
 const BEFORE_WORK: Moment = { day: 0, minute: 0 };
 
 /** 2.0 minutes, and 14 % for rest. */
 const SET_UP_STANDARD_MS = 136_800;
+
+/** Doors that assembly wants a day: a takt of 100 s in 420 net minutes. */
+const DEMAND = 252;
 
 /** What the foreman wrote on days from which on the work was another. */
 const demoNotes = [
@@ -37,6 +42,20 @@ export function writeShop(log: DemoLog): Map<DemoCode, string> {
       elements: demoMethod,
       partsPerCycle: 1,
       conditions: demoConditions,
+    }),
+  );
+  log.at(oneByOne, () =>
+    log.append(SHOP_STREAM, oneByOne, {
+      kind: 'cell-set',
+      cell: {
+        arrivalLot: STACK,
+        refillAt: REFILL_AT,
+        trolley: doorsPerOccurrence.exchangeTrolley,
+        partsPerDay: DEMAND,
+        valueAdding: ['MC bore', 'E6 clean up edges'],
+        putDownWith: 'E4 place on trolley',
+        byOther: [],
+      },
     }),
   );
   write({ kind: 'set-up-standard-set', standardMs: SET_UP_STANDARD_MS });

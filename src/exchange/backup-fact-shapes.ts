@@ -1,5 +1,5 @@
 import type { Fact } from '../domain/records/log-record';
-import type { LotFact } from '../domain/records/lot-fact';
+import type { LotFact, LotInside } from '../domain/records/lot-fact';
 import type { CellSettings, ShopFact, StopReason } from '../domain/records/shop-fact';
 import type { StudyFact, StudyHeading } from '../domain/records/study-fact';
 import type { PartInHand, StoppedTime, TurnFact } from '../domain/records/turn-fact';
@@ -53,7 +53,12 @@ const basis = oneOf('normal_time', 'shift');
 
 const wallStretch = exactly<WallStretch>({ fromWallMs: number, toWallMs: number });
 
-const partInHand: Fields<PartInHand> = { part: text, partCode: text, targetMs: orNull(positive), partsPerTap: optional(count) };
+const partInHand: Fields<PartInHand> = {
+  part: text,
+  partCode: text,
+  targetMs: orNull(positive),
+  partsPerTap: optional(count),
+};
 
 const reason = exactly<StopReason>({ id: filledText, label: text, category: stopCategory });
 
@@ -93,13 +98,13 @@ const heading: Fields<StudyHeading> = {
   observer: text,
   personTold: truth,
   terms,
+  timing: optional(oneOf('continuous', 'snapback')),
+  lanes: optional(oneOf(1, 2)),
 };
 
 const rowFields = exactly<StudyRow>({
   study: text,
   cycle: count,
-  timing: optional(oneOf('continuous', 'snapback')),
-  lanes: optional(oneOf(1, 2)),
   element: text,
   elementNo: count,
   elementClass,
@@ -247,8 +252,10 @@ const turnFacts: FieldsByKind<TurnFact> = {
   undone: { of: text },
 };
 
+const lotInside = exactly<LotInside>({ lot: text, parts: count, arrivedWallMs: notNegative });
+
 const lotFacts: FieldsByKind<LotFact> = {
-  'lots-opened': { starts: oneOf('lots') },
+  'lots-opened': { starts: oneOf('lots'), inside: optional(listOf(lotInside)) },
   'lot-arrived': { parts: count, lot: text },
   'lot-released': { parts: count, lot: text },
 };
@@ -261,16 +268,16 @@ const studyFacts: FieldsByKind<StudyFact> = {
   'foreign-ended': { description: text },
   'occasional-began': { elementNo: count },
   'occasional-ended': { ratingPct: rating },
-  'in-hand-noted': { note: text },
-  'study-ended': {},
-  'reading-excluded': { reading: text, cause: text },
-  'reading-restored': { reading: text },
-  'reading-rated': { reading: text, ratingPct: rating },
   'element-chosen': { elementNo: count },
   'in-hand-marked': { cause: orNull(text) },
   'machine-ended': {},
   'watch-held': {},
   'watch-went-on': {},
+  'in-hand-noted': { note: text },
+  'study-ended': {},
+  'reading-excluded': { reading: text, cause: text },
+  'reading-restored': { reading: text },
+  'reading-rated': { reading: text, ratingPct: rating },
   'reading-noted': { reading: text, note: text },
   'allowances-set': { terms },
   'study-imported': { starts: oneOf('study'), study: text, fileName: text, rows: listOf(row) },

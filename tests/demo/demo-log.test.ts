@@ -58,7 +58,7 @@ describe('the log of the demo shop', () => {
     await fillDemo(log);
     expect(await log.count()).toBe(records.length);
     expect(await log.readStarts('turn')).toHaveLength(40);
-    expect(await log.readStarts('study')).toHaveLength(1);
+    expect(await log.readStarts('study')).toHaveLength(5);
   });
 });
 

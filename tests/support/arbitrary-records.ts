@@ -295,7 +295,14 @@ const turnFacts: ByKind<TurnFact> = {
 };
 
 const lotFacts: ByKind<LotFact> = {
-  'lots-opened': fc.constant({ kind: 'lots-opened', starts: 'lots' }),
+  'lots-opened': fc.record(
+    {
+      kind: fc.constant('lots-opened'),
+      starts: fc.constant('lots'),
+      inside: fc.array(fc.record({ lot: text, parts: lot, arrivedWallMs: ms }), { maxLength: 2 }),
+    },
+    { requiredKeys: ['kind', 'starts'], noNullPrototype: true },
+  ),
   'lot-arrived': fc.record({ kind: fc.constant('lot-arrived'), parts: lot, lot: text }),
   'lot-released': fc.record({ kind: fc.constant('lot-released'), parts: lot, lot: text }),
 };

@@ -1,13 +1,13 @@
 import { type CellDays, cellDays } from '../../domain/cell/cell-days';
-import { type CellLots, foldLots } from '../../domain/cell/fold-lots';
+import type { CellLots } from '../../domain/cell/fold-lots';
 import { type WorkingSpan, workingSpans } from '../../domain/cell/working-time';
 import { recordKey } from '../../domain/records/record-key';
 import { foldTurn } from '../../domain/turn/fold-turn';
 import type { Bench } from '../bench';
+import { readLots } from './read-lots';
 
-/** As many of the newest turns, and of the newest days of lots, as are read: about two weeks of two turns a day. */
+/** As many of the newest turns as are read: two weeks of two turns a day. */
 const TURNS = 20;
-const LOT_DAYS = 10;
 
 export interface CellHistory {
   readonly days: CellDays;
@@ -25,7 +25,5 @@ export async function readCellDays(bench: Bench): Promise<CellHistory> {
       return inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id));
     }),
   );
-  const openings = await bench.log.readLatestStarts('lots', LOT_DAYS);
-  const lots = await Promise.all(openings.map((opening) => bench.log.readStream(recordKey(opening))));
-  return { days: cellDays(turns), working: workingSpans(turns), lots: foldLots(lots.flat()) };
+  return { days: cellDays(turns), working: workingSpans(turns), lots: await readLots(bench) };
 }

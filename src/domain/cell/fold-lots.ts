@@ -1,5 +1,6 @@
 import { compareRecords } from '../records/compare-records';
 import type { LogRecord } from '../records/log-record';
+import type { LotInside } from '../records/lot-fact';
 import { recordKey } from '../records/record-key';
 
 /** Parts that came together and left together. Wall clock, milliseconds. */
@@ -8,13 +9,6 @@ export interface LotStay {
   readonly parts: number;
   readonly arrivedWallMs: number;
   readonly releasedWallMs: number;
-}
-
-/** Parts that are still in the cell. */
-export interface LotInside {
-  readonly lot: string;
-  readonly parts: number;
-  readonly arrivedWallMs: number;
 }
 
 /** What came to the cell and left it. */
@@ -32,7 +26,8 @@ export interface CellLots {
 
 /**
  * The lots of a cell from their records, of one or several days and tablets. A release that names a lot is of that
- * lot; any other is of what came first. Parts of a lot may leave in several trolleys.
+ * lot; any other is of what came first. Parts of a lot may leave in several trolleys. What was inside when the
+ * first of these days was opened is inside from its own arrival on.
  */
 export function foldLots(records: readonly LogRecord[]): CellLots {
   const undone = new Set(records.flatMap(({ fact }) => (fact.kind === 'undone' ? [fact.of] : [])));
@@ -42,6 +37,11 @@ export function foldLots(records: readonly LogRecord[]): CellLots {
   const moves: { wallMs: number; parts: number }[] = [];
   let unseen = 0;
   let last: CellLots['last'] = null;
+  const opening = told.find(({ fact }) => fact.kind === 'lots-opened')?.fact;
+  for (const { lot, parts, arrivedWallMs } of (opening?.kind === 'lots-opened' && opening.inside) || []) {
+    inside.push({ lot, left: parts, arrivedWallMs });
+    moves.push({ wallMs: arrivedWallMs, parts });
+  }
   for (const record of told) {
     const { fact, stamp, stream } = record;
     if (fact.kind !== 'lot-arrived' && fact.kind !== 'lot-released') continue;

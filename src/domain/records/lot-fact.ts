@@ -1,6 +1,11 @@
 /** Lots at the cell: what came, and what is free for the next operation. A stream holds those of one tablet's day. */
 export type LotFact =
-  | { readonly kind: 'lots-opened'; readonly starts: 'lots' }
+  | {
+      readonly kind: 'lots-opened';
+      readonly starts: 'lots';
+      /** What was in the cell then, oldest first: so that a reader need not begin with the first day of all. */
+      readonly inside?: readonly LotInside[];
+    }
   | {
       readonly kind: 'lot-arrived';
       readonly parts: number;
@@ -13,3 +18,11 @@ export type LotFact =
       /** The lot it is of; empty: of whatever came first. */
       readonly lot: string;
     };
+
+/** Parts of a lot that are in the cell. */
+export interface LotInside {
+  readonly lot: string;
+  readonly parts: number;
+  /** Wall clock, milliseconds. */
+  readonly arrivedWallMs: number;
+}

@@ -45,6 +45,8 @@ describe('lots', () => {
     await saved();
     expect(await bench.log.readLatestStarts('lots', 9)).toHaveLength(2);
     expect((await lots()).inside).toMatchObject([{ parts: 20 }]);
+    const [today] = await bench.log.readLatestStarts('lots', 1);
+    expect(today!.fact).toMatchObject({ inside: [{ parts: 20 }, { parts: 20 }] });
   });
 
   it('are told apart by a scan: one that is inside leaves whole, any other comes', async () => {
