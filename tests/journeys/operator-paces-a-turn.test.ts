@@ -5,7 +5,7 @@ import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
 import { Site } from './support/site';
 import { Tablet } from './support/tablet';
-import { tapButton } from './support/tap';
+import { tap, tapButton } from './support/tap';
 
 /** A person's own tap, at this pace: above the time in which a second touch is a bounce. */
 const BETWEEN_TAPS_MS = 1_600;
@@ -101,12 +101,34 @@ describe('an operator with a tablet that has never seen the app', () => {
     await partDone(page);
   });
 
-  it('ends the turn and sees the own record first: 23 parts, and where the time went', async () => {
+  it('finds the way back to the running turn from any other screen', async () => {
+    const pace = page.getByRole('link', { name: 'Pace', exact: false });
+    await tap(page, page.getByRole('link', { name: 'Records', exact: true }));
+    await pace.getByText('running').waitFor();
+    await tap(page, pace);
+    await page.getByRole('button', { name: /^Part done/ }).waitFor();
+    expect(await page.getByText('running').isVisible()).toBe(false);
+  });
+
+  it('is asked about a second tap at the end of the turn, where nothing was decided about it', async () => {
+    await wait(BETWEEN_TAPS_MS);
+    await partDone(page);
+    await partDone(page);
+    await page.getByText('Tapped twice, counted once so far').waitFor();
     await tapButton(page, 'End turn');
+    await page.getByText('24 parts done.').waitFor();
+    await tap(page, page.getByRole('region', { name: 'Still open' }).getByText('A part', { exact: true }));
+    await page.getByText('25 parts done.').waitFor();
     await tapButton(page, 'End the turn');
+  });
+
+  it('sees the own record first, 25 parts and where the time went, and finds it again', async () => {
     await page.getByRole('heading', { name: 'Your own record' }).waitFor();
-    const sheet = await page.getByRole('table').first().innerText();
-    expect(sheet).toMatch(/M\s+23/);
+    const sheet = () => page.getByRole('table').first().innerText();
+    expect(await sheet()).toMatch(/M\s+25/);
     await saved(page);
+    await tapButton(page, 'Start another turn');
+    await tapButton(page, /^See the last record: K7/);
+    expect(await sheet()).toMatch(/M\s+25/);
   });
 });
