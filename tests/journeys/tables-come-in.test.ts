@@ -92,7 +92,15 @@ describe('a readings table taken in through the Records screen', () => {
       await page.goto(site.url);
       const before = (await readOwnLog(page)).length;
       await take(file);
-      await page.getByText(says).first().waitFor();
+      const said = page.getByText(says).first();
+      await said.waitFor();
+      // In view, and told to those who do not see: an answer below the fold is none.
+      const isSeen = (seen: Element) => {
+        const { top: from, bottom: to } = seen.getBoundingClientRect();
+        const view = document.querySelector('main')!.getBoundingClientRect();
+        return seen.closest('[role="alert"]') !== null && from >= view.top && to <= view.bottom;
+      };
+      await expect.poll(() => said.evaluate(isSeen)).toBe(true);
       expect((await readOwnLog(page)).length).toBe(before);
     });
   }

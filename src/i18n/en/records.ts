@@ -63,12 +63,12 @@ export const recordsWords = {
     days: 'Days',
     daysText: 'One row a day and part: n, mean, spread, target.',
     saveDays: 'Save the day table',
-    saved: (name: string) => `Handed over as ${name}.`,
+    saved: (name: string) => `Offered as a download: ${name}.`,
     guarded: (count: number) =>
       ` ${count === 1 ? 'One text begins' : `${count} texts begin`} like a formula and stand${count === 1 ? 's' : ''} there with an apostrophe in front, so that no spreadsheet runs ${count === 1 ? 'it' : 'them'}.`,
     noDays: 'There is no day to save yet.',
     noReadings: 'This study has no reading to save.',
-    failed: (problem: string) => `Nothing was handed over (${problem}).`,
+    failed: (problem: string) => `No table was made (${problem}).`,
   },
   demo: {
     title: 'The demo shop',

@@ -174,7 +174,7 @@ export const review = {
     thisDay: 'Save the table of this day',
     allDays: (count: number) => `Save the table of all ${count} days`,
     note: 'One row a day and part, as CSV. For improvement and planning; it is no record of hours worked.',
-    saved: (name: string) => `Handed over as ${name}.`,
+    saved: (name: string) => `Offered as a download: ${name}.`,
     failed: (problem: string) => `The table was not saved (${problem}).`,
   },
 

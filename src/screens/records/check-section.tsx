@@ -4,6 +4,7 @@ import { checkRecords, type RecordsCheck } from '../../application/records/check
 import type { ChainBreak } from '../../domain/records/chain';
 import { copiesWords } from '../../i18n/en/copies';
 import { useApp } from '../app';
+import { BroughtIntoView } from './brought-into-view';
 
 const words = copiesWords.check;
 
@@ -43,15 +44,21 @@ export function CheckSection() {
       </div>
       {followed !== null && <p class="number">{words.going(followed)}</p>}
       <div role="status">
-        {problem && <p class="fault">{problem}</p>}
-        {found?.breakCount === 0 && <p class="records-told">{words.sound(found.records, found.devices)}</p>}
-        {found && found.breakCount > 0 && (
-          <div class="fault">
-            <p>
-              <strong>{words.broken(found.records, found.breakCount)}</strong>
-            </p>
-            <Breaks breaks={found.breaks} more={found.breakCount - found.breaks.length} />
-          </div>
+        {(problem || found) && (
+          <BroughtIntoView answer={found ?? problem}>
+            {problem && <p class="fault">{problem}</p>}
+            {found?.breakCount === 0 && (
+              <p class="records-told">{words.sound(found.records, found.devices)}</p>
+            )}
+            {found && found.breakCount > 0 && (
+              <div class="fault">
+                <p>
+                  <strong>{words.broken(found.records, found.breakCount)}</strong>
+                </p>
+                <Breaks breaks={found.breaks} more={found.breakCount - found.breaks.length} />
+              </div>
+            )}
+          </BroughtIntoView>
         )}
       </div>
     </section>

@@ -8,6 +8,7 @@ import type { BackupSource } from '../../application/ports/backup-format';
 import { backupFaultSentence } from '../../exchange/backup-fault-sentence';
 import { copiesWords } from '../../i18n/en/copies';
 import { useApp } from '../app';
+import { BroughtIntoView } from './brought-into-view';
 import { PhraseAsk } from './phrase-ask';
 import { RestorePlanSheet } from './restore-plan-sheet';
 import { restored } from './restored';
@@ -61,31 +62,33 @@ export function CheckedCopy({ source, name, copying, leave }: Props) {
     if (outcome.ok || outcome.reason === 'cut-short') await app.reopen();
   };
   return (
-    <div class="panel stack">
-      <h3 class="records-name">{name}</h3>
-      <div role="status">
-        {looked.is === 'reading' && <p>{words.reading}</p>}
-        {looked.is === 'taking' && <p>{words.taking}</p>}
-      </div>
-      {looked.is === 'refused' && (
-        <p class="fault" role="alert">
-          {looked.sentence}
-        </p>
-      )}
-      {looked.is === 'locked' && <PhraseAsk fault={looked.fault} give={look} />}
-      {looked.is === 'sound' && <RestorePlanSheet plan={looked.plan} />}
-      <div class="row">
-        {looked.is === 'sound' && looked.plan.clashCount === 0 && looked.plan.added > 0 && (
-          <button type="button" class="button strong" onClick={take}>
-            {words.take}
-          </button>
+    <BroughtIntoView answer={looked.is}>
+      <div class="panel stack">
+        <h3 class="records-name">{name}</h3>
+        <div role="status">
+          {looked.is === 'reading' && <p>{words.reading}</p>}
+          {looked.is === 'taking' && <p>{words.taking}</p>}
+        </div>
+        {looked.is === 'refused' && (
+          <p class="fault" role="alert">
+            {looked.sentence}
+          </p>
         )}
-        {looked.is !== 'taking' && (
-          <button type="button" class="button" onClick={leave}>
-            {words.leave}
-          </button>
-        )}
+        {looked.is === 'locked' && <PhraseAsk fault={looked.fault} give={look} />}
+        {looked.is === 'sound' && <RestorePlanSheet plan={looked.plan} />}
+        <div class="row">
+          {looked.is === 'sound' && looked.plan.clashCount === 0 && looked.plan.added > 0 && (
+            <button type="button" class="button strong" onClick={take}>
+              {words.take}
+            </button>
+          )}
+          {looked.is !== 'taking' && (
+            <button type="button" class="button" onClick={leave}>
+              {words.leave}
+            </button>
+          )}
+        </div>
       </div>
-    </div>
+    </BroughtIntoView>
   );
 }

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { recordsWords } from '../../i18n/en/records';
+import { BroughtIntoView } from './brought-into-view';
 
 interface Props {
   readonly title: string;
@@ -30,9 +31,13 @@ export function ExportWay({ title, text, button, act, children }: Props) {
       <button type="button" class="button" onClick={go}>
         {button}
       </button>
-      <p class="records-told" role="status">
-        {told}
-      </p>
+      <div class="records-told" role="status">
+        {told && (
+          <BroughtIntoView answer={told}>
+            <p>{told}</p>
+          </BroughtIntoView>
+        )}
+      </div>
     </div>
   );
 }

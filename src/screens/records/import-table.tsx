@@ -4,6 +4,7 @@ import { describeTableFault } from '../../exchange/describe-table-fault';
 import { readReadingsTable } from '../../exchange/read-readings-table';
 import { recordsWords } from '../../i18n/en/records';
 import { useApp } from '../app';
+import { BroughtIntoView } from './brought-into-view';
 
 const words = recordsWords.take;
 /** A study of an hour is 100 kB; a file beyond this is something else, and would only stall the tablet. */
@@ -26,6 +27,7 @@ export function ImportTable() {
     const file = input.files?.[0];
     if (!file) return;
     setReading(true);
+    setRefusal(null);
     setRefusal(await takeTable(file));
     setReading(false);
     // The same file may be chosen again once it is mended.
@@ -68,7 +70,13 @@ export function ImportTable() {
         </label>
       </div>
       <div role="status">{isReading && <p>{words.reading}</p>}</div>
-      <div role="alert">{refusal && <RefusedTable {...refusal} />}</div>
+      <div role="alert">
+        {refusal && (
+          <BroughtIntoView answer={refusal}>
+            <RefusedTable {...refusal} />
+          </BroughtIntoView>
+        )}
+      </div>
     </section>
   );
 }

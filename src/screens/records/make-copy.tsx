@@ -7,6 +7,7 @@ import { shareBackup } from '../../application/backup/share-backup';
 import { copiesWords } from '../../i18n/en/copies';
 import { formatSize } from '../../i18n/format-size';
 import { useApp } from '../app';
+import { BroughtIntoView } from './brought-into-view';
 import { LockFields, type PhraseTyped, phraseFault } from './lock-fields';
 import { refusalInWords } from './refusal-in-words';
 
@@ -43,12 +44,12 @@ export function MakeCopy({ copying, again }: Props) {
     }
   };
   const share = async () => {
-    if (ready) setTold(words[await shareBackup(bench, ready)]);
+    if (ready) setTold(words.outcome[await shareBackup(bench, ready)](ready.file.name));
   };
   const download = () => {
     if (!ready) return;
     downloadBackup(bench, ready);
-    setTold(words.downloaded);
+    setTold(words.downloaded(ready.file.name));
   };
 
   if (!ready) {
@@ -66,26 +67,30 @@ export function MakeCopy({ copying, again }: Props) {
   }
   const { file, summary, unsaved } = ready;
   return (
-    <div class="panel stack">
-      <p class="number records-name">
-        {words.ready(file.name, summary.records, formatSize(file.bytes))}
-        {unsaved > 0 && words.unsaved(unsaved)}
-        {summary.breakCount > 0 && words.withBreaks(summary.breakCount)}
-      </p>
-      <div class="row">
-        {file.canShare && (
-          <button type="button" class="button strong" onClick={share}>
-            {words.share}
+    <BroughtIntoView answer={told}>
+      <div class="panel stack">
+        <p class="number records-name">
+          {words.ready(file.name, summary.records, formatSize(file.bytes))}
+          {unsaved > 0 && words.unsaved(unsaved)}
+          {summary.breakCount > 0 && words.withBreaks(summary.breakCount)}
+        </p>
+        <div class="row">
+          {file.canShare && (
+            <button type="button" class="button strong" onClick={share}>
+              {words.share}
+            </button>
+          )}
+          <button type="button" class={`button ${file.canShare ? '' : 'strong'}`} onClick={download}>
+            {words.download}
           </button>
-        )}
-        <button type="button" class={`button ${file.canShare ? '' : 'strong'}`} onClick={download}>
-          {words.download}
-        </button>
-        <button type="button" class="button plain" onClick={again}>
-          {words.done}
-        </button>
+          <button type="button" class="button plain" onClick={again}>
+            {told ? words.close : words.cancel}
+          </button>
+        </div>
+        <p class="records-told" role="status">
+          {told}
+        </p>
       </div>
-      <p role="status">{told}</p>
-    </div>
+    </BroughtIntoView>
   );
 }

@@ -1,6 +1,7 @@
 import type { RestoreOutcome } from '../../application/backup/restore-backup';
 import { backupFaultSentence } from '../../exchange/backup-fault-sentence';
 import { copiesWords } from '../../i18n/en/copies';
+import { BroughtIntoView } from './brought-into-view';
 import { restored } from './restored';
 
 const words = copiesWords.restore;
@@ -10,7 +11,11 @@ export function RestoreOutcomeNote() {
   const outcome = restored.value;
   return (
     <div role="status">
-      {outcome && <p class={outcome.ok ? 'records-told' : 'fault'}>{said(outcome)}</p>}
+      {outcome && (
+        <BroughtIntoView answer={outcome}>
+          <p class={outcome.ok ? 'records-told' : 'fault'}>{said(outcome)}</p>
+        </BroughtIntoView>
+      )}
       {outcome?.ok && outcome.overlaps === null && <p>{copiesWords.overlaps.unknown}</p>}
     </div>
   );
