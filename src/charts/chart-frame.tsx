@@ -11,7 +11,10 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
-/** A drawing with a title and a description that a screen reader reads instead of it. */
+/**
+ * A drawing with a title and a description that a screen reader reads instead of it. It never holds open what it
+ * stands in: a page that becomes narrow is measured, and the drawing made anew, only once it may shrink.
+ */
 export function ChartFrame({ id, title, description, width, height, children }: Props) {
   return (
     <svg
@@ -20,7 +23,7 @@ export function ChartFrame({ id, title, description, width, height, children }: 
       width={width}
       height={height}
       viewBox={`0 0 ${width} ${height}`}
-      style="display:block;font-variant-numeric:tabular-nums"
+      style="display:block;max-width:100%;font-variant-numeric:tabular-nums"
     >
       <title id={`${id}-title`}>{title}</title>
       <desc id={`${id}-desc`}>{description}</desc>

@@ -1,10 +1,12 @@
-import { earnedMs } from '../turn/earned-time';
+import { earnedMs, isGood } from '../turn/earned-time';
 import type { Cycle } from '../turn/turn';
 
 /** Net time beside the targets that the same parts carried. Times in milliseconds. */
 export interface AgainstTarget {
   /** Parts that carried a target and count in means. */
   readonly n: number;
+  /** Of these, the good ones: they earned their targets. */
+  readonly good: number;
   readonly netMs: number;
   /** Earned: of the good ones among them. */
   readonly targetMs: number;
@@ -32,5 +34,11 @@ export function againstTarget(cycles: readonly Cycle[]): AgainstTarget | null {
   const netMs = measured.reduce((sum, cycle) => sum + cycle.netMs, 0);
   const targetMs = measured.reduce((sum, cycle) => sum + earnedMs(cycle), 0);
   if (targetMs === 0) return null;
-  return { n: measured.length, netMs, targetMs, share: netMs / targetMs };
+  return {
+    n: measured.length,
+    good: measured.filter(isGood).length,
+    netMs,
+    targetMs,
+    share: netMs / targetMs,
+  };
 }

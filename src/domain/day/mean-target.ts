@@ -1,5 +1,11 @@
 import { median } from '../../statistics/median';
-import type { DayReview } from './review-day';
+import type { AgainstTarget } from './against-target';
+
+/** A day, in full or in sums. */
+interface DayAgainstTarget {
+  readonly day: string;
+  readonly against: AgainstTarget | null;
+}
 
 /** What the parts of a day ask for on average, beside what they ask for as a rule. Milliseconds a part. */
 export interface MeanTarget {
@@ -19,11 +25,11 @@ const WORTH_A_WORD = 0.05;
  * Was it a hard day? The mean target of the day's parts beside that of the other days, so that a day of large parts
  * is known as one before anybody reads it as a slow one.
  *
- * Formula: mean = Σ target / n, over the parts that carried a target and count
+ * Formula: mean = Σ target / n, over the good parts that carried a target and count
  *
  * Null without such parts, and below five other days.
  */
-export function meanTarget(day: DayReview, days: readonly DayReview[]): MeanTarget | null {
+export function meanTarget(day: DayAgainstTarget, days: readonly DayAgainstTarget[]): MeanTarget | null {
   const others = days.filter((other) => other.day !== day.day).flatMap(meanOf);
   const [meanMs] = meanOf(day);
   if (meanMs === undefined || others.length < FEWEST_DAYS) return null;
@@ -36,6 +42,6 @@ export function meanTarget(day: DayReview, days: readonly DayReview[]): MeanTarg
   };
 }
 
-function meanOf({ against }: DayReview): number[] {
-  return against ? [against.targetMs / against.n] : [];
+function meanOf({ against }: DayAgainstTarget): number[] {
+  return against ? [against.targetMs / against.good] : [];
 }

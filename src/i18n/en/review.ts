@@ -105,22 +105,9 @@ export const review = {
   },
 
   ledger: {
-    title: 'Where the time went',
-    pictureTitle: 'Elapsed time by category',
     category: 'Category',
     time: 'Time',
     share: 'Share',
-    elapsed: 'Elapsed',
-    piece: (name: string, time: string) => `${name} ${time}`,
-    names: {
-      cycle: 'Work on parts',
-      'set-up': 'Set-up',
-      stoppage: 'Stoppages',
-      rework: 'Rework',
-      'planned-break': 'Planned breaks',
-      'called-away': 'Called away',
-      unaccounted: 'Unaccounted',
-    },
   },
 
   lost: {

@@ -1,6 +1,7 @@
 import { localDay } from '../../domain/day/local-day';
 import type { CorrectedState, Correction } from '../../domain/turn/correction-history';
 import { wholeSeconds } from '../../domain/turn/whole-seconds';
+import { ledger } from '../../i18n/en/ledger';
 import { review } from '../../i18n/en/review';
 import { settle as words } from '../../i18n/en/settle';
 import { formatDay } from '../../i18n/format-day';
@@ -63,7 +64,7 @@ function stateText(state: CorrectedState): string {
     case 'time':
       return state.spans
         .map(({ category, ...span }) =>
-          words.states.span(review.ledger.names[category], clockFace(wholeSeconds(span) * 1_000)),
+          words.states.span(ledger.names[category], clockFace(wholeSeconds(span) * 1_000)),
         )
         .join(', ');
   }

@@ -1,8 +1,8 @@
-import type { Hatching } from '../../charts/hatch-patterns';
 import { HatchSwatch } from '../../charts/hatch-swatch';
 import { LedgerBar } from '../../charts/ledger-bar';
+import { ledgerLook } from '../../charts/ledger-look';
 import type { DayReview } from '../../domain/day/review-day';
-import type { LedgerCategory } from '../../domain/turn/ledger-category';
+import { ledger } from '../../i18n/en/ledger';
 import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { clockFace } from '../../i18n/format-duration';
@@ -14,28 +14,17 @@ import type { Working } from './working';
 
 const words = review.ledger;
 
-/** In the order in which they are read: work first, what nobody can say last. */
-const order: readonly { category: LedgerCategory; hatching: Hatching }[] = [
-  { category: 'cycle', hatching: 'solid' },
-  { category: 'set-up', hatching: 'diagonal' },
-  { category: 'rework', hatching: 'dots' },
-  { category: 'stoppage', hatching: 'cross' },
-  { category: 'called-away', hatching: 'level' },
-  { category: 'planned-break', hatching: 'upright' },
-  { category: 'unaccounted', hatching: 'blank' },
-];
-
 /** The time ledger of a day: categories that add up to the elapsed time, drawn as one bar. */
 export function DayLedger({ day, open }: { day: DayReview; open: (working: Working) => void }) {
   const { ref, width } = useWidth();
-  const used = order.filter(({ category }) => day.totals[category] > 0);
+  const used = ledgerLook.filter(({ category }) => day.totals[category] > 0);
   const elapsed = clockFace(used.reduce((sum, { category }) => sum + day.seconds[category], 0) * 1_000);
   const percents = roundedShares(
     used.map(({ category }) => (100 * day.totals[category]) / (day.elapsedMs || 1)),
     1,
   );
   const pieces = used.map(({ category, hatching }, place) => ({
-    name: words.names[category],
+    name: ledger.names[category],
     amount: day.totals[category],
     hatching,
     category,
@@ -44,13 +33,13 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
   }));
   return (
     <section class="stack" aria-labelledby="review-ledger-title">
-      <h2 id="review-ledger-title">{words.title}</h2>
-      <div class="review-picture" ref={ref}>
+      <h2 id="review-ledger-title">{ledger.title}</h2>
+      <div ref={ref}>
         {width > 0 && (
           <LedgerBar
             id="review-ledger"
-            title={words.pictureTitle}
-            description={pieces.map(({ name, time }) => words.piece(name, time)).join(', ')}
+            title={ledger.pictureTitle}
+            description={pieces.map(({ name, time }) => ledger.piece(name, time)).join(', ')}
             width={width}
             pieces={pieces}
           />
@@ -89,7 +78,7 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
         </tbody>
         <tfoot>
           <tr>
-            <td>{words.elapsed}</td>
+            <td>{ledger.elapsed}</td>
             <td>
               <Figure
                 open={open}

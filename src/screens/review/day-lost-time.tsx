@@ -1,6 +1,7 @@
 import { AmountBar } from '../../charts/amount-bar';
 import type { DayReview } from '../../domain/day/review-day';
 import { NOT_STATED } from '../../domain/turn/turn';
+import { ledger } from '../../i18n/en/ledger';
 import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { clockFace } from '../../i18n/format-duration';
@@ -76,7 +77,7 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
         <p>
           {words.besides}{' '}
           {besides
-            .map((category) => words.besidesLine(review.ledger.names[category], time(day.seconds[category])))
+            .map((category) => words.besidesLine(ledger.names[category], time(day.seconds[category])))
             .join(', ')}
           .
         </p>

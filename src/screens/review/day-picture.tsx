@@ -74,9 +74,9 @@ function partLine(part: PartWithMean): PartLine {
   };
 }
 
-/** One target stands where it is; of a target that changed, the mean of those the parts carried, as the verdict has it. */
-function targetMark({ targetChanged }: PartOfDay, { targetMs, n }: AgainstTarget): PartLine['target'] {
-  const carriedMs = targetMs / n;
+/** One target stands where it is; of a target that changed, the mean of those the good parts carried. */
+function targetMark({ targetChanged }: PartOfDay, { targetMs, good }: AgainstTarget): PartLine['target'] {
+  const carriedMs = targetMs / good;
   const word = targetChanged ? words.picture.meanTarget : words.picture.target;
   return { value: carriedMs / MINUTE_MS, text: word(roundedClockFace(carriedMs)) };
 }

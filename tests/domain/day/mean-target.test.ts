@@ -34,6 +34,18 @@ describe('meanTarget', () => {
     expect(meanTarget(slow, fiveDays)).toMatchObject({ meanMs: 110_000, side: 'usual' });
   });
 
+  it('is that of the good parts: a scrapped one makes no day easier', () => {
+    // Records: 1 start, 2 and 3 parts done, 4 the second is scrap.
+    const scrapped = reviewDay('2026-03-10', [
+      turnOf([
+        [90, done()],
+        [180, done(partV)],
+        [190, { kind: 'part-judged', partDone: 't:3', outcome: 'scrap', defect: '' }],
+      ]),
+    ]);
+    expect(meanTarget(scrapped, fiveDays)?.meanMs).toBe(90_000);
+  });
+
   it('knows no rule from fewer than five other days, the day itself left out', () => {
     const day = fiveDays[0]!;
     expect(meanTarget(day, fiveDays)).toBeNull();

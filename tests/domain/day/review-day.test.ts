@@ -24,7 +24,7 @@ describe('reviewDay', () => {
     expect(m!.longestMs).toBe(130_000);
     expect(m!.deviationMs).toBeCloseTo(26_457.513, 3);
     // 300 s taken, 3 × 90 = 270 s allowed.
-    expect(m!.against).toEqual({ n: 3, netMs: 300_000, targetMs: 270_000, share: 300 / 270 });
+    expect(m!.against).toEqual({ n: 3, good: 3, netMs: 300_000, targetMs: 270_000, share: 300 / 270 });
   });
 
   it('adds the ledger up to the elapsed time', () => {
@@ -116,7 +116,7 @@ describe('reviewDay', () => {
       [271, { kind: 'part-judged', partDone: 't:3', outcome: 'scrap' }],
     ]);
     const { against } = reviewDay(DAY, [turn]);
-    expect(against).toEqual({ n: 3, netMs: 270_000, targetMs: 180_000, share: 1.5 });
+    expect(against).toEqual({ n: 3, good: 2, netMs: 270_000, targetMs: 180_000, share: 1.5 });
     expect(pace({ ...turn, status: 'ended' }, turn.lastStamp).aheadMs).toBe(-90_000);
   });
 
@@ -166,7 +166,7 @@ describe('reviewDay', () => {
     ]);
     const [m] = reviewDay(DAY, [turn]).parts;
     expect(m).toMatchObject({ meanMs: 80_000, targetMs: 60_000, targetChanged: true });
-    expect(m!.against).toEqual({ n: 3, netMs: 240_000, targetMs: 240_000, share: 1 });
+    expect(m!.against).toEqual({ n: 3, good: 3, netMs: 240_000, targetMs: 240_000, share: 1 });
   });
 
   it('takes the last target by the time of day, not by the order in which the turns come', () => {
@@ -192,7 +192,7 @@ describe('reviewDay', () => {
     ]);
     const [m] = reviewDay(DAY, [turn]).parts;
     expect(m).toMatchObject({ n: 2, meanMs: 100_000, targetMs: null, targetChanged: true });
-    expect(m!.against).toEqual({ n: 1, netMs: 80_000, targetMs: 90_000, share: 80 / 90 });
+    expect(m!.against).toEqual({ n: 1, good: 1, netMs: 80_000, targetMs: 90_000, share: 80 / 90 });
     expect(reviewDay(DAY, [turnOf([[120, done(untargeted)]], { first: untargeted })]).against).toBeNull();
   });
 
