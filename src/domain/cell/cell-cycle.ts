@@ -6,7 +6,7 @@ export type Governor = 'hands' | 'machine' | 'tie' | 'other';
 
 /** What a part takes in the cell. Times in milliseconds a part; shares 0 to 1. */
 export interface CellCycle {
-  /** Timed cycles behind the figures. */
+  /** Timed cycles in which every element was read. */
   readonly cycles: number;
   readonly externalMs: number;
   readonly internalMs: number;
@@ -22,7 +22,7 @@ export interface CellCycle {
   /** A part with its share of occasional work: what the output follows. */
   readonly partMs: number;
   readonly governs: Governor;
-  /** Cycles in which the machine took longer than the hands beside it; 0 without a machine. */
+  /** Of these, cycles in which the machine took longer than the hands beside it; 0 without a machine. */
   readonly machineCycles: number;
   readonly hasMachine: boolean;
   /** Pace at which the machine takes over, 100 = standard; null without a machine. */
@@ -41,7 +41,6 @@ export interface CellCycle {
 export function cellCycle(work: CellWork, machines = 1): CellCycle {
   const branches = branchesOf(work);
   const { external, internal, machine, other } = branches;
-  const cycles = external.length;
   const [externalMs, internalMs, machineMs, otherMs] = [external, internal, machine, other].map(mean) as [
     number,
     number,
@@ -55,16 +54,18 @@ export function cellCycle(work: CellWork, machines = 1): CellCycle {
     const extra = place === 'external' ? meanMs : governedMean(branches, machines, meanMs) - cellMs;
     return sum + extra / everyParts;
   }, 0);
+  // Who took longer is told by cycles that were read whole, where there are any.
+  const told = work.complete.length > 0 ? work.complete : external.map((_, i) => i);
   let machineCycles = 0;
-  for (let i = 0; i < cycles; i += 1) {
+  for (const i of told) {
     const hands = external[i]! + internal[i]!;
     if ((external[i]! + machine[i]!) / machines > hands) machineCycles += 1;
   }
-  const share = cycles > 0 ? machineCycles / cycles : 0;
+  const share = told.length > 0 ? machineCycles / told.length : 0;
   const isTie = machineMs > 0 && share >= 0.25 && share <= 0.75;
   const between: Governor = isTie ? 'tie' : share > 0.5 ? 'machine' : 'hands';
   return {
-    cycles,
+    cycles: told.length,
     externalMs,
     internalMs,
     machineMs,
