@@ -102,7 +102,15 @@ export default defineConfig({
     outDir: dist,
     emptyOutDir: true,
     target: 'es2022',
-    modulePreload: { polyfill: false },
+    modulePreload: {
+      polyfill: false,
+      // Names of files do not compress, and every script is on the tablet after the first visit: only the first
+      // screen's own are fetched ahead. Styles are named in any case, or a part would show without them.
+      resolveDependencies: (file, others, { hostType }) =>
+        hostType === 'html' || file.includes('pace-screen')
+          ? others
+          : others.filter((other) => other.endsWith('.css')),
+    },
     // Tells the size check which files a screen needs; not part of what is kept offline.
     manifest: true,
   },
