@@ -1,5 +1,6 @@
 import type { Fact } from '../domain/records/log-record';
 import { SHOP_STREAM } from '../domain/records/log-record';
+import { demoCalendar } from './demo-calendar';
 import type { DemoLog, Moment } from './demo-log';
 import { demoConditions, demoMethod } from './demo-method';
 import { type DemoCode, demoCodes, demoParts } from './demo-parts';
@@ -59,6 +60,7 @@ export function writeShop(log: DemoLog): Map<DemoCode, string> {
     }),
   );
   write({ kind: 'set-up-standard-set', standardMs: SET_UP_STANDARD_MS });
+  write({ kind: 'calendar-set', calendar: demoCalendar });
   for (const { day, text } of demoNotes) {
     const thatMorning: Moment = { day, minute: 0 };
     log.at(thatMorning, () => {

@@ -1,6 +1,7 @@
 import { sampleStandardDeviation } from '../../statistics/sample-standard-deviation';
 import { groupBy } from '../group-by';
 import type { Cycle } from '../turn/turn';
+import { type AgainstTarget, againstTarget } from './against-target';
 import type { AttendedTurn } from './summarise-day';
 
 /** The account of one part over one day: sums, so that days add up. Times in milliseconds. */
@@ -30,6 +31,8 @@ export interface PartAccount {
   /** Σ target, and Σ net cycle, of the counted parts that carried one. */
   readonly allowedMs: number;
   readonly takenMs: number;
+  /** Net times against the targets that the good ones earned, as every screen has it. */
+  readonly against: AgainstTarget | null;
   /** Σ target of the parts that are good at last. */
   readonly earnedMs: number;
   /** Parts good at last that carried no target: they earn nothing, and no efficiency can be told. */
@@ -82,7 +85,7 @@ function partAccount(part: string, own: readonly Closed[], all: readonly Closed[
   const netTimesMs = counted.map(({ cycle }) => cycle.netMs);
   const measured = counted.filter(({ cycle }) => isTargeted(cycle));
   const accepted = cycles.filter(({ outcome }) => outcome !== 'scrap');
-  const against = againstOwnOthers(part, all);
+  const ownOthers = againstOwnOthers(part, all);
   const last = cycles.at(-1)!;
   return {
     part,
@@ -101,11 +104,12 @@ function partAccount(part: string, own: readonly Closed[], all: readonly Closed[
     targetChanged: cycles.some(({ targetMs }) => targetMs !== last.targetMs),
     allowedMs: sum(measured, ({ cycle }) => cycle.targetMs!),
     takenMs: sum(measured, ({ cycle }) => cycle.netMs),
+    against: againstTarget(cycles),
     earnedMs: sum(accepted, (cycle) => (isTargeted(cycle) ? cycle.targetMs! : 0)),
     untargeted: accepted.filter((cycle) => !isTargeted(cycle)).length,
     attendedMs: sum(own, ({ attendedMs }) => attendedMs),
-    peopleOver: against.filter((ratio) => ratio > 1).length,
-    peopleInside: against.filter((ratio) => ratio < 1).length,
+    peopleOver: ownOthers.filter((ratio) => ratio > 1).length,
+    peopleInside: ownOthers.filter((ratio) => ratio < 1).length,
   };
 }
 

@@ -1,6 +1,7 @@
 import type { LedgerCategory } from '../turn/ledger-category';
 import { ledgerTotals } from '../turn/ledger-totals';
 import type { Turn } from '../turn/turn';
+import { type AgainstTarget, againstTarget } from './against-target';
 import { type AttendedSpan, attendedSpans, type BreakStretch } from './attended-spans';
 import { type LostCost, lostCosts } from './lost-cost';
 import { type PartAccount, partAccounts } from './part-account';
@@ -47,6 +48,8 @@ export interface DaySummary {
   readonly earnedMs: number;
   /** Good parts without a target: with any, the earned time is not all of it. */
   readonly untargeted: number;
+  /** All counted parts against what the good ones earned; null when none did. */
+  readonly against: AgainstTarget | null;
   /** Dearest first, not stated last. */
   readonly lost: readonly LostCost[];
 }
@@ -85,6 +88,7 @@ export function summariseDay(
     setUps,
     earnedMs: of(({ earnedMs }) => earnedMs) + setUps * (setUpStandardMs ?? 0),
     untargeted: of(({ untargeted }) => untargeted),
+    against: againstTarget(turns.flatMap(({ turn }) => turn.cycles)),
     lost: lostCosts(attended),
   };
 }

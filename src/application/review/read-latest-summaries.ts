@@ -1,0 +1,44 @@
+import { localDay } from '../../domain/day/local-day';
+import type { DaySummary } from '../../domain/day/summarise-day';
+import type { ReviewBook } from '../../domain/weeks/review-book';
+import type { Bench } from '../bench';
+import type { SummaryShelf } from '../ports/summary-shelf';
+import { readSummaries } from './read-summaries';
+import { readTurnStarts } from './read-turn-starts';
+
+const DAY_MS = 86_400_000;
+
+export interface LatestSummaries {
+  readonly book: ReviewBook;
+  /** Newest first. */
+  readonly days: readonly DaySummary[];
+  /** Turns began before these days too. */
+  readonly hasOlder: boolean;
+}
+
+/**
+ * The newest weeks of days with turns, counted back from the newest day that has one, so a shop that stood still
+ * for a month is not an empty picture.
+ *
+ * @param told is called with the days that were made anew, and all that are to be
+ */
+export async function readLatestSummaries(
+  bench: Bench,
+  shelf: SummaryShelf,
+  weeks: number,
+  told?: (done: number, of: number) => void,
+): Promise<LatestSummaries> {
+  const [newest] = await bench.log.readLatestStarts('turn', 1);
+  const inHand = bench.turn.peek();
+  const stamps = [newest?.stamp, inHand?.startedAt].flatMap((stamp) => stamp ?? []);
+  const to = stamps.map(localDay).sort().at(-1) ?? '1970-01-01';
+  const fromMs = Date.parse(to) - (weeks * 7 - 1) * DAY_MS;
+  const from = new Date(fromMs).toISOString().slice(0, 10);
+  const { book, days } = await readSummaries(bench, shelf, { from, to }, told);
+  const older = await readTurnStarts(bench, { fromWallMs: 0, toWallMs: fromMs + DAY_MS });
+  return {
+    book,
+    days: [...days].reverse(),
+    hasOlder: older.some(({ stamp }) => localDay(stamp) < from),
+  };
+}
