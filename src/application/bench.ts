@@ -70,7 +70,8 @@ export class Bench {
     bench.sequence = last?.sequence ?? 0;
     bench.chain = last?.chain ?? 0;
     bench.shopNow.value = foldShop(shop);
-    const turn = turns.find(({ device }) => device === log.device);
+    const isTapped = ({ fact }: LogRecord) => fact.kind === 'turn-started' && !fact.enteredLater;
+    const turn = turns.find((start) => start.device === log.device && isTapped(start));
     // A turn that another tablet left open goes on there, not here.
     if (turn) await bench.takeUpTurn(recordKey(turn));
     bench.noteReturn();
@@ -186,8 +187,10 @@ export class Bench {
   private take(record: LogRecord): void {
     const { fact, stream } = record;
     if (stream === SHOP_STREAM) this.shopNow.value = withShopRecord(this.shopNow.value, record);
-    else if (fact.kind === 'turn-started') this.showTurn([record]);
-    else if (fact.kind === 'study-started') this.showStudy([record]);
+    else if (fact.kind === 'turn-started') {
+      // What is written down afterwards takes nothing from the turn in hand.
+      if (!fact.enteredLater) this.showTurn([record]);
+    } else if (fact.kind === 'study-started') this.showStudy([record]);
     else if (stream === this.turnNow.value?.id) this.showTurn([...this.turnRecords, record]);
     else if (stream === this.studyNow.value?.id) this.showStudy([...this.studyRecords, record]);
   }

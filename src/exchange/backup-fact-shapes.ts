@@ -1,17 +1,15 @@
-import type { Fact } from '../domain/records/log-record';
 import type { LotFact, LotInside } from '../domain/records/lot-fact';
 import type { CellSettings, ShopFact, StopReason } from '../domain/records/shop-fact';
 import type { StudyFact, StudyHeading } from '../domain/records/study-fact';
-import type { PartInHand, StoppedTime, TurnFact } from '../domain/records/turn-fact';
 import {
   type ElementDefinition,
   elementClasses,
   placements,
   workKinds,
 } from '../domain/shop/element-definition';
-import type { WallStretch } from '../domain/shop/shift-calendar';
 import type { AllowanceTerms } from '../domain/study/allowance-terms';
 import type { StudyRow } from '../domain/study/study-row';
+import type { FieldsByKind } from './backup-fields';
 import {
   count,
   exactly,
@@ -30,35 +28,16 @@ import {
   text,
   truth,
 } from './backup-shape';
+import { stopCategory, turnFacts } from './backup-turn-shapes';
 import { calendarShape } from './calendar-shape';
 import { numberRules } from './table-fault';
 
-/** What a fact of each kind holds beside its kind. A kind that is missing here does not compile. */
-type FieldsByKind<Any extends Fact> = {
-  readonly [Kind in Any['kind']]: Fields<Omit<Extract<Any, { kind: Kind }>, 'kind'>>;
-};
-
-const stopCategory = oneOf('set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
-const correctedCategory = oneOf('cycle', 'set-up', 'stoppage', 'rework', 'planned-break', 'called-away');
-/** Left out where it was said at the station. */
-const by = optional(text);
-const stoppedTime = exactly<StoppedTime>({ category: stopCategory, reason: text, label: text });
-const workOrStopped: Shape = (value) => (value === 'work' ? null : stoppedTime(value));
 const elementClass = oneOf(...elementClasses);
 const work = oneOf(...workKinds);
 const placement = oneOf(...placements);
 const rating = numberThat(numberRules.rating.holds);
 const units = numberThat(numberRules.units.holds);
 const basis = oneOf('normal_time', 'shift');
-
-const wallStretch = exactly<WallStretch>({ fromWallMs: number, toWallMs: number });
-
-const partInHand: Fields<PartInHand> = {
-  part: text,
-  partCode: text,
-  targetMs: orNull(positive),
-  partsPerTap: optional(count),
-};
 
 const reason = exactly<StopReason>({ id: filledText, label: text, category: stopCategory });
 
@@ -151,6 +130,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
   'method-revised': { part: text, elements: listOf(element), partsPerCycle: positive, conditions: text },
   'person-added': { code: text },
   'person-removed': { code: text },
+  'learning-set': { code: text, parts: notNegative },
   'reasons-set': { reasons: listOf(reason) },
   'calendar-set': { calendar: calendarShape },
   'copy-made-outside': { how: oneOf('folder', 'shared', 'downloaded'), records: notNegative },
@@ -188,68 +168,6 @@ const shopFacts: FieldsByKind<ShopFact> = {
   'pin-removed': {},
   'pin-refused': {},
   'pin-accepted': {},
-};
-
-const turnFacts: FieldsByKind<TurnFact> = {
-  'turn-started': { starts: oneOf('turn'), person: text, ...partInHand },
-  'part-done': { ...partInHand, touchMs: optional(notNegative) },
-  'part-changed': { ...partInHand, before: optional(oneOf('asked')) },
-  'part-judged': { partDone: text, outcome: oneOf('good', 'rework', 'scrap'), defect: optional(text) },
-  stopped: {},
-  resumed: {},
-  'stoppage-explained': {
-    stoppage: text,
-    reason: text,
-    label: text,
-    category: stopCategory,
-    ofPart: optional(text),
-  },
-  'stoppage-absorbed': { stoppage: text, absorbedMs: notNegative, by },
-  'turn-ended': {},
-  slept: { sleptMs: notNegative },
-  'clock-set': { byMs: number },
-  'clock-drifted': { byMs: number },
-  'page-opened': { goneMs: optional(notNegative) },
-  'gap-explained': { gap: text, as: workOrStopped, by },
-  'change-explained': {
-    change: text,
-    as: oneOf('set-up', 'next-part', 'part-before', 'left-out'),
-    by,
-  },
-  'tap-counted': { tap: text, by },
-  'tap-left-out': { tap: text, by },
-  'cycle-judged': { partDone: text, as: oneOf('one-part', 'two-parts', 'interrupted'), by },
-  'part-confirmed': { partDone: text, by },
-  'person-confirmed': { gap: text, by },
-  'part-recoded': { partDone: listOf(text), ...partInHand, by: text, why: text },
-  'person-corrected': {
-    person: text,
-    fromMs: optional(notNegative),
-    toMs: optional(notNegative),
-    by: text,
-    why: text,
-  },
-  'time-reclassified': {
-    fromMs: notNegative,
-    toMs: notNegative,
-    category: correctedCategory,
-    reason: text,
-    label: text,
-    by: text,
-    why: text,
-  },
-  'part-set-aside': { partDone: text, cause: text, by: text },
-  'part-taken-back': { partDone: text, by: text },
-  'person-changed': { person: text },
-  'shift-planned': { breaks: listOf(wallStretch), endsWallMs: orNull(number) },
-  'break-answered': {
-    partDone: text,
-    fromMs: notNegative,
-    toMs: notNegative,
-    as: oneOf('break', 'work'),
-    by,
-  },
-  undone: { of: text },
 };
 
 const lotInside = exactly<LotInside>({ lot: text, parts: count, arrivedWallMs: notNegative });

@@ -94,6 +94,7 @@ const shopFacts: ByKind<ShopFact> = {
   }),
   'person-added': fc.record({ kind: fc.constant('person-added'), code: text }),
   'person-removed': fc.record({ kind: fc.constant('person-removed'), code: text }),
+  'learning-set': fc.record({ kind: fc.constant('learning-set'), code: text, parts: fc.nat(200) }),
   'reasons-set': fc.record({
     kind: fc.constant('reasons-set'),
     reasons: fc.array(fc.record({ id: key, label: text, category }), { maxLength: 3 }),
@@ -185,12 +186,26 @@ const shopFacts: ByKind<ShopFact> = {
 };
 
 const turnFacts: ByKind<TurnFact> = {
-  'turn-started': fc.record({
-    kind: fc.constant('turn-started'),
-    starts: fc.constant('turn'),
-    person: text,
-    ...inHand,
-  }),
+  'turn-started': fc.record(
+    {
+      kind: fc.constant('turn-started'),
+      starts: fc.constant('turn'),
+      person: text,
+      ...inHand,
+      enteredLater: fc.record({
+        at: fc.constant({ run: 'r', monoMs: 1, wallMs: 2, zone: 'UTC', offsetMin: 0 }),
+        by: text,
+        why: text,
+        lastedMs: ms,
+        lines: fc.array(
+          fc.record({ ...inHand, done: fc.nat(40), rework: fc.nat(2), scrap: fc.nat(2) }),
+          { maxLength: 2 },
+        ),
+        stops: fc.array(fc.record({ category, reason: text, label: text, lostMs: ms }), { maxLength: 2 }),
+      }),
+    },
+    { requiredKeys: ['kind', 'starts', 'person', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
+  ),
   'part-done': fc.record(
     { kind: fc.constant('part-done'), ...inHand, partsPerTap, touchMs: ms },
     { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
@@ -265,6 +280,12 @@ const turnFacts: ByKind<TurnFact> = {
     { kind: fc.constant('person-corrected'), person: text, fromMs: ms, toMs: ms, by: text, why: text },
     { requiredKeys: ['kind', 'person', 'by', 'why'], noNullPrototype: true },
   ),
+  'learning-noted': fc.record({
+    kind: fc.constant('learning-noted'),
+    person: text,
+    parts: fc.nat(200),
+  }),
+  'parts-counted': fc.record({ kind: fc.constant('parts-counted'), count: fc.nat(500), by: text }),
   'person-changed': fc.record({ kind: fc.constant('person-changed'), person: text }),
   'shift-planned': fc.record({
     kind: fc.constant('shift-planned'),

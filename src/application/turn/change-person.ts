@@ -6,4 +6,6 @@ export function changePerson(bench: Bench, person: string, at: Stamp): void {
   const turn = bench.turn.value;
   if (!turn || turn.status === 'ended' || turn.person === person) return;
   bench.record(turn.id, [{ kind: 'person-changed', person }], at);
+  const { learners } = bench.shop.peek();
+  if (learners.length > 0) import('./plan-learning').then(({ planLearning }) => planLearning(bench));
 }

@@ -8,5 +8,7 @@ export function startTurn(bench: Bench, person: string, inHand: PartInHand, at?:
   if (bench.turn.value && bench.turn.value.status !== 'ended') return;
   bench.begin({ kind: 'turn-started', starts: 'turn', person, ...plainPart(inHand) }, at);
   // Breaks are hours away: the first tap does not wait for the way to find them.
-  if (bench.shop.peek().calendar) import('./plan-shift').then(({ planShift }) => planShift(bench));
+  const { calendar, learners } = bench.shop.peek();
+  if (learners.length > 0) import('./plan-learning').then(({ planLearning }) => planLearning(bench));
+  if (calendar) import('./plan-shift').then(({ planShift }) => planShift(bench));
 }

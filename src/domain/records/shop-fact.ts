@@ -27,6 +27,8 @@ export type ShopFact =
     }
   | { readonly kind: 'person-added'; readonly code: string }
   | { readonly kind: 'person-removed'; readonly code: string }
+  /** So many parts of this person from here on are made while learning; 0 ends it. */
+  | { readonly kind: 'learning-set'; readonly code: string; readonly parts: number }
   | { readonly kind: 'reasons-set'; readonly reasons: readonly StopReason[] }
   /** When the shop works. The whole calendar: a later one replaces it. */
   | { readonly kind: 'calendar-set'; readonly calendar: ShiftCalendar }

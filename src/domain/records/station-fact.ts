@@ -1,6 +1,8 @@
 import type { WallStretch } from '../shop/shift-calendar';
+import type { Stamp } from './stamp';
+import type { PartInHand, StoppedTime } from './turn-fact';
 
-/** Who is at a station in the course of a turn, and what the shop's calendar says of it. */
+/** Who is at a station in the course of a turn, what the shop's calendar says of it, and what was counted there. */
 export type StationFact =
   /** From this tap on it is somebody else: the part in hand is shared by the two. */
   | { readonly kind: 'person-changed'; readonly person: string }
@@ -10,7 +12,31 @@ export type StationFact =
       readonly breaks: readonly WallStretch[];
       /** Wall clock at the end of the shift, milliseconds; null when the turn began in none. */
       readonly endsWallMs: number | null;
-    };
+    }
+  /** So many parts of this person from here on are made while learning; 0 ends it. */
+  | { readonly kind: 'learning-noted'; readonly person: string; readonly parts: number }
+  /** Parts of the turn as somebody counted them by hand. Without `by` it was said at the station. */
+  | { readonly kind: 'parts-counted'; readonly count: number; readonly by?: string };
+
+/** A turn that was written down afterwards, without a tap. Its start carries all that is known of it. */
+export interface EnteredLater {
+  /** When it was written down; the stamp of the record is when the turn is said to have begun. */
+  readonly at: Stamp;
+  readonly by: string;
+  readonly why: string;
+  readonly lastedMs: number;
+  readonly lines: readonly EnteredLine[];
+  /** Time that work stood still, by reason; of each it is known how long, and not when. */
+  readonly stops: readonly (StoppedTime & { readonly lostMs: number })[];
+}
+
+/** Parts of one kind, as counted. */
+export interface EnteredLine extends PartInHand {
+  readonly done: number;
+  /** Of these. */
+  readonly rework: number;
+  readonly scrap: number;
+}
 
 /** Whether a planned break that a part spans was taken. */
 export interface BreakAnswer {

@@ -1,5 +1,5 @@
 import type { LedgerCategory } from '../turn/ledger-category';
-import type { BreakAnswer, StationFact } from './station-fact';
+import type { BreakAnswer, EnteredLater, StationFact } from './station-fact';
 
 /** A part in hand and the target it is measured against, as they stood when it was chosen. */
 export interface PartInHand {
@@ -15,7 +15,13 @@ export type PartOutcome = 'good' | 'rework' | 'scrap';
 
 /** What happens in a turn, an operator's stretch at a station. */
 export type TurnFact =
-  | ({ readonly kind: 'turn-started'; readonly starts: 'turn'; readonly person: string } & PartInHand)
+  | ({
+      readonly kind: 'turn-started';
+      readonly starts: 'turn';
+      readonly person: string;
+      /** Nobody tapped: the turn was written down afterwards, and this is all of it. */
+      readonly enteredLater?: EnteredLater;
+    } & PartInHand)
   | ({
       readonly kind: 'part-done';
       /**

@@ -8,6 +8,7 @@ export const emptyShop: Shop = {
   parts: [],
   people: [],
   reasons: firstReasons,
+  learners: [],
   calendar: null,
   isLatched: false,
 };
@@ -56,6 +57,12 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
       return shop.people.includes(fact.code) ? shop : { ...shop, people: [...shop.people, fact.code] };
     case 'person-removed':
       return { ...shop, people: shop.people.filter((code) => code !== fact.code) };
+    case 'learning-set': {
+      const { code, parts } = fact;
+      const others = shop.learners.filter((each) => each.code !== code);
+      const learner = { code, parts, sinceWallMs: record.stamp.wallMs };
+      return { ...shop, learners: parts > 0 ? [...others, learner] : others };
+    }
     case 'reasons-set':
       return { ...shop, reasons: fact.reasons };
     case 'calendar-set':

@@ -8,10 +8,19 @@ export interface Shop {
   /** Codes, not names. */
   readonly people: readonly string[];
   readonly reasons: readonly StopReason[];
+  /** Who learns, and up to how many parts. */
+  readonly learners: readonly Learner[];
   /** When the shop works; null until somebody says so. */
   readonly calendar: ShiftCalendar | null;
   /** A supervisor's PIN is set: standards are changed only by whoever knows it. */
   readonly isLatched: boolean;
+}
+
+export interface Learner {
+  readonly code: string;
+  readonly parts: number;
+  /** From when on they count, wall clock in milliseconds. */
+  readonly sinceWallMs: number;
 }
 
 export interface Part {

@@ -1,12 +1,15 @@
+import { later } from '../records/later';
 import type { LogRecord } from '../records/log-record';
 import { placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
 import type { PartInHand } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
 import type { Doubt } from './doubt';
+import { enteredTurn } from './entered-turn';
 import { findGaps } from './find-gaps';
 import { isPersonSaid } from './is-person-said';
 import { judgeCycles } from './judge-cycles';
+import { withLearning } from './learning-parts';
 import { netTimes } from './net-times';
 import type { PartTapped } from './part-tapped';
 import { peopleLine } from './people-line';
@@ -45,7 +48,9 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const people = peopleLine(first.fact.person, valid);
   const second = secondTaps(placed, remarks.taps);
   const building = new TurnBuilder(first.fact, people, findGaps(placed), second, remarks);
-  for (const each of valid) building.take(each);
+  const { enteredLater } = first.fact;
+  if (enteredLater) building.enter(enteredTurn(first, enteredLater, people));
+  else for (const each of valid) building.take(each);
   const last = building.end ?? placed.at(-1)!;
   building.close(last.atMs);
 
@@ -58,17 +63,22 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const judged = judgeCycles(parts, netTimesMs, remarks, spansBreak);
   const wrong = wrongParts(judged, partsNamed(records), remarks.confirmedParts);
   const isWrong = new Set(wrong.flatMap(({ suggestion }) => suggestion.partsDone));
-  const cycles = judged.map((cycle) =>
+  const asked = judged.map((cycle) =>
     isWrong.has(cycle.key) ? { ...cycle, isCounted: false, doubt: cycle.doubt ?? 'another-part' } : cycle,
   );
+  const { person } = people.at(-1)!;
+  const { cycles, isLearning } = withLearning(asked, valid, person);
   const tapped = building.doubts.filter(
     (doubt) => doubt.kind !== 'same-person' || !isPersonSaid(doubt, people, parts),
   );
   return {
     id: recordKey(first),
-    person: people.at(-1)!.person,
+    person,
     people,
     planned,
+    isLearning,
+    countedParts: remarks.countedParts,
+    enteredLater: enteredLater ?? null,
     startedAt: first.stamp,
     status: building.status,
     inHand: building.inHand,
@@ -85,8 +95,8 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     partStoppedMs: building.partStoppedMs,
     partGapMs: building.partGapMs,
     undoable: building.undoable,
-    lastStamp: last.record.stamp,
-    lastAtMs: last.atMs,
+    lastStamp: enteredLater ? later(first.stamp, enteredLater.lastedMs) : last.record.stamp,
+    lastAtMs: enteredLater?.lastedMs ?? last.atMs,
     lastByHandAt: placed.findLast(({ record }) => !clockKinds.has(record.fact.kind))!.record.stamp,
   };
 }

@@ -23,7 +23,7 @@ export function judgeCycles(
 ): Cycle[] {
   const recent = new Map<string, number[]>();
   return parts.flatMap((tapped, place) => {
-    const { isUnbroken, hasOpenGap, touchMs, partsPerTap, ...own } = tapped;
+    const { isUnbroken, hasOpenGap, isEntered, touchMs, partsPerTap, ...own } = tapped;
     const recoded = remarks.recoded.get(own.key);
     const { part, partCode, targetMs } = recoded ?? own;
     const together = (recoded ?? tapped).partsPerTap ?? 1;
@@ -40,7 +40,7 @@ export function judgeCycles(
           ? 'two-parts'
           : null;
     const setAside = remarks.setAside.get(own.key) ?? '';
-    const isCounted = doubt === null && said !== 'interrupted' && setAside === '';
+    const isCounted = doubt === null && said !== 'interrupted' && setAside === '' && !isEntered;
     const cycle: Cycle = {
       ...own,
       part,
@@ -52,6 +52,8 @@ export function judgeCycles(
       doubt,
       setAside,
       reworkMs: 0,
+      isLearning: false,
+      isEntered,
     };
     const taps = said === 'two-parts' ? 2 : 1;
     const each = Array.from({ length: taps }, () => netMs / taps);

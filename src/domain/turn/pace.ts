@@ -13,7 +13,7 @@ export interface Pace {
   readonly stoppedForMs: number | null;
   /** Since the turn began. */
   readonly turnElapsedMs: number;
-  /** Ahead positive, behind negative, stoppages out; null when no part done had a target. */
+  /** Ahead positive, behind negative, stoppages out; null when no part done had a target, and while learning. */
   readonly aheadMs: number | null;
   /** The same with stoppages in, planned breaks out. */
   readonly planAheadMs: number | null;
@@ -52,7 +52,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
     ledger.reduce((sum, span) => sum + (costsThePlan(span) ? span.toMs - span.fromMs : 0), 0) +
     (open && costsThePlan(open) ? nowMs - turn.lastAtMs : 0);
 
-  const hasTarget = measured.length > 0 || targetMs !== null;
+  const hasTarget = !turn.isLearning && (measured.length > 0 || targetMs !== null);
   const aheadMs = hasTarget ? targetsMs - takenMs - overMs : null;
   return {
     partElapsedMs,

@@ -15,6 +15,8 @@ export interface PartTapped extends PartInHand {
   readonly defect: string;
   /** Without a stoppage or a gap from tap to tap. */
   readonly isUnbroken: boolean;
+  /** Not tapped at all, but written down afterwards. */
+  readonly isEntered: boolean;
   /** A gap inside that nobody explained. */
   readonly hasOpenGap: boolean;
 }

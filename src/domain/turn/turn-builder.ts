@@ -88,6 +88,13 @@ export class TurnBuilder {
     }
   }
 
+  /** A turn without a tap: it is over, and this is all of it. */
+  enter({ parts, ledger }: { parts: readonly PartTapped[]; ledger: readonly LedgerSpan[] }): void {
+    this.parts.push(...parts);
+    this.ledger.push(...ledger);
+    this.status = 'ended';
+  }
+
   /** Writes down what is still open, up to the last record. */
   close(lastAtMs: number): void {
     this.takeGaps(lastAtMs);
@@ -153,6 +160,7 @@ export class TurnBuilder {
       defect: judged?.defect ?? '',
       isUnbroken: this.pending.length <= 1,
       hasOpenGap: this.partGapMs > 0,
+      isEntered: false,
     });
     this.settle('cycle');
     this.beginPart(atMs);

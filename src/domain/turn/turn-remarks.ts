@@ -23,6 +23,8 @@ export interface TurnRemarks {
   readonly setAside: ReadonlyMap<string, string>;
   readonly confirmedParts: ReadonlySet<string>;
   readonly confirmedPeople: ReadonlySet<string>;
+  /** Parts as counted by hand; null when nobody did. */
+  readonly countedParts: number | null;
   /** Whose the whole turn was after all; null when nobody said so. */
   readonly person: string | null;
 }
@@ -42,6 +44,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
   const confirmedParts = new Set<string>();
   const confirmedPeople = new Set<string>();
   let person: string | null = null;
+  let countedParts: number | null = null;
   for (const { record } of records) {
     const { fact } = record;
     switch (fact.kind) {
@@ -89,6 +92,9 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
       case 'part-confirmed':
         confirmedParts.add(fact.partDone);
         break;
+      case 'parts-counted':
+        countedParts = fact.count;
+        break;
       case 'person-confirmed':
         confirmedPeople.add(fact.gap);
         break;
@@ -110,6 +116,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
     setAside,
     confirmedParts,
     confirmedPeople,
+    countedParts,
     person,
   };
 }

@@ -23,8 +23,9 @@ export function turnSpans(records: readonly LogRecord[]): TurnSpan[] {
   if (start?.fact.kind !== 'turn-started') return [];
   const { wallMs } = start.stamp;
   const end = records.find(({ fact }) => fact.kind === 'turn-ended') ?? records.at(-1)!;
+  const { enteredLater } = start.fact;
   // A clock that was set back during the turn.
-  const endWallMs = Math.max(wallMs, end.stamp.wallMs);
+  const endWallMs = enteredLater ? wallMs + enteredLater.lastedMs : Math.max(wallMs, end.stamp.wallMs);
   const line = peopleLine(start.fact.person, withoutUndone(placeOnTimeline(records)));
   return line.map(({ person, fromMs, toMs }) => ({
     id: recordKey(start),

@@ -1,4 +1,5 @@
 import type { Stamp } from '../records/stamp';
+import type { EnteredLater } from '../records/station-fact';
 import type { PartInHand, PartOutcome } from '../records/turn-fact';
 import type { Doubt, DoubtKind } from './doubt';
 import type { Gap } from './find-gaps';
@@ -15,6 +16,12 @@ export interface Turn {
   readonly people: readonly PersonSpan[];
   /** What the shop's calendar had planned when it began. */
   readonly planned: PlannedShift;
+  /** What the person who is there makes next is made while learning: there is no position. */
+  readonly isLearning: boolean;
+  /** Parts as counted by hand; null when nobody did. */
+  readonly countedParts: number | null;
+  /** When, by whom and why the turn was written down afterwards; null for one that was tapped. */
+  readonly enteredLater: Pick<EnteredLater, 'at' | 'by' | 'why'> | null;
   readonly startedAt: Stamp;
   readonly status: 'running' | 'stopped' | 'ended';
   readonly inHand: PartInHand;
@@ -64,6 +71,10 @@ export interface Cycle extends PartInHand {
   readonly reworkMs: number;
   /** In means, spreads and positions. A part that is not counted there is a part done all the same. */
   readonly isCounted: boolean;
+  /** Made while learning: in no mean. */
+  readonly isLearning: boolean;
+  /** Written down afterwards, without a tap: its time is a share of the turn's, and in no mean. */
+  readonly isEntered: boolean;
   /** How many parts were made at once; such parts are never averaged with others. */
   readonly together: number;
   /** The open question about it; null when there is none. */

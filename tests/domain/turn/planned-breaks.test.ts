@@ -154,7 +154,7 @@ describe('a turn that begins in a shift', () => {
     ],
     exceptions: [],
   };
-  const settled = () => new Promise((resolve) => setTimeout(resolve, 20));
+  const settled = () => new Promise((resolve) => setTimeout(resolve, 200));
 
   it('has the breaks of the calendar, and answers go the way of every tap', async () => {
     const clock = new FakeClock();

@@ -1,0 +1,64 @@
+import { later } from '../records/later';
+import type { LogRecord } from '../records/log-record';
+import { plainPart } from '../records/plain-part';
+import { recordKey } from '../records/record-key';
+import type { EnteredLater, EnteredLine } from '../records/station-fact';
+import type { PartTapped } from './part-tapped';
+import { type PersonSpan, whose } from './people-line';
+import type { LedgerSpan } from './turn';
+
+/**
+ * What stands in for taps in a turn that was written down afterwards. Nobody knows when its parts were done or its
+ * stoppages began, so work comes first, shared among all parts alike, and what stood still after it: only the sums
+ * mean anything.
+ */
+export function enteredTurn(
+  start: LogRecord,
+  { lastedMs, lines, stops }: EnteredLater,
+  people: readonly PersonSpan[],
+): { parts: PartTapped[]; ledger: LedgerSpan[] } {
+  const stoppedMs = stops.reduce((sum, { lostMs }) => sum + lostMs, 0);
+  const workedMs = Math.max(0, lastedMs - stoppedMs);
+  const count = lines.reduce((sum, { done }) => sum + done, 0);
+  const ledger: LedgerSpan[] = [];
+  const add = (category: LedgerSpan['category'], reason: string, label: string, ms: number) => {
+    const fromMs = ledger.at(-1)?.toMs ?? 0;
+    const toMs = Math.min(lastedMs, fromMs + ms);
+    if (toMs > fromMs) ledger.push({ category, reason, label, fromMs, toMs });
+  };
+  add(count > 0 ? 'cycle' : 'unaccounted', '', '', workedMs);
+  for (const { category, reason, label, lostMs } of stops) add(category, reason, label, lostMs);
+
+  const parts = lines.flatMap(eachOf).map(({ outcome, ...part }, place): PartTapped => {
+    const fromMs = Math.floor((workedMs * place) / count);
+    const toMs = Math.floor((workedMs * (place + 1)) / count);
+    return {
+      key: `${recordKey(start)}/${place + 1}`,
+      ...part,
+      doneAt: later(start.stamp, toMs),
+      ...whose(people, { fromMs, toMs }),
+      fromMs,
+      toMs,
+      touchMs: null,
+      outcome,
+      defect: '',
+      isUnbroken: false,
+      hasOpenGap: false,
+      isEntered: true,
+    };
+  });
+  return { parts, ledger };
+}
+
+function eachOf(line: EnteredLine) {
+  const { partsPerTap: _, ...part } = plainPart(line);
+  return Array.from({ length: line.done }, (_each, place) => ({
+    ...part,
+    outcome:
+      place < line.scrap
+        ? ('scrap' as const)
+        : place < line.scrap + line.rework
+          ? ('rework' as const)
+          : ('good' as const),
+  }));
+}

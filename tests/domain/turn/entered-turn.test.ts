@@ -1,0 +1,156 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { Bench } from '../../../src/application/bench';
+import { readTurnsOfDay } from '../../../src/application/review/read-turns-of-day';
+import { correctPerson } from '../../../src/application/turn/correct-person';
+import { countParts } from '../../../src/application/turn/count-parts';
+import { enterTurn, type TurnTold } from '../../../src/application/turn/enter-turn';
+import { markPartDone } from '../../../src/application/turn/mark-part-done';
+import { startTurn } from '../../../src/application/turn/start-turn';
+import { reviewDay } from '../../../src/domain/day/review-day';
+import { capture } from '../../../src/domain/turn/capture';
+import { enteredShare } from '../../../src/domain/turn/entered-share';
+import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
+import { turnSpans } from '../../../src/domain/turn/turn-span';
+import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { FakeClock } from '../../support/fake-clock';
+import { MORNING_MS } from '../../support/records';
+import { partL, partM } from './turn-script';
+
+const HOUR_MS = 3_600_000;
+const DAY = '2026-03-02';
+const say = { by: 'F1', why: 'tablet was wet' };
+/** Four hours of this morning: 60 of M, of them 2 scrapped and 3 reworked, 20 of L, and 20 minutes without material. */
+const told: TurnTold = {
+  person: 'K7',
+  fromWallMs: MORNING_MS,
+  toWallMs: MORNING_MS + 4 * HOUR_MS,
+  lines: [
+    { ...partM, done: 60, rework: 3, scrap: 2 },
+    { ...partL, done: 20, rework: 0, scrap: 0 },
+  ],
+  stops: [{ category: 'stoppage', reason: 'material', label: '', lostMs: 1_200_000 }],
+};
+
+let log: InMemoryRecordLog;
+let clock: FakeClock;
+let bench: Bench;
+const settled = () => new Promise((resolve) => setTimeout(resolve, 5));
+const turnsOfDay = async () => {
+  await settled();
+  return (await readTurnsOfDay(bench, DAY)).map(({ turn }) => turn);
+};
+
+beforeEach(async () => {
+  log = new InMemoryRecordLog('t');
+  clock = new FakeClock();
+  bench = await Bench.open(log, clock);
+  clock.pass(9 * HOUR_MS);
+});
+
+describe('a turn that is entered later', () => {
+  it('stands on its own day with who entered it, when and why', async () => {
+    enterTurn(bench, told, say);
+    const [turn] = await turnsOfDay();
+    expect(turn).toMatchObject({
+      person: 'K7',
+      status: 'ended',
+      startedAt: { wallMs: MORNING_MS, offsetMin: 60 },
+      enteredLater: { by: 'F1', why: 'tablet was wet', at: { wallMs: MORNING_MS + 9 * HOUR_MS } },
+      doubts: [],
+    });
+  });
+
+  it('has its parts in the counts and none of them in a mean', async () => {
+    enterTurn(bench, told, say);
+    const day = reviewDay(DAY, await turnsOfDay());
+    expect(day).toMatchObject({ done: 80, counted: 0, good: 78, rework: 3, scrap: 2, against: null });
+    expect(day.parts).toMatchObject([
+      { partCode: 'L', n: 20, meanMs: null },
+      { partCode: 'M', n: 60, good: 55, meanMs: null },
+    ]);
+  });
+
+  it('has all of its time in the ledger, stoppages as told and the rest as work', async () => {
+    enterTurn(bench, told, say);
+    const [turn] = await turnsOfDay();
+    expect(ledgerTotals(turn!.ledger)).toMatchObject({ stoppage: 1_200_000, cycle: 4 * HOUR_MS - 1_200_000 });
+    expect(turn!.lastAtMs).toBe(4 * HOUR_MS);
+    expect(turn!.cycles.reduce((sum, { netMs }) => sum + netMs, 0)).toBe(4 * HOUR_MS - 1_200_000);
+    expect(turnSpans(await log.readStream(turn!.id))).toMatchObject([
+      { fromWallMs: MORNING_MS, toWallMs: MORNING_MS + 4 * HOUR_MS },
+    ]);
+  });
+
+  it('is told apart by its share of the day, and takes nothing from the turn in hand, also after a reload', async () => {
+    startTurn(bench, 'M2', partM);
+    clock.pass(80_000);
+    markPartDone(bench, clock.now());
+    const { id } = bench.turn.value!;
+    enterTurn(bench, told, say);
+    expect(bench.turn.value).toMatchObject({ id, person: 'M2', status: 'running' });
+    expect(enteredShare(await turnsOfDay())).toEqual({ entered: 80, done: 81 });
+    clock.reload(2_000);
+    expect((await Bench.open(log, clock)).turn.value?.id).toBe(id);
+    expect(enteredShare([bench.turn.value!])).toBeNull();
+  });
+
+  it('can be put right like any other', async () => {
+    enterTurn(bench, told, say);
+    const [turn] = await turnsOfDay();
+    correctPerson(bench, turn!.id, 'M2', { by: 'F1', why: 'slip' });
+    const [corrected] = await readTurnsOfDay(bench, DAY);
+    expect(corrected!.turn).toMatchObject({ person: 'M2', lastAtMs: 4 * HOUR_MS });
+    expect(corrected!.corrections).toHaveLength(1);
+  });
+
+  const refusals: [string, Partial<TurnTold>, { by: string; why: string }?][] = [
+    ['enterTurn requires who wrote it down, and why', {}, { by: ' ', why: 'x' }],
+    ['enterTurn requires who wrote it down, and why', {}, { by: 'F1', why: '' }],
+    ['enterTurn requires a turn of at most a day that has ended', { toWallMs: MORNING_MS }],
+    ['enterTurn requires a turn of at most a day that has ended', { toWallMs: MORNING_MS + 10 * HOUR_MS }],
+    ['enterTurn requires a turn of at most a day that has ended', { fromWallMs: MORNING_MS - 25 * HOUR_MS }],
+    ['enterTurn requires whole numbers of parts', { lines: [] }],
+    ['enterTurn requires whole numbers of parts', { lines: [{ ...partM, done: 5, rework: 3, scrap: 3 }] }],
+    ['enterTurn requires whole numbers of parts', { lines: [{ ...partM, done: 1.5, rework: 0, scrap: 0 }] }],
+    [
+      'enterTurn requires stoppages that are no longer than the turn',
+      { stops: [{ category: 'stoppage', reason: 'material', label: '', lostMs: 5 * HOUR_MS }] },
+    ],
+  ];
+  for (const [words, change, who = say] of refusals) {
+    it(`is refused with ${JSON.stringify({ ...change, ...who }).slice(0, 90)}: ${words}`, () => {
+      const before = bench.changes.value;
+      expect(() => enterTurn(bench, { ...told, ...change }, who)).toThrow(words);
+      expect(bench.changes.value).toBe(before);
+    });
+  }
+});
+
+describe('a count by hand', () => {
+  it('says how much of the work was tapped, and marks the day as partial below nine tenths', async () => {
+    startTurn(bench, 'K7', partM);
+    for (let part = 0; part < 9; part += 1) {
+      clock.pass(80_000);
+      markPartDone(bench, clock.now());
+    }
+    expect(capture([bench.turn.value!])).toBeNull();
+    countParts(bench, bench.turn.value!.id, 10);
+    expect(capture([bench.turn.value!])).toEqual({ tapped: 9, counted: 10, share: 0.9, isPartial: false });
+    countParts(bench, bench.turn.value!.id, 11, 'F1');
+    expect(capture([bench.turn.value!])).toMatchObject({ counted: 11, isPartial: true });
+    expect(() => countParts(bench, bench.turn.value!.id, -1)).toThrow(
+      'countParts requires a whole number of parts',
+    );
+  });
+
+  it('leaves turns out in which nobody counted, and parts that were never tapped', async () => {
+    startTurn(bench, 'K7', partM);
+    clock.pass(80_000);
+    markPartDone(bench, clock.now());
+    enterTurn(bench, told, say);
+    const turns = await turnsOfDay();
+    const entered = turns.find(({ enteredLater }) => enteredLater)!;
+    countParts(bench, entered.id, 80);
+    expect(capture(await turnsOfDay())).toEqual({ tapped: 0, counted: 80, share: 0, isPartial: true });
+  });
+});
