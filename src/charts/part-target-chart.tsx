@@ -2,6 +2,7 @@ import { ChartFrame } from './chart-frame';
 import { linearScale, type Scale } from './linear-scale';
 import { roundTicks } from './round-ticks';
 import { fittedText, textWidth } from './text-width';
+import { tickDecimals } from './tick-decimals';
 
 /** One part beside its target; all amounts in the same unit. */
 export interface PartLine {
@@ -29,7 +30,7 @@ interface Props {
   readonly width: number;
   readonly lines: readonly PartLine[];
   readonly axisText: string;
-  readonly tickText: (value: number) => string;
+  readonly tickText: (value: number, decimals: number) => string;
 }
 
 const ROW = 66;
@@ -47,8 +48,8 @@ export function partTargetColumns(width: number): {
   to: number;
   verdict: number;
 } {
-  const label = width >= 1_000 ? 150 : 96;
-  const verdict = 256;
+  const label = width >= 1_000 ? 150 : 116;
+  const verdict = width >= 1_000 ? 256 : 244;
   return { label, from: label + 12, to: width - verdict - 16, verdict: width - verdict };
 }
 
@@ -68,6 +69,7 @@ export function PartTargetChart({ id, title, description, width, lines, axisText
     0,
   );
   const ticks = roundTicks(0, highest > 0 ? highest : 1, width >= 1_000 ? 8 : 6);
+  const decimals = tickDecimals(ticks);
   const x = linearScale({ low: 0, high: ticks.at(-1)!, start: columns.from, end: columns.to });
   const bottom = lines.length * ROW;
   return (
@@ -76,7 +78,7 @@ export function PartTargetChart({ id, title, description, width, lines, axisText
         <g key={tick}>
           <line x1={x(tick)} x2={x(tick)} y1={0} y2={bottom} stroke="var(--rule)" />
           <text x={x(tick)} y={bottom + 18} font-size={SMALL} text-anchor="middle" fill="var(--quiet)">
-            {tickText(tick)}
+            {tickText(tick, decimals)}
           </text>
         </g>
       ))}

@@ -5,6 +5,7 @@ import { linearScale } from '../../src/charts/linear-scale';
 import { roundTicks } from '../../src/charts/round-ticks';
 import { spreadApart } from '../../src/charts/spread-apart';
 import { fittedText, textWidth } from '../../src/charts/text-width';
+import { tickDecimals } from '../../src/charts/tick-decimals';
 
 describe('linearScale', () => {
   it('puts values between its ends in proportion, also upside down', () => {
@@ -89,6 +90,30 @@ describe('everyNth', () => {
     expect(everyNth(30, 30)).toBe(1);
     expect(everyNth(10, 31)).toBe(4);
     expect(() => everyNth(0, 30)).toThrow('everyNth requires a step above 0');
+  });
+});
+
+describe('tickDecimals', () => {
+  it('are as many as tell two ticks apart, and no more', () => {
+    expect(tickDecimals([0, 1, 2])).toBe(0);
+    expect(tickDecimals([1, 1.5, 2])).toBe(1);
+    expect(tickDecimals([0.065, 0.0675, 0.07])).toBe(4);
+    expect(() => tickDecimals([1])).toThrow('tickDecimals requires at least two ticks');
+  });
+
+  it('write the ticks of any axis so that each reads as itself', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.01, max: 500, noNaN: true }),
+        fc.double({ min: 1.01, max: 3, noNaN: true }),
+        (low, times) => {
+          const ticks = roundTicks(low, low * times, 6);
+          const texts = ticks.map((tick) => tick.toFixed(tickDecimals(ticks)));
+          expect(texts.map(Number)).toEqual(ticks.map((tick) => Number(tick.toPrecision(10))));
+        },
+      ),
+      { seed: 7, numRuns: 500 },
+    );
   });
 });
 

@@ -22,12 +22,13 @@ export const review = {
   /** The day in words: what it was, then what it was made of. */
   head: {
     forPaper: (day: string) => `${day}. `,
-    answer: (against: string, lost: string) => `The parts ran ${against}, and ${lost}.`,
-    noTarget: (lost: string) => `No part of this day had a target, and ${lost}.`,
-    noParts: (lost: string) => `No part was finished on this day, and ${lost}.`,
+    answer: (done: number, against: string, lost: string) =>
+      `${done === 1 ? 'The one part' : 'The parts'} ran ${against}, with ${lost}.`,
+    noTarget: (lost: string) => `No part of this day earned a target; ${lost}.`,
+    noParts: (lost: string) => `No part was finished on this day; ${lost}.`,
     noTime: 'The turn began, and nothing was tapped after it.',
-    lost: (time: string) => `${time} were lost`,
-    nothingLost: 'no time was lost',
+    lost: (time: string) => `${time} lost`,
+    nothingLost: 'no time lost',
     made: (day: {
       done: number;
       good: number;
@@ -36,7 +37,7 @@ export const review = {
       turns: number;
       elapsed: string;
     }) =>
-      `${parts(day.done)} in ${turns(day.turns)} of ${day.elapsed} together: ${day.good} good${day.rework > 0 ? ` (${day.good - day.rework} the first time, ${day.rework} after rework)` : ''}, ${day.scrap} scrapped.`,
+      `${parts(day.done)} in ${turns(day.turns)} of ${day.elapsed}${day.turns > 1 ? ' together' : ''}: ${day.good} good${day.rework > 0 ? ` (${day.good - day.rework} the first time, ${day.rework} after rework)` : ''}, ${day.scrap} scrapped.`,
     mix: {
       harder: (mean: string, usual: string) =>
         `A harder mix than usual: ${mean} of target a part, on other days ${usual}.`,
@@ -74,7 +75,9 @@ export const review = {
     meanTarget: (time: string) => `mean target ${time}`,
     verdict: (arrow: string, percent: string, word: string) => `${arrow} ${percent} % ${word}`,
     noTarget: 'no target',
-    meanNote: (clock: string, decimal: string) => `${clock} (${decimal} min)`,
+    scrapLegend: ' A scrapped part took its time and earned no target.',
+    meanNote: (clock: string, decimal: string, scrap: number) =>
+      `${clock} (${decimal} min)${scrap > 0 ? `, ${scrap} scrap` : ''}`,
     line: (line: { part: string; n: number; mean: string; target: string; verdict: string }) =>
       `${line.part}: ${line.n === 1 ? 'one part' : `${line.n} parts`}, mean ${line.mean}, ${line.target}, ${line.verdict}.`,
   },

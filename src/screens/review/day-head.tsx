@@ -51,13 +51,13 @@ function showQuestions(): void {
 }
 
 /** Each part is measured by its own target, so a day of large parts does not read as a slow one. */
-function answer({ parts, against, lost, elapsedMs }: DayReview): string {
+function answer({ done, parts, against, lost, elapsedMs }: DayReview): string {
   if (elapsedMs === 0) return words.head.noTime;
   const lostMs = lost.reduce((sum, each) => sum + each.lostMs, 0);
   const lostText = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
   if (parts.length === 0) return words.head.noParts(lostText);
   return against
-    ? words.head.answer(againstTargetText(against.share), lostText)
+    ? words.head.answer(done, againstTargetText(against.share), lostText)
     : words.head.noTarget(lostText);
 }
 

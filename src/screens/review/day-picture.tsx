@@ -36,21 +36,16 @@ export function DayPicture({ day }: { day: DayReview }) {
           width={width}
           lines={lines}
           axisText={words.picture.axis}
-          tickText={tickText}
+          tickText={formatNumber}
         />
       )}
       <figcaption class="small quiet">
         {words.picture.legend}
         {parts.some(({ counted }) => counted < FEW_PARTS) && words.picture.fewLegend}
+        {parts.some(({ against }) => against && against.good < against.n) && words.picture.scrapLegend}
       </figcaption>
     </figure>
   );
-}
-
-/** As short as it goes without rounding: 0, 0.5, 0.25. */
-function tickText(minutes: number): string {
-  const digits = [0, 1].find((few) => Number(minutes.toFixed(few)) === minutes) ?? 2;
-  return formatNumber(minutes, digits);
 }
 
 function partLine(part: PartWithMean): PartLine {
@@ -70,7 +65,11 @@ function partLine(part: PartWithMean): PartLine {
     target: against && targetMark(part, against),
     side,
     verdict: against ? words.picture.verdict(arrow, offText(against.share), word) : words.picture.noTarget,
-    verdictNote: words.picture.meanNote(roundedClockFace(meanMs), decimalMinutes(meanMs)),
+    verdictNote: words.picture.meanNote(
+      roundedClockFace(meanMs),
+      decimalMinutes(meanMs),
+      against ? against.n - against.good : 0,
+    ),
   };
 }
 

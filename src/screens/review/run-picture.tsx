@@ -49,7 +49,7 @@ export function RunPicture({ run, partCode, chosen }: { run: PartRun; partCode: 
           targetText={target}
           countTitle={words.count}
           axisText={words.axis}
-          tickText={(minutes) => formatNumber(minutes, 2)}
+          tickText={(minutes, decimals = 2) => formatNumber(minutes, decimals)}
         />
       )}
       <figcaption class="small quiet">

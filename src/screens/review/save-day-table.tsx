@@ -31,9 +31,11 @@ export function SaveDayTable({ day, days }: { day: DayReview | null; days: reado
             {words.thisDay}
           </button>
         )}
-        <button type="button" class="button" onClick={() => save(days)}>
-          {words.allDays(days.length)}
-        </button>
+        {days.length > 1 && (
+          <button type="button" class="button" onClick={() => save(days)}>
+            {words.allDays(days.length)}
+          </button>
+        )}
       </div>
       <p class="small quiet">{words.note}</p>
       <p role="status">{told}</p>

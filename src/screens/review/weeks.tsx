@@ -50,8 +50,11 @@ export function Weeks({ days, chosen, hasOlder, readOlder, open, pickDay }: Prop
           </button>
         ))}
       </fieldset>
-      <RunPicture run={run} partCode={part.partCode} chosen={chosen} />
-      {run.days.length === 1 && <p>{words.oneDay}</p>}
+      {run.days.length === 1 ? (
+        <p>{words.oneDay}</p>
+      ) : (
+        <RunPicture run={run} partCode={part.partCode} chosen={chosen} />
+      )}
       <RunSheet run={run} partCode={part.partCode} chosen={chosen} open={open} pickDay={pickDay} />
       {hasOlder && (
         <div class="row no-print">
