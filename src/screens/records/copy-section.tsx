@@ -16,8 +16,8 @@ export function CopySection() {
   return (
     <section class="stack records-copy" aria-labelledby="records-copy-title">
       <h2 id="records-copy-title">{words.title}</h2>
-      <p class="quiet">{words.text}</p>
-      {age && copying && (
+      {copying && <p class="quiet">{words.text}</p>}
+      {age && copying && (age.isCopied || age.recordsSince > 0) && (
         <p class={age.isDue ? 'fault' : ''}>
           <strong>{age.isCopied ? words.age(formatAge(age.ageMs)) : words.none}</strong>{' '}
           {age.isCopied ? words.since(age.recordsSince) : words.notYet(age.recordsSince)}

@@ -19,18 +19,16 @@ export function RecordsScreen() {
         <OverlapList />
         {app.copying && <RestoreSection copying={app.copying} />}
         <CheckSection />
+        <section class="stack records-purpose" aria-labelledby="records-purpose-title">
+          <h2 id="records-purpose-title">{words.purpose.title}</h2>
+          <p>{words.purpose.text}</p>
+        </section>
       </div>
       <div class="records-column">
         <CopySection />
         <ExportSection />
         <ImportTable />
-      </div>
-      <div class="records-about">
-        <section class="stack" aria-labelledby="records-purpose-title">
-          <h2 id="records-purpose-title">{words.purpose.title}</h2>
-          <p>{words.purpose.text}</p>
-        </section>
-        <section class="stack" aria-labelledby="records-demo-title">
+        <section class="stack records-demo" aria-labelledby="records-demo-title">
           <h2 id="records-demo-title">{words.demo.title}</h2>
           <p class="quiet">{words.demo.text}</p>
           <div class="row">
