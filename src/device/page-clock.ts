@@ -1,5 +1,6 @@
 import type { Clock } from '../application/ports/clock';
 import type { Stamp } from '../domain/records/stamp';
+import { zoneName } from './zone-name';
 
 /**
  * The clocks of this page. The wall clock of an event is Date.now() less the time the event waited:
@@ -10,17 +11,12 @@ export function pageClock(run: string): Clock {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') hidden = true;
   });
-  const zone = () => Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const zone = zoneName(() => Intl.DateTimeFormat().resolvedOptions().timeZone);
   const stampAt = (timeStamp: number): Stamp => {
     const waitedMs = Math.max(0, performance.now() - timeStamp);
     const wallMs = Math.round(Date.now() - waitedMs);
-    return {
-      run,
-      monoMs: Math.round(timeStamp),
-      wallMs,
-      zone: zone(),
-      offsetMin: 0 - new Date(wallMs).getTimezoneOffset(),
-    };
+    const offsetMin = 0 - new Date(wallMs).getTimezoneOffset();
+    return { run, monoMs: Math.round(timeStamp), wallMs, zone: zone(timeStamp, offsetMin), offsetMin };
   };
   return {
     now: () => stampAt(performance.now()),
