@@ -30,8 +30,8 @@ export const pace = {
   parts: (parts: number) => `= ${counted(Math.abs(parts))} like this one`,
   noPosition: 'No target, so no position',
   doneCount: (count: number) => (count === 1 ? 'part done' : 'parts done'),
-  average: (n: number, done: number) =>
-    n === done ? `average of ${n} of this part` : `average of this part, ${n} of ${done} counted`,
+  average: 'average of this part',
+  averageOf: (n: number, done: number) => (n === done ? `(${n})` : `(${n} of ${done} counted)`),
   averageNone: 'no average yet',
   undo: 'Undo',
   undoWhat: {

@@ -6,7 +6,7 @@ export const settle = {
   pageGone: (ms: number) => `Nothing was seen for ${roundedClockFace(ms)}. Was it work?`,
   work: 'Work',
   chooseWhy: 'Choose why',
-  secondTap: (ms: number) => `Tapped again after ${roundedClockFace(ms)}. A part of its own?`,
+  secondTap: (ms: number) => `Second tap after ${roundedClockFace(ms)}. A part too?`,
   secondIsPart: 'A part',
   secondIsNone: 'No part',
   longOne: (ms: number, eachMs: number, count: number) =>

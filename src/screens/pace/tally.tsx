@@ -16,7 +16,9 @@ export function Tally({ turn }: { turn: Turn }) {
         {own ? (
           <>
             <strong class="number pace-tally-figure">{roundedClockFace(own.meanMs)}</strong>
-            <span>{words.average(own.n, own.done)}</span>
+            <span>
+              {words.average} <span class="pace-tally-of">{words.averageOf(own.n, own.done)}</span>
+            </span>
           </>
         ) : (
           <>

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { changePart } from '../../../src/application/turn/change-part';
 import { endTurn } from '../../../src/application/turn/end-turn';
+import { explainChange } from '../../../src/application/turn/explain-change';
 import { explainStoppage } from '../../../src/application/turn/explain-stoppage';
 import { judgePart } from '../../../src/application/turn/judge-part';
 import { lastTurn } from '../../../src/application/turn/last-turn';
@@ -164,6 +165,28 @@ describe('the verbs of a turn', () => {
     markPartDone(again, clock.now());
     // 30 s before the stoppage and 50 s after it.
     expect(turnOf(again).cycles.map(({ netMs }) => netMs)).toEqual([80_000]);
+  });
+});
+
+describe('changePart', () => {
+  it('asks what the time since the last tap was, until explainChange says it', async () => {
+    const { bench, clock } = await openTurn();
+    clock.pass(120_000);
+    changePart(bench, partL);
+    const { id, doubts } = bench.turn.value!;
+    expect(doubts).toMatchObject([{ kind: 'before-change', toMs: 120_000 }]);
+    explainChange(bench, id, doubts[0]!.key, 'set-up');
+    expect(bench.turn.value!.doubts).toEqual([]);
+    expect(ledgerTotals(bench.turn.value!.ledger)['set-up']).toBe(120_000);
+  });
+
+  it('records nothing when the part in hand is chosen again, unless its target has changed', async () => {
+    const { bench, clock } = await openTurn();
+    clock.pass(60_000);
+    changePart(bench, partM);
+    expect(bench.turn.value!.undoable).toBeNull();
+    changePart(bench, { ...partM, targetMs: 60_000 });
+    expect(bench.turn.value!).toMatchObject({ inHand: { targetMs: 60_000 }, doubts: [], partBeganAtMs: 0 });
   });
 });
 
