@@ -1,6 +1,6 @@
 import { later } from '../records/later';
 import type { LogRecord } from '../records/log-record';
-import { placeOnTimeline } from '../records/place-on-timeline';
+import { type PlacedRecord, placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
 import type { PartInHand } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
@@ -61,7 +61,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const spansBreak = new Set(breaks.map(({ key }) => key));
   const netTimesMs = netTimes(ledger, parts);
   const judged = judgeCycles(parts, netTimesMs, remarks, spansBreak);
-  const wrong = wrongParts(judged, partsNamed(records), remarks.confirmedParts);
+  const wrong = wrongParts(judged, partsNamed(valid), remarks.confirmedParts);
   const isWrong = new Set(wrong.flatMap(({ suggestion }) => suggestion.partsDone));
   const asked = judged.map((cycle) =>
     isWrong.has(cycle.key) ? { ...cycle, isCounted: false, doubt: cycle.doubt ?? 'another-part' } : cycle,
@@ -102,9 +102,10 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
 }
 
 /** The parts that the turn's own records name, each with its newest target there. */
-function partsNamed(records: readonly LogRecord[]): PartInHand[] {
+function partsNamed(valid: readonly PlacedRecord[]): PartInHand[] {
   const named = new Map<string, PartInHand>();
-  for (const { fact } of records) if ('partCode' in fact && 'targetMs' in fact) named.set(fact.part, fact);
+  for (const { fact } of valid.map(({ record }) => record))
+    if ('partCode' in fact && 'targetMs' in fact) named.set(fact.part, fact);
   return [...named.values()];
 }
 

@@ -65,7 +65,7 @@ export function judgeCycles(
 function isAboutTwice(netMs: number, usual: readonly number[]): boolean {
   if (usual.length < RECENT) return false;
   const usualMs = median(usual);
-  return netMs >= TWO_PARTS_FROM * usualMs && netMs <= TWO_PARTS_TO * usualMs;
+  return usualMs > 0 && netMs >= TWO_PARTS_FROM * usualMs && netMs <= TWO_PARTS_TO * usualMs;
 }
 
 /** Several parts for one tap, with the same time each. The last one keeps the name of the tap. */

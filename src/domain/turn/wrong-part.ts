@@ -23,7 +23,9 @@ export function wrongParts(
     if (counted.length < SHORTEST_RUN || run.some(({ key }) => confirmed.has(key))) return [];
     const ratio = median(counted.map(({ netMs, targetMs }) => netMs / targetMs!));
     if (ratio >= OWN_FITS.from && ratio <= OWN_FITS.to) return [];
-    const fits = closest(median(counted.map(({ netMs }) => netMs)), first.part, candidates);
+    // From tap to tap: how many parts a tap stands for is the part's own matter.
+    const tapMs = median(counted.map(({ netMs, together }) => netMs * together));
+    const fits = closest(tapMs, first.part, candidates);
     if (!fits) return [];
     return {
       kind: 'another-part' as const,
@@ -45,14 +47,14 @@ function runsOf(cycles: readonly Cycle[]): Cycle[][] {
   return runs;
 }
 
-/** The part whose target the time fits best; null when it fits none. */
-function closest(netMs: number, own: string, candidates: readonly PartInHand[]): PartInHand | null {
+/** The part whose target the time of a tap fits best; null when it fits none. */
+function closest(tapMs: number, own: string, candidates: readonly PartInHand[]): PartInHand | null {
   let best: PartInHand | null = null;
   let bestOff = Number.POSITIVE_INFINITY;
   for (const candidate of candidates) {
-    const { part, targetMs } = candidate;
+    const { part, targetMs, partsPerTap = 1 } = candidate;
     if (part === own || targetMs === null || targetMs <= 0) continue;
-    const ratio = netMs / targetMs;
+    const ratio = tapMs / (targetMs * partsPerTap);
     const off = Math.abs(Math.log(ratio));
     if (ratio < OTHER_FITS.from || ratio > OTHER_FITS.to || off >= bestOff) continue;
     best = candidate;
