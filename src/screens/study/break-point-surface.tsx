@@ -4,6 +4,7 @@ import type { Reading, Study } from '../../domain/study/study';
 import { tooQuick } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { TimingButton } from '../timing-button';
+import { ProgressLine } from './progress-line';
 import { timeWords } from './time-words';
 
 const words = allWords.observe;
@@ -16,41 +17,65 @@ interface Props {
 
 /** The one place to tap: it ends what is in hand, be it the element or something timed apart. */
 export function BreakPointSurface({ study, disabled, onTap }: Props) {
-  const elements = study.heading?.elements ?? [];
-  const { aside, elementIndex } = study.watch;
-  const inCycle = elements[elementIndex];
-  const apart = aside?.elementIndex == null ? null : elements[aside.elementIndex];
-  const shown = aside ? apart : inCycle;
-  const number = (aside ? aside.elementIndex : elementIndex) ?? null;
-  const name = shown?.name ?? words.foreignElement;
-  const isForeign = aside !== null && aside.elementIndex === null;
+  const { title, point, elementNo, isApart } = inHandWords(study);
   return (
     <>
       <p class="visually-hidden" role="status">
-        {words.status(name, study.watch.cycle)}
+        {words.status(title, study.watch.cycle)}
       </p>
       <TimingButton
-        class={aside ? 'study-surface study-surface-apart' : 'study-surface'}
+        class={isApart ? 'study-surface study-surface-apart' : 'study-surface'}
         disabled={disabled}
         onTap={onTap}
       >
         <span class="study-surface-edge">
           <LastReading study={study} />
         </span>
-        <strong class="study-surface-name">{number === null ? name : `${number + 1}  ${name}`}</strong>
-        <span class="study-surface-point">
-          {aside
-            ? words.apartInside(inCycle?.name ?? '')
-            : shown?.breakPoint
-              ? words.breakPoint(shown.breakPoint)
-              : ''}
-        </span>
+        <strong class="study-surface-name">{elementNo === null ? title : `${elementNo}  ${title}`}</strong>
+        <span class="study-surface-point">{point}</span>
         <span class="study-surface-edge">
-          <span class="number">{isForeign ? '' : soFar(study, (number ?? 0) + 1)}</span>
+          <span class="number">{elementNo === null ? '' : soFar(study, elementNo)}</span>
+          <ProgressLine study={study} />
         </span>
       </TimingButton>
     </>
   );
+}
+
+interface InHand {
+  readonly title: string;
+  readonly point: string;
+  /** Null where no element of the method runs. */
+  readonly elementNo: number | null;
+  /** Drawn as an outline: the tap ends something else than an element in its order. */
+  readonly isApart: boolean;
+}
+
+function inHandWords(study: Study): InHand {
+  const elements = study.heading?.elements ?? [];
+  const { aside, elementIndex, isWaiting, isHeld, machine } = study.watch;
+  const name = elements[elementIndex]?.name ?? '';
+  if (isHeld) return { title: words.held, point: words.heldWhen(name), elementNo: null, isApart: true };
+  if (aside) {
+    const apart = aside.elementIndex === null ? null : elements[aside.elementIndex];
+    return {
+      title: apart?.name ?? (aside.note || words.foreignElement),
+      point: words.apartInside(name),
+      elementNo: aside.elementIndex === null ? null : aside.elementIndex + 1,
+      isApart: true,
+    };
+  }
+  if (isWaiting) {
+    const title = words.waiting(elements[machine?.elementIndex ?? -1]?.name ?? words.machine);
+    return { title, point: words.waitingWhen(name), elementNo: null, isApart: true };
+  }
+  const ends = elements[elementIndex]?.breakPoint;
+  return {
+    title: name,
+    point: ends ? words.breakPoint(ends) : '',
+    elementNo: elementIndex + 1,
+    isApart: false,
+  };
 }
 
 /** What was read last; after two taps in one moment, that the second may have been a slip. */

@@ -1,4 +1,5 @@
 import { ratedInterval } from '../../domain/study/rated-interval';
+import { FEWEST_FOR_INTERVAL } from '../../domain/study/study-progress';
 import type { StudyRow } from '../../domain/study/study-row';
 import type { ElementSummary } from '../../domain/study/summarise-study';
 import { studyWorking as words } from '../../i18n/en/study-working';
@@ -118,7 +119,7 @@ function precisionNumbers(evidence: ElementEvidence): string[] {
   const interval = ratedInterval(rows, 0.95);
   if (!interval || summary.precision === null) return [];
   const { n, mean, standardDeviation, t, halfWidth } = interval;
-  if (n < 5) {
+  if (n < FEWEST_FOR_INTERVAL) {
     const rated = used(evidence).map(({ observedMs, ratingPct }) => (observedMs * ratingPct) / 100);
     return [
       words.precision.range(time.said(Math.min(...rated)), time.said(Math.max(...rated)), time.said(mean)),

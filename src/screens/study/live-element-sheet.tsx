@@ -1,7 +1,9 @@
 import { useEffect, useRef } from 'preact/hooks';
+import type { Stamp } from '../../domain/records/stamp';
 import type { ElementDefinition } from '../../domain/shop/element-definition';
 import type { Reading, StudyWatch } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
+import { TimingButton } from '../timing-button';
 import { timeWords } from './time-words';
 
 const words = study.observe;
@@ -11,10 +13,18 @@ interface Props {
   readonly readings: readonly Reading[];
   /** Null before the first tap. */
   readonly watch: StudyWatch | null;
+  readonly lanes: number;
+  /** Null where nothing is timed. */
+  readonly acts: {
+    /** Says that another element is in hand. */
+    readonly choose: (elementNo: number) => void;
+    /** An occasional element begins, timed apart. */
+    readonly begin: (elementNo: number, at: Stamp) => void;
+  } | null;
 }
 
 /** The elements with the one in hand marked, and what was read of them in this cycle and the one before. */
-export function LiveElementSheet({ elements, readings, watch }: Props) {
+export function LiveElementSheet({ elements, readings, watch, lanes, acts }: Props) {
   const cycle = watch?.cycle ?? 1;
   const recent = lastTwoCycles(readings, cycle);
   const isApart = watch !== null && watch.aside !== null;
@@ -47,6 +57,13 @@ export function LiveElementSheet({ elements, readings, watch }: Props) {
     </table>
   );
 
+  /** What a tap on the name does. The machine beside the operator is not chosen, nor anything while something is apart. */
+  function actOf({ elementClass, work }: ElementDefinition, index: number): ((at: Stamp) => void) | null {
+    if (!acts || isApart || index === inHand) return null;
+    if (elementClass === 'occasional') return (at) => acts.begin(index + 1, at);
+    return lanes === 2 && work === 'machine' ? null : () => acts.choose(index + 1);
+  }
+
   function row({ element, index }: { element: ElementDefinition; index: number }) {
     const isMissed = watch?.merged.some((missed) => missed.elementIndex === index && missed.cycle === cycle);
     const own = (wanted: number) =>
@@ -59,6 +76,8 @@ export function LiveElementSheet({ elements, readings, watch }: Props) {
         isInHand={index === inHand}
         isHeld={isApart && index === watch.elementIndex}
         isMissed={isMissed ?? false}
+        isRunning={watch?.machine?.elementIndex === index}
+        onTap={actOf(element, index)}
         before={own(cycle - 1)}
         now={own(cycle)}
       />
@@ -73,11 +92,16 @@ interface RowProps {
   /** It waits while something is timed apart from it. */
   readonly isHeld: boolean;
   readonly isMissed: boolean;
+  /** The machine works at it beside the operator. */
+  readonly isRunning: boolean;
+  readonly onTap: ((at: Stamp) => void) | null;
   readonly before: Reading | undefined;
   readonly now: Reading | undefined;
 }
 
-function LiveRow({ number, element, isInHand, isHeld, isMissed, before, now }: RowProps) {
+function LiveRow(props: RowProps) {
+  const { number, element, isInHand, isHeld, isMissed, isRunning, onTap, before, now } = props;
+  const isOccasional = element.elementClass === 'occasional';
   const line = useRef<HTMLTableRowElement>(null);
   // A method longer than the sheet scrolls itself: nobody has a hand free for it.
   useEffect(() => {
@@ -90,9 +114,20 @@ function LiveRow({ number, element, isInHand, isHeld, isMissed, before, now }: R
       aria-current={isInHand ? 'step' : undefined}
     >
       <td class="study-live-number">{isInHand || isHeld ? `▸ ${number}` : number}</td>
-      <td class="words study-live-name">{element.name}</td>
+      <td class="words study-live-name">
+        {onTap ? (
+          <TimingButton class="study-live-choose" onTap={onTap}>
+            {element.name}
+            <span class={isOccasional ? 'study-action-what' : 'visually-hidden'}>
+              {isOccasional ? words.occasionalWhat : words.chooseIt}
+            </span>
+          </TimingButton>
+        ) : (
+          element.name
+        )}
+      </td>
       <td>{readingWords(before)}</td>
-      <td>{isMissed ? words.missedMark : readingWords(now)}</td>
+      <td>{isRunning ? words.runs : isMissed ? words.missedMark : readingWords(now)}</td>
     </tr>
   );
 }

@@ -1,14 +1,20 @@
 import { useEffect } from 'preact/hooks';
+import { beginOccasional } from '../../application/study/begin-occasional';
+import { chooseElement } from '../../application/study/choose-element';
 import { endElement } from '../../application/study/end-element';
-import type { Study } from '../../domain/study/study';
+import { endMachine } from '../../application/study/end-machine';
+import type { Stamp } from '../../domain/records/stamp';
+import { hasTwoLanes, type Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { BreakPointSurface } from './break-point-surface';
 import { EndOfStudy } from './end-of-study';
 import { LiveElementSheet } from './live-element-sheet';
+import { MachineSurface } from './machine-surface';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
+import { useLearnedKeys } from './use-learned-keys';
 import { useRating } from './use-rating';
 import { WatchHead } from './watch-head';
 
@@ -26,21 +32,39 @@ export function ObserveStudy({ study }: { study: Study }) {
   }, [bench, screenAwake]);
 
   const elements = study.heading?.elements ?? [];
+  const isSnapback = study.heading?.timing === 'snapback';
+  const isTwoLanes = study.heading?.lanes === 2 && hasTwoLanes(elements);
+  const endInHand = (at: Stamp) => endElement(bench, at, standing);
+  useLearnedKeys({ surface: endInHand, machine: isTwoLanes ? (at) => endMachine(bench, at) : null });
   return (
     <ObserveFrame
       title={words.title(study.title)}
-      head={<WatchHead study={study} />}
-      sheet={<LiveElementSheet elements={elements} readings={study.readings} watch={study.watch} />}
+      head={<WatchHead study={study} isSnapback={isSnapback} />}
+      sheet={
+        <LiveElementSheet
+          elements={elements}
+          readings={study.readings}
+          watch={study.watch}
+          lanes={isTwoLanes ? 2 : 1}
+          acts={
+            isReadOnly
+              ? null
+              : {
+                  choose: (elementNo) => chooseElement(bench, elementNo),
+                  begin: (elementNo, at) => beginOccasional(bench, at, elementNo),
+                }
+          }
+        />
+      }
       pad={
         <RatingPad judged={judged} lock={lock} disabled={isReadOnly} onRate={rate} onSwitch={switchOver} />
       }
-      actions={<ObserveActions elements={elements} watch={study.watch} />}
+      actions={<ObserveActions watch={study.watch} isSnapback={isSnapback} />}
       surface={
-        <BreakPointSurface
-          study={study}
-          disabled={isReadOnly}
-          onTap={(at) => endElement(bench, at, standing)}
-        />
+        <>
+          <BreakPointSurface study={study} disabled={isReadOnly} onTap={endInHand} />
+          {isTwoLanes && <MachineSurface study={study} />}
+        </>
       }
       ends={<EndOfStudy study={study} />}
     />

@@ -1,10 +1,13 @@
 import { useState } from 'preact/hooks';
 import { reviseMethod } from '../../application/shop/revise-method';
+import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
+import { ChoiceRow } from './choice-row';
 import { draftFaults } from './draft-faults';
 import { keptDraft } from './kept-draft';
+import { KeyTeaching } from './key-teaching';
 import { MethodSection } from './method-section';
 import { PartChooser } from './part-chooser';
 import { PeopleFields } from './people-fields';
@@ -84,6 +87,29 @@ export function PrepareStudy() {
           <section class="stack" aria-labelledby="study-terms">
             <h2 id="study-terms">{words.allowances}</h2>
             <TermsFields terms={draft.terms} onChange={(terms) => change({ terms })} />
+          </section>
+          <section class="stack" aria-labelledby="study-watch">
+            <h2 id="study-watch">{words.watch}</h2>
+            <div class="row study-terms">
+              <ChoiceRow
+                label={words.timing}
+                options={words.timings}
+                value={draft.timing}
+                onChoose={(timing) => change({ timing })}
+              />
+              {hasTwoLanes(elementsOf(draft.elements)) && (
+                <ChoiceRow
+                  label={words.lanes}
+                  options={words.lanesOf}
+                  value={draft.lanes}
+                  onChoose={(lanes) => change({ lanes })}
+                />
+              )}
+            </div>
+            <div class="row">
+              <KeyTeaching acts={draft.lanes === '2' ? ['surface', 'machine'] : ['surface']} />
+              <p class="quiet small">{words.keysNote}</p>
+            </div>
           </section>
           <section class="stack" aria-labelledby="study-before">
             <h2 id="study-before">{words.before}</h2>

@@ -2,7 +2,7 @@ import { startStudy } from '../../application/study/start-study';
 import type { Stamp } from '../../domain/records/stamp';
 import type { MethodRevision, Part } from '../../domain/shop/shop';
 import { noAllowances } from '../../domain/study/allowance-terms';
-import { cycleOrder } from '../../domain/study/study';
+import { cycleOrder, hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
@@ -32,6 +32,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
   const { elements } = method;
   const first = elements[cycleOrder(elements)[0] ?? -1];
 
+  const isTwoLanes = draft.lanes === '2' && hasTwoLanes(elements);
   const start = (at: Stamp) => {
     keptDraft.drop(app);
     const id = startStudy(
@@ -48,6 +49,8 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
         observer: draft.observer.trim(),
         personTold: draft.told,
         terms: termsOf(draft.terms) ?? noAllowances,
+        timing: draft.timing,
+        lanes: isTwoLanes ? 2 : 1,
       },
       at,
     );
@@ -57,8 +60,8 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
   return (
     <ObserveFrame
       title={words.ready(part.code)}
-      head={<WatchHead study={null} />}
-      sheet={<LiveElementSheet elements={elements} readings={[]} watch={null} />}
+      head={<WatchHead study={null} isSnapback={draft.timing === 'snapback'} />}
+      sheet={<LiveElementSheet elements={elements} readings={[]} watch={null} lanes={1} acts={null} />}
       pad={
         <RatingPad
           judged={first ? { element: first.name, ratingPct: 100, isEnded: false } : null}
@@ -68,7 +71,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
           onSwitch={null}
         />
       }
-      actions={<ObserveActions elements={elements} watch={null} />}
+      actions={<ObserveActions watch={null} isSnapback={draft.timing === 'snapback'} />}
       surface={
         <TimingButton class="study-surface" disabled={isReadOnly} onTap={start}>
           <span class="study-surface-edge" />
@@ -78,7 +81,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
         </TimingButton>
       }
       ends={
-        <button type="button" class="button study-ends-back" onClick={onBack}>
+        <button type="button" class="button" onClick={onBack}>
           {words.backToPreparation}
         </button>
       }

@@ -31,6 +31,8 @@ export interface StudyDraft {
   readonly observer: string;
   readonly terms: TermsDraft;
   readonly told: boolean;
+  readonly timing: 'continuous' | 'snapback';
+  readonly lanes: '1' | '2';
 }
 
 export function emptyStudyDraft(last: StudyHeading | null): StudyDraft {
@@ -43,6 +45,8 @@ export function emptyStudyDraft(last: StudyHeading | null): StudyDraft {
     observer: last?.observer ?? '',
     terms: draftOfTerms(last?.terms ?? noAllowances),
     told: false,
+    timing: 'continuous',
+    lanes: '1',
   };
 }
 

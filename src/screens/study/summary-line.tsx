@@ -1,3 +1,4 @@
+import { FEWEST_FOR_INTERVAL } from '../../domain/study/study-progress';
 import { study } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { formatNumber } from '../../i18n/format-number';
@@ -10,8 +11,6 @@ import type { RequiredForm } from './needed-working';
 import { WorkingNote } from './working-note';
 
 const COLUMNS = 10;
-/** Below this the readings themselves say more than an interval. */
-const FEWEST_FOR_INTERVAL = 5;
 
 interface Props {
   readonly evidence: ElementEvidence;

@@ -4,20 +4,25 @@ import { study as words } from '../../i18n/en/study';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { useNow } from '../use-now';
 
-/** The running watch, the time of what is in hand, and the cycle. Null before the first tap. */
-export function WatchHead({ study }: { study: Study | null }) {
+/**
+ * The running watch, the time of what is in hand, and the cycle. Null before the first tap. In snapback the watch is
+ * the element's own, so that comes first.
+ */
+export function WatchHead({ study, isSnapback }: { study: Study | null; isSnapback: boolean }) {
   const apart = study?.watch.aside ?? null;
+  const names = { watch: words.observe.watch, own: apart ? words.observe.apart : words.observe.own };
+  const [main, other] = isSnapback ? (['own', 'watch'] as const) : (['watch', 'own'] as const);
   return (
     <dl class="study-watch">
       <div class="study-watch-main">
         <dt class="small">
-          {words.observe.watch}, {words.minutes}
+          {names[main]}, {words.minutes}
         </dt>
-        <dd class="number">{study ? <Running study={study} what="watch" /> : decimalMinutes(0)}</dd>
+        <dd class="number">{study ? <Running study={study} what={main} /> : decimalMinutes(0)}</dd>
       </div>
       <div>
-        <dt class="small">{apart ? words.observe.apart : words.observe.own}</dt>
-        <dd class="number">{study ? <Running study={study} what="own" /> : decimalMinutes(0)}</dd>
+        <dt class="small">{names[other]}</dt>
+        <dd class="number">{study ? <Running study={study} what={other} /> : decimalMinutes(0)}</dd>
       </div>
       <div>
         <dt class="small">{words.observe.cycle}</dt>
@@ -29,8 +34,9 @@ export function WatchHead({ study }: { study: Study | null }) {
 
 /** Ticks alone; what it shows is computed from stamps, never counted. */
 function Running({ study, what }: { study: Study; what: 'watch' | 'own' }) {
-  const { lastStamp, lastAtMs, aside, beganAtMs, apartMs } = study.watch;
+  const { lastStamp, lastAtMs, aside, beganAtMs, apartMs, isHeld } = study.watch;
   const watchMs = lastAtMs + elapsedMs(lastStamp, useNow().value);
   if (what === 'watch') return <>{decimalMinutes(watchMs)}</>;
+  if (isHeld) return <>{decimalMinutes(0)}</>;
   return <>{decimalMinutes(watchMs - (aside ? aside.beganAtMs : beganAtMs + apartMs))}</>;
 }

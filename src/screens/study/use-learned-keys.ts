@@ -1,0 +1,51 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Stamp } from '../../domain/records/stamp';
+import { useApp } from '../app';
+
+/** What a key may do while timing; a pedal is a key to the tablet. */
+export type KeyAct = 'surface' | 'machine';
+
+/** DO NOT RENAME: tablets have their pedal's key under these. */
+const places: Record<KeyAct, string> = { surface: 'study-key', machine: 'study-key-machine' };
+
+/** The keys a person taught this tablet, and how to teach it another one: the next key pressed is it. */
+export function useKeyLearning() {
+  const { jotter } = useApp();
+  const [learning, setLearning] = useState<KeyAct | null>(null);
+  useEffect(() => {
+    if (learning === null) return;
+    const learn = (event: KeyboardEvent) => {
+      event.preventDefault();
+      event.stopPropagation();
+      if (event.key !== 'Escape') jotter.write(places[learning], event.code || event.key);
+      setLearning(null);
+    };
+    document.addEventListener('keydown', learn, true);
+    return () => document.removeEventListener('keydown', learn, true);
+  }, [jotter, learning]);
+  return { learning, learn: setLearning, keyOf: (act: KeyAct) => jotter.read(places[act]) };
+}
+
+/**
+ * Lets the learned keys act, wherever the focus is, and before any button takes them. Enter and Space that no button
+ * took go to the surface too, so that a pedal nobody taught is not lost.
+ */
+export function useLearnedKeys(acts: Record<KeyAct, ((at: Stamp) => void) | null>): void {
+  const { bench, jotter, isReadOnly } = useApp();
+  const latest = useRef(acts);
+  latest.current = acts;
+  useEffect(() => {
+    const known = { surface: jotter.read(places.surface), machine: jotter.read(places.machine) };
+    const onKeyDown = (event: KeyboardEvent) => {
+      const name = event.code || event.key;
+      const isStray = event.target === document.body && (event.key === 'Enter' || event.key === ' ');
+      const act = known.machine === name ? 'machine' : known.surface === name || isStray ? 'surface' : null;
+      if (!act || isReadOnly) return;
+      event.preventDefault();
+      event.stopPropagation();
+      if (!event.repeat) latest.current[act]?.(bench.clock.stampOf(event));
+    };
+    document.addEventListener('keydown', onKeyDown, true);
+    return () => document.removeEventListener('keydown', onKeyDown, true);
+  }, [bench, jotter, isReadOnly]);
+}
