@@ -32,7 +32,7 @@ export const pace = {
   doneCount: (count: number) => (count === 1 ? 'part done' : 'parts done'),
   average: 'average of this part',
   averageOf: (n: number, done: number) => (n === done ? `(${n})` : `(${n} of ${done} counted)`),
-  averageNone: 'no average yet',
+  averageNone: 'no average of this part yet',
   undo: 'Undo',
   undoWhat: {
     'part-done': (ms: number) => `part done ${roundedClockFace(ms)}`,

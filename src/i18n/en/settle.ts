@@ -40,6 +40,8 @@ export const settle = {
   none: 'Nothing is open on this day.',
   label: (at: string, part: string) => `${at} · ${part}`,
   labelWithPerson: (at: string, part: string, person: string) => `${at} · ${part} · ${person}`,
+  answersAs: (code: string) => `Answers go under ${code}.`,
+  anotherCode: 'Another code',
   showMore: (count: number) => `Show ${count} more`,
   yourCode: 'Your code',
   reason: 'Reason',

@@ -75,6 +75,14 @@ export function DoubtList({ turns, who, setWho }: Props) {
           </div>
         );
       })}
+      {!who.isAtStation && who.by !== '' && lines.length > 0 && (
+        <p class="row">
+          {words.answersAs(who.by)}
+          <button type="button" class="button" onClick={() => setWho?.({ ...who, by: '', why: '' })}>
+            {words.anotherCode}
+          </button>
+        </p>
+      )}
       {lines.length > shown.length && (
         <button type="button" class="button settle-more" onClick={() => setAllShown(true)}>
           {words.showMore(lines.length - shown.length)}
