@@ -4,6 +4,8 @@ import { useApp } from '../app';
 import { LatchSection } from '../latch/latch-section';
 import { PinAsk } from '../latch/pin-ask';
 import { useLatch } from '../latch/use-latch';
+import { CalendarSection } from './calendar-section';
+import { LearningSection } from './learning-section';
 import { PartForm } from './part-form';
 import { PartSheet } from './part-sheet';
 import { PeopleList } from './people-list';
@@ -54,8 +56,12 @@ export function ShopScreen() {
         <PartSheet parts={parts} told={told} pick={open} />
         <div class="shop-columns">
           <ReasonsForm />
-          <PeopleList />
+          <div class="stack shop-people">
+            <PeopleList />
+            <LearningSection />
+          </div>
         </div>
+        <CalendarSection />
       </fieldset>
       <LatchSection />
     </div>
