@@ -48,7 +48,7 @@ export function partTargetColumns(width: number): {
   to: number;
   verdict: number;
 } {
-  const label = width >= 1_000 ? 150 : 116;
+  const label = width >= 1_000 ? 150 : 124;
   const verdict = width >= 1_000 ? 256 : 244;
   return { label, from: label + 12, to: width - verdict - 16, verdict: width - verdict };
 }

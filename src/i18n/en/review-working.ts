@@ -38,10 +38,10 @@ export const reviewWorking = {
   share: {
     title: (part: string) => `Against target, ${part}`,
     all: 'Against target, all parts of the day',
-    says: 'Net time of the parts over the time their targets allow. 88 % of that time is 12 % faster than target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. A scrapped part took its time and earns no target. Parts without a target count on neither side. A target that is a standard time holds allowances for rest and delays, so net cycles mostly lie inside it.',
+    says: 'Net time of the parts over the time their targets allow: below 100 % is faster than target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. A scrapped part took its time and earns no target. Parts without a target count on neither side. A target that is a standard time holds allowances for rest and delays, so net cycles are mostly faster.',
     formula: 'share = sum of net cycles ÷ sum of targets of good parts',
-    put: (net: string, target: string, share: string, n: number, against: string) =>
-      `${net} min ÷ ${target} min = ${share} %: ${against} (${n} ${n === 1 ? 'part' : 'parts'} with a target)`,
+    put: (of: { net: string; target: string; share: string; n: number; scrap: number; against: string }) =>
+      `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'part' : 'parts'} with a target${of.scrap > 0 ? `, ${of.scrap} of them scrap` : ''})`,
   },
   outcome: {
     title: (part: string) => `Good, rework and scrap of ${part}`,

@@ -75,18 +75,19 @@ export function targetWorking(part: PartOfDay): Working {
 }
 
 /** Of one part, or of all parts of the day when no code is given. */
-export function shareWorking({ n, netMs, targetMs, share }: AgainstTarget, partCode?: string): Working {
+export function shareWorking(of: AgainstTarget, partCode?: string): Working {
   return {
     title: partCode === undefined ? says.share.all : says.share.title(partCode),
     says: says.share.says,
     formula: says.share.formula,
-    put: says.share.put(
-      decimalMinutes(netMs),
-      decimalMinutes(targetMs),
-      formatNumber(share * 100, 1),
-      n,
-      againstTargetText(share),
-    ),
+    put: says.share.put({
+      net: decimalMinutes(of.netMs),
+      target: decimalMinutes(of.targetMs),
+      share: formatNumber(of.share * 100, 1),
+      n: of.n,
+      scrap: of.n - of.good,
+      against: againstTargetText(of.share),
+    }),
   };
 }
 
