@@ -54,6 +54,7 @@ export const turnFacts: FieldsByKind<TurnFact> = {
   },
   'stoppage-absorbed': { stoppage: text, absorbedMs: notNegative, by },
   'turn-ended': {},
+  'turn-noted': { note: text },
   slept: { sleptMs: notNegative },
   'clock-set': { byMs: number },
   'clock-drifted': { byMs: number },

@@ -308,6 +308,7 @@ const turnFacts: ByKind<TurnFact> = {
     reason: text,
     label: text,
     by: text,
+  'turn-noted': fc.record({ kind: fc.constant('turn-noted'), note: text }),
     why: text,
   }),
   'part-set-aside': fc.record({ kind: fc.constant('part-set-aside'), partDone: key, cause: text, by: text }),

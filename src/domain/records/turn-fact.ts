@@ -65,6 +65,8 @@ export type TurnFact =
       readonly by?: string;
     }
   | { readonly kind: 'turn-ended' }
+  /** The operator's own words about the turn. Later ones replace them; all stay in the log. */
+  | { readonly kind: 'turn-noted'; readonly note: string }
   | ClockFact
   | StationFact
   | AnswerFact

@@ -78,6 +78,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     planned,
     isLearning,
     countedParts: remarks.countedParts,
+    note: remarks.note,
     enteredLater: enteredLater ?? null,
     startedAt: first.stamp,
     status: building.status,

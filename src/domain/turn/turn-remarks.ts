@@ -25,6 +25,8 @@ export interface TurnRemarks {
   readonly confirmedPeople: ReadonlySet<string>;
   /** Parts as counted by hand; null when nobody did. */
   readonly countedParts: number | null;
+  /** The operator's own words; empty when there are none. */
+  readonly note: string;
   /** Whose the whole turn was after all; null when nobody said so. */
   readonly person: string | null;
 }
@@ -43,6 +45,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
   const setAside = new Map<string, string>();
   const confirmedParts = new Set<string>();
   const confirmedPeople = new Set<string>();
+  let note = '';
   let person: string | null = null;
   let countedParts: number | null = null;
   for (const { record } of records) {
@@ -59,6 +62,9 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
         break;
       case 'change-explained':
         changes.set(fact.change, fact.as);
+        break;
+      case 'turn-noted':
+        note = fact.note;
         break;
       case 'tap-counted':
       case 'tap-left-out':
@@ -117,6 +123,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
     confirmedParts,
     confirmedPeople,
     countedParts,
+    note,
     person,
   };
 }

@@ -20,6 +20,8 @@ export interface Turn {
   readonly isLearning: boolean;
   /** Parts as counted by hand; null when nobody did. */
   readonly countedParts: number | null;
+  /** The operator's own words about it; empty when there are none. */
+  readonly note: string;
   /** When, by whom and why the turn was written down afterwards; null for one that was tapped. */
   readonly enteredLater: Pick<EnteredLater, 'at' | 'by' | 'why'> | null;
   readonly startedAt: Stamp;

@@ -28,6 +28,9 @@ export const ownRecord = {
   share: (part: number) => `${formatNumber(part * 100)} %`,
   stoppagesTitle: 'Stoppages',
   noStoppages: 'Work was not stopped.',
+  noteTitle: 'Anything to say about this turn?',
+  noteHint: 'Whoever looks at the day reads it beside the figures.',
+  noteKept: 'Kept with your record.',
   sayWhyShort: 'Say why',
   change: 'Change',
 } as const;

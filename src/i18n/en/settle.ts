@@ -35,6 +35,9 @@ export const settle = {
   someoneElse: 'Someone else',
   saidAtStation: 'said at the station',
 
+  notes: 'What operators said',
+  noteOf: (from: string, to: string) => `${from} to ${to}:`,
+
   title: 'To be settled',
   note: 'Nothing has to be answered. Until somebody does, none of this is in an average.',
   none: 'Nothing is open on this day.',

@@ -9,6 +9,7 @@ import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
 import { LedgerSheet } from './ledger-sheet';
 import { OwnDoubts } from './own-doubts';
+import { OwnNote } from './own-note';
 import { PartsSheet } from './parts-sheet';
 import { PositionText } from './position-text';
 import { StoppageSheet } from './stoppage-sheet';
@@ -49,6 +50,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
         <PartsSheet lines={partsOfDay(turn.cycles)} />
         <LedgerSheet turn={turn} />
         <StoppageSheet turn={turn} />
+        <OwnNote key={turn.id} turn={turn} />
       </div>
     </div>
   );

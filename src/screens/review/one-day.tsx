@@ -1,4 +1,5 @@
 import type { DayReview } from '../../domain/day/review-day';
+import { TurnNotes } from '../settle/turn-notes';
 import { DayCorrections } from './day-corrections';
 import { DayHead } from './day-head';
 import { DayLedger } from './day-ledger';
@@ -34,6 +35,7 @@ export function OneDay({ day, days, open }: Props) {
         </div>
       )}
       <DayToSettle open={openTurns} />
+      <TurnNotes turns={turns.map(({ turn }) => turn)} />
       <DayCorrections corrections={turns.flatMap(({ corrections }) => corrections)} />
     </>
   );

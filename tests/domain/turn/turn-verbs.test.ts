@@ -7,6 +7,7 @@ import { explainStoppage } from '../../../src/application/turn/explain-stoppage'
 import { judgePart } from '../../../src/application/turn/judge-part';
 import { lastTurn } from '../../../src/application/turn/last-turn';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
+import { noteTurn } from '../../../src/application/turn/note-turn';
 import { resumeWork } from '../../../src/application/turn/resume-work';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import { stopWork } from '../../../src/application/turn/stop-work';
@@ -187,6 +188,24 @@ describe('changePart', () => {
     expect(bench.turn.value!.undoable).toBeNull();
     changePart(bench, { ...partM, targetMs: 60_000 });
     expect(bench.turn.value!).toMatchObject({ inHand: { targetMs: 60_000 }, doubts: [], partBeganAtMs: 0 });
+  });
+});
+
+describe('noteTurn', () => {
+  it('keeps the last words of a turn, also after its end, and writes the same ones once', async () => {
+    const { log, bench, clock } = await openTurn();
+    clock.pass(60_000);
+    endTurn(bench, clock.now());
+    const note = () => bench.turn.value!.note;
+    expect(note()).toBe('');
+    noteTurn(bench, bench.turn.value!, 'The first pallet was wet.');
+    noteTurn(bench, bench.turn.value!, ' The first two pallets were wet. ');
+    noteTurn(bench, bench.turn.value!, 'The first two pallets were wet.');
+    expect(note()).toBe('The first two pallets were wet.');
+    expect(bench.turn.value!.lastAtMs).toBe(60_000);
+    await settled();
+    const kinds = (await log.readStream(bench.turn.value!.id)).map(({ fact }) => fact.kind);
+    expect(kinds.filter((kind) => kind === 'turn-noted')).toHaveLength(2);
   });
 });
 

@@ -1,0 +1,31 @@
+import { useState } from 'preact/hooks';
+import { noteTurn } from '../../application/turn/note-turn';
+import type { Turn } from '../../domain/turn/turn';
+import { ownRecord as own } from '../../i18n/en/own-record';
+import { useApp } from '../app';
+
+/** A place for the operator's own words. Kept when the field is left, so that no button has to be remembered. */
+export function OwnNote({ turn }: { turn: Turn }) {
+  const { bench, isReadOnly } = useApp();
+  const [typed, setTyped] = useState(turn.note);
+  const isKept = turn.note !== '' && typed.trim() === turn.note;
+  return (
+    <section class="stack pace-own-wide">
+      <h2 id="pace-own-note">{own.noteTitle}</h2>
+      <div class="field">
+        <textarea
+          aria-labelledby="pace-own-note"
+          rows={2}
+          maxLength={500}
+          value={typed}
+          disabled={isReadOnly}
+          onInput={(event) => setTyped(event.currentTarget.value)}
+          onBlur={() => noteTurn(bench, turn, typed)}
+        />
+      </div>
+      <p class="quiet small" role="status">
+        {isKept ? own.noteKept : own.noteHint}
+      </p>
+    </section>
+  );
+}
