@@ -3,6 +3,7 @@ import type { Stamp } from '../records/stamp';
 import { earnedMs } from './earned-time';
 import type { LedgerCategory } from './ledger-category';
 import { ownOfTurn } from './own-of-turn';
+import type { PlannedShift } from './planned-shift';
 import type { Turn } from './turn';
 
 /** What the operator sees, at one moment. Times in milliseconds. */
@@ -19,6 +20,8 @@ export interface Pace {
   readonly planAheadMs: number | null;
   /** `aheadMs` in parts of the kind in hand; null without a target for it. */
   readonly partsAhead: number | null;
+  /** End of the planned break in which the position stands still now, since the turn began; null outside of one. */
+  readonly breakEndsAtMs: number | null;
 }
 
 /**
@@ -60,6 +63,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
     turnElapsedMs: nowMs,
     aheadMs,
     planAheadMs: aheadMs === null ? null : aheadMs - stoppedMs,
+    breakEndsAtMs: turn.status === 'running' ? (untapped(turn).find(isAt(nowMs))?.toMs ?? null) : null,
     partsAhead: aheadMs === null || !targetMs ? null : aheadMs / targetMs,
   };
 }
@@ -68,13 +72,24 @@ export function pace(turn: Turn, now: Stamp): Pace {
  * Time of planned breaks in the part in hand, in which the position stands still as long as nobody says otherwise. A
  * stop, or a gap that is asked about, goes before what was planned.
  */
-function breakTime({ planned, partBeganAtMs, stoppages, gaps }: Turn, untilMs: number): number {
-  return planned.breaks.reduce((sum, { fromMs, toMs }) => {
+function breakTime(turn: Turn, untilMs: number): number {
+  return untapped(turn).reduce(
+    (sum, { fromMs, toMs }) =>
+      sum + Math.max(0, Math.min(toMs, untilMs) - Math.max(fromMs, turn.partBeganAtMs)),
+    0,
+  );
+}
+
+function untapped({ planned, stoppages, gaps }: Turn): PlannedShift['breaks'] {
+  return planned.breaks.filter(({ fromMs, toMs }) => {
     const isInside = (other: { fromMs: number; toMs: number | null }) =>
       other.fromMs < toMs && (other.toMs ?? toMs) > fromMs;
-    if (stoppages.some(isInside) || gaps.some(isInside)) return sum;
-    return sum + Math.max(0, Math.min(toMs, untilMs) - Math.max(fromMs, partBeganAtMs));
-  }, 0);
+    return !stoppages.some(isInside) && !gaps.some(isInside);
+  });
+}
+
+function isAt(ms: number) {
+  return ({ fromMs, toMs }: { fromMs: number; toMs: number }) => fromMs <= ms && ms < toMs;
 }
 
 function costsThePlan({ category }: { category: LedgerCategory }): boolean {

@@ -7,4 +7,6 @@ export const endQuestion = {
     `${count === 1 ? '1 part' : `${count} parts`} done. The part in hand, ${clockFace(ms)} so far, will not be counted.`,
   endYes: 'End the turn',
   endNo: 'Keep working',
+  handOver: 'Or somebody else goes on',
+  handOverNote: 'The part in hand is shared by the two, and in neither’s own average.',
 } as const;

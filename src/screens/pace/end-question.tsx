@@ -5,6 +5,7 @@ import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { useNow } from '../use-now';
+import { HandOver } from './hand-over';
 import { OwnDoubts } from './own-doubts';
 
 /** Asked once, in the place of the figures, away from the button that asked; and what is still open with it. */
@@ -24,6 +25,7 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
           </button>
         </div>
       </section>
+      <HandOver turn={turn} done={close} />
       <OwnDoubts turn={turn} />
     </div>
   );

@@ -2,6 +2,7 @@ import { judgePart } from '../../application/turn/judge-part';
 import type { Cycle } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
+import { ReworkNow } from './rework-now';
 
 const outcomes = ['good', 'rework', 'scrap'] as const;
 
@@ -27,6 +28,7 @@ export function OutcomeChoice({ turn, cycle, chosen }: { turn: string; cycle: Cy
             {words.outcomes[outcome]}
           </button>
         ))}
+        <ReworkNow partDone={cycle.key} begun={chosen} />
       </div>
     </section>
   );

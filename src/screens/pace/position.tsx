@@ -3,14 +3,21 @@ import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useNow } from '../use-now';
 import { PositionText } from './position-text';
+import { timeOfDay } from './time-of-day';
 
 /** The position of the whole turn: the pace of the work first, then the plan, which stoppages count against. */
 export function Position({ turn }: { turn: Turn }) {
-  const { aheadMs, planAheadMs, partsAhead } = pace(turn, useNow().value);
-  if (aheadMs === null || planAheadMs === null) return <p class="pace-position">{words.noPosition}</p>;
+  const { aheadMs, planAheadMs, partsAhead, breakEndsAtMs } = pace(turn, useNow().value);
+  if (aheadMs === null || planAheadMs === null) {
+    return <p class="pace-position">{turn.isLearning ? words.learning : words.noPosition}</p>;
+  }
   return (
     <div class="pace-position">
-      <p class="pace-label">{words.turnSoFar}</p>
+      <p class="pace-label">
+        {breakEndsAtMs === null
+          ? words.turnSoFar
+          : words.breakUntil(timeOfDay({ ...turn.startedAt, wallMs: turn.startedAt.wallMs + breakEndsAtMs }))}
+      </p>
       <p class="pace-pace">
         <PositionText ms={aheadMs} class="pace-pace-time" />
         {partsAhead !== null && Math.abs(aheadMs) >= 1_000 && (

@@ -14,11 +14,12 @@ interface Props {
 /** While work stands still: how long it has, and why, if anybody wants to say. */
 export function StoppedFigures({ turn, acted, heading }: Props) {
   const { partElapsedMs } = pace(turn, turn.lastStamp);
+  const stoppage = turn.stoppages.at(-1)!;
   return (
     <div class="pace-figures is-stopped">
       <div class="pace-this-part">
         {heading}
-        <p class="pace-state">{words.stopClock}</p>
+        <p class="pace-state">{stoppage.category === 'rework' ? words.reworking : words.stopClock}</p>
         <TickingClock
           class="pace-clock"
           label={words.stopClock}
@@ -26,12 +27,7 @@ export function StoppedFigures({ turn, acted, heading }: Props) {
         />
         <p class="pace-target number">{words.partSoFar(partElapsedMs)}</p>
       </div>
-      <ReasonChoice
-        turn={turn.id}
-        stoppage={turn.stoppages.at(-1)!}
-        title={words.reasonTitle}
-        chosen={() => acted()}
-      />
+      <ReasonChoice turn={turn.id} stoppage={stoppage} title={words.reasonTitle} chosen={() => acted()} />
     </div>
   );
 }

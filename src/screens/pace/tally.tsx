@@ -6,11 +6,12 @@ import { roundedClockFace } from '../../i18n/rounded-clock-face';
 /** Parts done in this turn, and the average of the part in hand; its target stands beside the clock. */
 export function Tally({ turn }: { turn: Turn }) {
   const own = averageOfPart(turn, turn.inHand.part);
+  const done = turn.cycles.filter(({ person }) => person === turn.person).length;
   return (
     <div class="pace-tally">
       <p>
-        <strong class="number pace-tally-figure">{turn.cycles.length}</strong>
-        <span>{words.doneCount(turn.cycles.length)}</span>
+        <strong class="number pace-tally-figure">{done}</strong>
+        <span>{words.doneCount(done)}</span>
       </p>
       <p>
         {own ? (

@@ -7,6 +7,7 @@ export function undoText({ undoable, cycles }: Turn): string {
     case 'part-done':
       return words.undoWhat['part-done'](cycles.at(-1)?.netMs ?? 0);
     case 'part-changed':
+    case 'person-changed':
     case 'stopped':
     case 'resumed':
       return words.undoWhat[undoable.kind];

@@ -139,6 +139,18 @@ describe('the position', () => {
     expect(pace(foldTurn(turnRecords(upToBreak)), stampAt(900_000)).aheadMs).toBe(-270_000);
   });
 
+  it('says until when the break lasts, and nothing once it is over or somebody has stopped', () => {
+    const ends = (lines: Line[], atS: number) => pace(fold(lines), stampAt(atS * 1_000)).breakEndsAtMs;
+    expect([599, 600, 1_199, 1_200].map((at) => ends(upToBreak, at))).toEqual([
+      null,
+      1_200_000,
+      1_200_000,
+      null,
+    ]);
+    expect(ends([...upToBreak, [650, stopped]], 700)).toBeNull();
+    expect(ends([...upToBreak, [650, stopped], [700, resumed]], 710)).toBeNull();
+  });
+
   it('goes on where the operator tapped: a stop in the break is the break', () => {
     const lines: Line[] = [...upToBreak, [650, stopped], [1_150, resumed]];
     // 110 s before the stop and 80 s after it: 190 s for a part of 90 s, now and when it is done.
