@@ -75,6 +75,15 @@ describe('a foreman with the demo shop', () => {
     await look();
     expect(await page.getByLabel('Words of reason 1').inputValue()).toBe('No doors in the sta');
     await page.getByText('Not saved yet.').waitFor();
+    // Two buttons of one name would tell nobody apart what was lost to which.
+    await page.getByLabel('Words of reason 1').fill('machine OR tool');
+    await page.getByRole('button', { name: 'Save the reasons' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Save the reasons');
+    await page
+      .getByRole('alert')
+      .getByText('Two reasons are called Machine or tool. Nothing was changed.')
+      .waitFor();
+    await page.getByRole('heading', { name: 'Parts', exact: true }).scrollIntoViewIfNeeded();
     await tapButton(page, 'Change part M');
     await page.getByLabel('Target for one part').fill('4');
     await page.getByText('= 4:00').waitFor();

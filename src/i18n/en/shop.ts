@@ -87,5 +87,6 @@ export const shop = {
     saved: 'The reasons are saved. Stoppages explained before keep their words.',
     changed: 'Not saved yet.',
     missing: 'Every reason needs words. Nothing was changed.',
+    twice: (name: string) => `Two reasons are called ${name}. Nothing was changed.`,
   },
 };

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { MOST_REASONS, setReasons } from '../../application/shop/set-reasons';
 import type { StopReason } from '../../domain/records/shop-fact';
+import { isSameCode } from '../../domain/shop/known-code';
 import { reasonWords } from '../../i18n/en/reasons';
 import { shop } from '../../i18n/en/shop';
 import { useApp } from '../app';
@@ -28,8 +29,10 @@ export function ReasonsForm() {
   };
   const save = (event: Event) => {
     event.preventDefault();
-    if (reasons.some(({ id, label }) => label.trim() === '' && !reasonWords[id]))
-      return setFault(words.missing);
+    const named = reasons.map(({ id, label }) => label.trim() || (reasonWords[id] ?? ''));
+    if (named.includes('')) return setFault(words.missing);
+    const twice = named.find((name, place) => named.findIndex((each) => isSameCode(each, name)) < place);
+    if (twice !== undefined) return setFault(words.twice(twice));
     setReasons(bench, reasons);
     setDraft(null);
     setFilling(filling + 1);
