@@ -47,6 +47,7 @@ interface OpenedLog {
 const loaders: ScreenLoaders = {
   pace: async () => (await import('./screens/pace/pace-screen')).PaceScreen,
   study: async () => (await import('./screens/study/study-screen')).StudyScreen,
+  cell: async () => (await import('./screens/cell/cell-screen')).CellScreen,
   review: async () => (await import('./screens/review/review-screen')).ReviewScreen,
   shop: async () => (await import('./screens/shop/shop-screen')).ShopScreen,
   records: async () => (await import('./screens/records/records-screen')).RecordsScreen,

@@ -1,4 +1,4 @@
-export const screenNames = ['pace', 'study', 'review', 'shop', 'records'] as const;
+export const screenNames = ['pace', 'study', 'cell', 'review', 'shop', 'records'] as const;
 export type ScreenName = (typeof screenNames)[number];
 
 /** Where the page is. Hash routes, because a deep link must open without a server. */

@@ -51,7 +51,7 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
     }
 
     it('has no fault that axe can find in an empty shop', async () => {
-      for (const screen of ['Pace', 'Study', 'Review', 'Shop', 'Records']) {
+      for (const screen of ['Pace', 'Study', 'Cell', 'Review', 'Shop', 'Records']) {
         await tap(page, page.getByRole('link', { name: screen, exact: true }));
         await holds();
       }
@@ -74,7 +74,7 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
     it('has none in a shop full of records', async () => {
       await page.goto(`${site.url}#/demo/pace`);
       await page.getByText('Demo shop: invented records').waitFor();
-      for (const screen of ['Pace', 'Study', 'Review', 'Shop', 'Records']) {
+      for (const screen of ['Pace', 'Study', 'Cell', 'Review', 'Shop', 'Records']) {
         await tap(page, page.getByRole('link', { name: screen, exact: true }));
         await page.waitForTimeout(500);
         await holds();
@@ -83,6 +83,12 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
       await tap(page, page.getByRole('main').getByRole('link').first());
       await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
       await holds();
+      for (const tab of ['What if', 'Lead time', 'People and machines']) {
+        await tap(page, page.getByRole('link', { name: 'Cell', exact: true }));
+        await tap(page, page.getByRole('button', { name: tab }));
+        await page.waitForTimeout(500);
+        await holds();
+      }
       await page.goto(`${site.url}#/demo/study/new`);
       await holds();
     });

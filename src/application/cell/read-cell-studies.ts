@@ -13,7 +13,7 @@ export interface CellStudy {
 }
 
 export interface CellStudies {
-  /** By part code. */
+  /** In the order of the shop's parts. */
   readonly studies: readonly CellStudy[];
   /** Newest studies that tell only half of a method, with what is missing. */
   readonly partial: readonly { readonly title: string; readonly missing: readonly string[] }[];
@@ -30,8 +30,10 @@ export async function readCellStudies(bench: Bench): Promise<CellStudies> {
     if (read.ok) found.set(partCode, { partCode, study: id, title, work: read.work });
     else partial.push({ title, missing: read.missing });
   }
-  const studies = [...found.values()].sort((a, b) =>
-    a.partCode.localeCompare(b.partCode, 'en', { numeric: true }),
-  );
+  // In the order in which the shop lists its parts; a study of a part that it does not make comes last.
+  const codes = bench.shop.value.parts.map(({ code }) => code);
+  const place = ({ partCode }: CellStudy) =>
+    codes.includes(partCode) ? codes.indexOf(partCode) : codes.length;
+  const studies = [...found.values()].sort((a, b) => place(a) - place(b));
   return { studies, partial };
 }

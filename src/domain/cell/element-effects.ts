@@ -4,9 +4,9 @@ import type { CellPlace, CellWork } from './cell-work';
 /** What shortening one element does to the output. */
 export interface ElementEffect {
   readonly name: string;
-  readonly place: CellPlace | 'occasional';
-  /** Mean time of one occurrence, milliseconds. */
-  readonly meanMs: number;
+  readonly place: CellPlace;
+  /** What it takes of the time a part, by itself: mean time × frequency, milliseconds. */
+  readonly perPartMs: number;
   /** Change of output for 1 % off the element, as a share: 0.002 is 0.2 %. */
   readonly gain: number;
 }
@@ -23,19 +23,19 @@ const OFF = 0.01;
 export function elementEffects(work: CellWork, machines = 1): ElementEffect[] {
   const beforeMs = cellCycle(work, machines).partMs;
   const gainOf = (changed: CellWork) => beforeMs / cellCycle(changed, machines).partMs - 1;
-  const repetitive = work.elements.map(({ name, place, meanMs }): ElementEffect => {
+  const repetitive = work.elements.map(({ name, place, meanMs: perPartMs }): ElementEffect => {
     const gain = gainOf({
       ...work,
       elements: work.elements.map((own) => (own.name === name ? shorter(own) : own)),
     });
-    return { name, place, meanMs, gain };
+    return { name, place, perPartMs, gain };
   });
-  const occasional = work.occasionals.map(({ name, meanMs }): ElementEffect => {
+  const occasional = work.occasionals.map(({ name, place, meanMs, everyParts }): ElementEffect => {
     const gain = gainOf({
       ...work,
       occasionals: work.occasionals.map((own) => (own.name === name ? shorter(own) : own)),
     });
-    return { name, place: 'occasional', meanMs, gain };
+    return { name, place, perPartMs: meanMs / everyParts, gain };
   });
   return [...repetitive, ...occasional].sort((a, b) => b.gain - a.gain);
 }
@@ -50,25 +50,34 @@ function shorter<Own extends { readonly timesMs: readonly number[]; readonly mea
   };
 }
 
-/** What 1 % off each kind of work does: the elements of a kind added up. */
-export interface KindEffects {
-  /** Hand work while the machine stands, occasional work with it. */
-  readonly outside: number;
-  /** Hand work while the machine runs. */
-  readonly inside: number;
-  readonly machine: number;
-  /** Another person's. */
-  readonly other: number;
+/** Kinds of work that are shortened by different means. */
+export type WorkKindOfCell = 'outside' | 'inside' | 'machine' | 'other';
+
+const kindOf: Record<CellPlace, WorkKindOfCell> = {
+  external: 'outside',
+  internal: 'inside',
+  machine: 'machine',
+  other: 'other',
+};
+
+/** What 1 % off a whole kind of work does. */
+export interface KindEffect {
+  /** Change of output, as a share. */
+  readonly gain: number;
+  /** Share of the time saved that turns up as output, 0 to 1: the rest is waited for. */
+  readonly realised: number;
 }
 
-/** Adds the effects of elements up by kind, for the answer in one sentence. */
-export function kindEffects(effects: readonly ElementEffect[]): KindEffects {
-  const sum = (belongs: (place: ElementEffect['place']) => boolean) =>
-    effects.reduce((total, { place, gain }) => total + (belongs(place) ? gain : 0), 0);
-  return {
-    outside: sum((place) => place === 'external' || place === 'occasional'),
-    inside: sum((place) => place === 'internal'),
-    machine: sum((place) => place === 'machine'),
-    other: sum((place) => place === 'other'),
+/** The effects of elements added up by kind of work: at the standing machine, beside the running one, and so on. */
+export function kindEffects(
+  effects: readonly ElementEffect[],
+  partMs: number,
+): Record<WorkKindOfCell, KindEffect> {
+  const of = (kind: WorkKindOfCell): KindEffect => {
+    const own = effects.filter(({ place }) => kindOf[place] === kind);
+    const gain = own.reduce((sum, effect) => sum + effect.gain, 0);
+    const savedMs = own.reduce((sum, { perPartMs }) => sum + OFF * perPartMs, 0);
+    return { gain, realised: savedMs > 0 ? Math.min(1, (gain * partMs) / savedMs) : 0 };
   };
+  return { outside: of('outside'), inside: of('inside'), machine: of('machine'), other: of('other') };
 }

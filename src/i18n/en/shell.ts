@@ -1,10 +1,11 @@
 /** Words of the frame around every screen. */
 export const shell = {
   name: 'Pacewright',
-  screens: { pace: 'Pace', study: 'Study', review: 'Review', shop: 'Shop', records: 'Records' },
+  screens: { pace: 'Pace', study: 'Study', cell: 'Cell', review: 'Review', shop: 'Shop', records: 'Records' },
   questions: {
     pace: 'Am I inside this part’s time, ahead or behind?',
     study: 'How long should this take?',
+    cell: 'What governs the cell, and what would change it?',
     review: 'How did the day go, fairly?',
     shop: 'What do we make, how, and at what pace?',
     records: 'Is my data safe, and how do I get it out?',

@@ -163,11 +163,13 @@ describe('what if', () => {
 
 describe('1 % off an element', () => {
   it('of the machine gives nothing on M, and on V more than all hand work', () => {
-    const kinds = (code: DemoCode) => kindEffects(elementEffects(meanCell(code)));
-    expect(kinds('M').machine).toBe(0);
-    expect(kinds('M').outside).toBeGreaterThan(0.002);
-    expect(kinds('V').inside).toBe(0);
-    expect(kinds('V').machine).toBeGreaterThan(kinds('V').outside + kinds('V').inside);
+    const kinds = (code: DemoCode) =>
+      kindEffects(elementEffects(meanCell(code)), cellCycle(meanCell(code)).partMs);
+    expect(kinds('M').machine).toEqual({ gain: 0, realised: 0 });
+    expect(kinds('M').outside.gain).toBeGreaterThan(0.002);
+    expect(kinds('M').outside.realised).toBeCloseTo(1, 2);
+    expect(kinds('V').inside.gain).toBe(0);
+    expect(kinds('V').machine.gain).toBeGreaterThan(kinds('V').outside.gain + kinds('V').inside.gain);
   });
 
   it('at the standing machine pays on every code', () => {

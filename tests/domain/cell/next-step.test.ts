@@ -3,12 +3,13 @@ import { type DemoCode, demoCodes } from '../../../src/demo/demo-parts';
 import { cellCycle } from '../../../src/domain/cell/cell-cycle';
 import { elementEffects, kindEffects } from '../../../src/domain/cell/element-effects';
 import { nextStep } from '../../../src/domain/cell/next-step';
-import { spreadCell } from './demo-cell';
+import { occasionals, spreadCell } from './demo-cell';
 
 function part(code: DemoCode) {
-  const work = spreadCell(code, 400);
+  const work = { ...spreadCell(code, 400), occasionals: occasionals() };
   const effects = elementEffects(work);
-  return { partCode: code, cycle: cellCycle(work), effects, kinds: kindEffects(effects) };
+  const cycle = cellCycle(work);
+  return { partCode: code, cycle, effects, kinds: kindEffects(effects, cycle.partMs) };
 }
 
 describe('what the cell should do next', () => {

@@ -1,0 +1,52 @@
+/** Words of the page on people and machines. */
+export const cellPeople = {
+  enough: (people: string, takt: string) => `${people} can keep a takt of ${takt} on this part.`,
+  notEnough: (takt: string, elements: string) =>
+    `Nobody can keep a takt of ${takt}: ${elements} alone takes longer.`,
+  machineSlow: (minutes: string, takt: string) =>
+    `One machine cannot keep a takt of ${takt} on this part, whoever serves it: loading and machine take ${minutes}.`,
+  people: (count: number) => `${count} ${count === 1 ? 'person' : 'people'}`,
+  noTakt: 'Say how many parts are wanted a day, and the work is shared out by that takt.',
+  noHands: 'There is no hand work on this part to share out.',
+  loop: (elements: string) =>
+    `${elements} wait for each other in a circle, so nobody could begin. Change what comes after what.`,
+  takt: (minutes: string) => `takt ${minutes}`,
+  person: (number: number) => `person ${number}`,
+  machine: 'machine',
+  chart: 'Work of each person beside the takt, minutes a part',
+  barSays: (who: string, minutes: string) => `${who}: ${minutes}.`,
+  p80: '8 of 10',
+  figures: {
+    minimum: 'fewest people by arithmetic',
+    efficiencyTakt: 'balance efficiency by takt',
+    delayTakt: 'balance delay by takt',
+    efficiencyLongest: 'balance efficiency by longest station',
+    delayLongest: 'balance delay by longest station',
+  },
+  order: 'What must come after what',
+  after: 'after',
+  first: 'nothing',
+  machinesTitle: 'More machines for one operator',
+  ideal: (ideal: string) => `By times alone one operator can serve ${ideal} machines like this one.`,
+  cheapest: (machines: string) => `${machines} make a part cheapest.`,
+  machinesCount: (count: number) => `${count} ${count === 1 ? 'machine' : 'machines'}`,
+  machines: {
+    machines: 'machines',
+    perHour: 'parts an hour',
+    operator: 'operator waits',
+    machine: 'machine waits',
+    random: 'lost when they call at random',
+    cost: 'cost a part',
+  },
+  operatorRate: 'Operator, cost an hour',
+  machineRate: 'One machine, cost an hour',
+  how: [
+    'Takt = working time of a day ÷ parts wanted in it.',
+    'Work is given out element by element as long as it fits the takt: the element that most others wait for first, and by the heaviest work behind it; the better of the two is shown. Neither finds the best always (Jacobs & Chase; Helgeson and Birnie 1961).',
+    'Balance efficiency = all hand work ÷ (people × takt), or ÷ (people × longest station). Delay = the rest. Both are in use, and they differ.',
+    'The tick “8 of 10”: in eight timed cycles of ten that person was done by then.',
+    'Machines in turn: the round takes the longer of loading + machine and machines × the operator’s own time; n′ = (loading + machine) ÷ (loading + work beside it) (Niebel & Freivalds).',
+    'Calling at random: binomial, each machine needing the operator loading ÷ (loading + machine) of the time.',
+    'Occasional work is not shared out here.',
+  ],
+};

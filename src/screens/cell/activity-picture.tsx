@@ -1,0 +1,87 @@
+import { ActivityColumns } from '../../charts/activity-columns';
+import { HatchSwatch } from '../../charts/hatch-swatch';
+import { type ActivityLane, activityChart } from '../../domain/cell/activity-chart';
+import type { CellWork } from '../../domain/cell/cell-work';
+import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
+import { decimalMinutes } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
+import { useWidth } from '../review/use-width';
+
+interface Props {
+  readonly part: { readonly partCode: string; readonly work: CellWork };
+  readonly machines?: number;
+  /** Milliseconds at the foot of the chart, where it shares its scale with another one. */
+  readonly scaleEndMs?: number;
+  readonly title?: string;
+}
+
+/** The multiple-activity chart of a part, with what each column works and waits beneath it. */
+export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = says.chart }: Props) {
+  const { ref, width } = useWidth();
+  const { roundMs, lanes } = activityChart(part.work, machines);
+  const hasAttention = lanes.some(({ activities }) => activities.some(({ state }) => state === 'attending'));
+  const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
+  const saysAll = lanes.map((lane) =>
+    says.laneSays(nameOf(lane, machines), min(lane.workingMs), min(lane.waitingMs)),
+  );
+  return (
+    <figure class="cell-picture">
+      <figcaption>
+        <h3>{title}</h3>
+        <p class="small quiet">{says.cycle(min(roundMs))}</p>
+      </figcaption>
+      <div ref={ref}>
+        {width > 0 && (
+          <ActivityColumns
+            id={`cell-activity-${title.length}`}
+            title={title}
+            description={says.chartSays(saysAll.join(' '))}
+            width={width}
+            height={430}
+            end={roundMs / 60_000}
+            scaleEnd={Math.max(roundMs, scaleEndMs) / 60_000}
+            columns={lanes.map((lane) => ({
+              title: nameOf(lane, machines),
+              activities: lane.activities.map(({ name, state, fromMs, toMs }) => ({
+                name,
+                state,
+                from: fromMs / 60_000,
+                to: toMs / 60_000,
+              })),
+            }))}
+            tickText={(value) => formatNumber(value, 2)}
+          />
+        )}
+      </div>
+      {hasAttention && (
+        <p class="small">
+          <HatchSwatch id="cell-attending" hatching="diagonal" /> {says.legend.attending}
+        </p>
+      )}
+      <table class="sheet">
+        <thead>
+          <tr>
+            <th scope="col">{words.minutes('')}</th>
+            <th scope="col">{says.works}</th>
+            <th scope="col">{says.waits}</th>
+            <th scope="col">{says.use}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lanes.map((lane) => (
+            <tr key={nameOf(lane, machines)}>
+              <th scope="row">{nameOf(lane, machines)}</th>
+              <td>{decimalMinutes(lane.workingMs, 3)}</td>
+              <td>{decimalMinutes(lane.waitingMs, 3)}</td>
+              <td>{formatNumber((100 * lane.workingMs) / Math.max(1, roundMs))} %</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </figure>
+  );
+}
+
+function nameOf({ who, number }: ActivityLane, machines: number): string {
+  return who === 'machine' && machines > 1 ? words.whoNumbered(words.who.machine, number) : words.who[who];
+}

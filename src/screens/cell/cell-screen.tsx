@@ -1,0 +1,91 @@
+import './cell.css';
+import { useMemo, useState } from 'preact/hooks';
+import { cell as words } from '../../i18n/en/cell';
+import { useApp } from '../app';
+import { LeadTime } from './lead-time';
+import { PeopleAndMachines } from './people-and-machines';
+import { reckonParts } from './reckon-parts';
+import { type CellData, useCell } from './use-cell';
+import { WhatGoverns } from './what-governs';
+import { WhatIf } from './what-if';
+
+const tabs = ['governs', 'what-if', 'lead-time', 'people'] as const;
+
+/** What governs the cell, and what would change it? One page a question. */
+export function CellScreen() {
+  const found = useCell();
+  if (found.state === 'reading') return <p class="page quiet">{words.reading}</p>;
+  if (found.state === 'read') return <Cell cell={found.cell} />;
+  return (
+    <div class="page stack" role="alert">
+      <p class="fault">{words.trouble(found.problem)}</p>
+      <div class="row">
+        <button type="button" class="button" onClick={found.readAgain}>
+          {words.tryAgain}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function Cell({ cell }: { cell: CellData }) {
+  const { route, go } = useApp();
+  const [code, setCode] = useState<string | null>(null);
+  const parts = useMemo(() => reckonParts(cell), [cell]);
+  const tab = tabs.find((name) => name === route.value.id) ?? 'governs';
+  const part = parts.find(({ partCode }) => partCode === code) ?? parts[0];
+  return (
+    <div class="page stack cell">
+      <nav class="cell-tabs no-print" aria-label={words.tabsName}>
+        {tabs.map((name) => (
+          <button
+            key={name}
+            type="button"
+            class="choice"
+            aria-pressed={name === tab}
+            onClick={() => {
+              go('cell', name === 'governs' ? '' : name);
+              document.querySelector('.shell-main')?.scrollTo({ top: 0 });
+            }}
+          >
+            {words.tabs[name]}
+          </button>
+        ))}
+      </nav>
+      {cell.partial.map(({ title, missing }) => (
+        <p key={title} class="small quiet">
+          {words.partial(title, words.list(missing))}
+        </p>
+      ))}
+      {part ? (
+        <>
+          {tab === 'governs' && <WhatGoverns cell={cell} parts={parts} part={part} choose={setCode} />}
+          {tab === 'what-if' && (
+            <WhatIf key={part.partCode} cell={cell} parts={parts} part={part} choose={setCode} />
+          )}
+          {tab === 'people' && (
+            <PeopleAndMachines key={part.partCode} cell={cell} parts={parts} part={part} choose={setCode} />
+          )}
+        </>
+      ) : (
+        tab !== 'lead-time' && <CellEmpty />
+      )}
+      {tab === 'lead-time' && <LeadTime cell={cell} part={part ?? null} parts={parts} choose={setCode} />}
+    </div>
+  );
+}
+
+function CellEmpty() {
+  const { go } = useApp();
+  return (
+    <div class="panel stack">
+      <h1>{words.empty.title}</h1>
+      <p>{words.empty.text}</p>
+      <div class="row">
+        <button type="button" class="button strong" onClick={() => go('study')}>
+          {words.empty.go}
+        </button>
+      </div>
+    </div>
+  );
+}

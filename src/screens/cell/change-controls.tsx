@@ -1,0 +1,173 @@
+import { useState } from 'preact/hooks';
+import type { CellChange } from '../../domain/cell/cell-change';
+import type { CellPlace } from '../../domain/cell/cell-work';
+import { cell as words } from '../../i18n/en/cell';
+import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
+import { decimalMinutes } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
+import type { Setup } from './plan-cell';
+import type { ReckonedPart } from './reckon-parts';
+import { Stepper } from './stepper';
+
+interface Props {
+  readonly part: ReckonedPart;
+  readonly change: CellChange;
+  readonly setup: Setup;
+  readonly isChanged: boolean;
+  readonly take: (to: { change?: CellChange; setup?: Setup }) => void;
+  readonly reset: () => void;
+}
+
+const percent = (value: number) => says.percent(formatNumber(value));
+const MINUTE_MS = 60_000;
+
+/** What can be tried: the machine, the hands, who does what and where, the lots. */
+export function ChangeControls({ part, change, setup, isChanged, take, reset }: Props) {
+  const hands = part.work.elements.filter(({ place }) => place !== 'machine');
+  const [name, setName] = useState('');
+  const chosen = hands.find((own) => own.name === name) ?? hands[0];
+  const set = (to: Partial<CellChange>) => take({ change: { ...change, ...to } });
+  const lots = (to: Partial<Setup>) => take({ setup: { ...setup, ...to } });
+  const place = chosen ? (change.moved[chosen.name] ?? chosen.place) : 'external';
+  const hasOther = part.cycle.otherMs > 0 || Object.values(change.moved).includes('other');
+  return (
+    <section class="stack cell-controls" aria-label={says.title}>
+      <div class="row spread">
+        <h2>{says.work}</h2>
+        <button type="button" class="button" disabled={!isChanged} onClick={reset}>
+          {says.reset}
+        </button>
+      </div>
+      {part.cycle.hasMachine && (
+        <>
+          <Stepper
+            label={says.speed}
+            value={change.machineSpeedPct}
+            low={30}
+            high={300}
+            step={5}
+            text={percent}
+            change={(machineSpeedPct) => set({ machineSpeedPct })}
+          />
+          <Stepper
+            label={says.passes}
+            value={change.passes}
+            low={1}
+            high={6}
+            change={(passes) => set({ passes })}
+          />
+          <Stepper
+            label={says.fixed}
+            value={change.fixedMachineMs / MINUTE_MS}
+            low={0}
+            high={part.cycle.machineMs / MINUTE_MS}
+            step={0.02}
+            text={(value) => words.minutes(formatNumber(value, 2))}
+            change={(value) => set({ fixedMachineMs: value * MINUTE_MS })}
+          />
+          <Stepper
+            label={says.loading}
+            value={change.loadingPct}
+            low={0}
+            high={200}
+            step={5}
+            text={percent}
+            change={(loadingPct) => set({ loadingPct })}
+          />
+          <Stepper
+            label={says.machines}
+            value={change.machines}
+            low={1}
+            high={4}
+            change={(machines) => set({ machines })}
+          />
+        </>
+      )}
+      {chosen && (
+        <>
+          <label class="field">
+            <span>{says.element}</span>
+            <select value={chosen.name} onChange={(event) => setName(event.currentTarget.value)}>
+              {hands.map((own) => (
+                <option key={own.name} value={own.name}>
+                  {own.name} · {words.minutes(decimalMinutes(own.meanMs, 3))}
+                </option>
+              ))}
+            </select>
+          </label>
+          <Stepper
+            label={says.elementTime}
+            value={change.elementPct[chosen.name] ?? 100}
+            low={0}
+            high={200}
+            step={5}
+            text={percent}
+            change={(value) => set({ elementPct: { ...change.elementPct, [chosen.name]: value } })}
+          />
+          <label class="field">
+            <span>{says.done}</span>
+            <select
+              value={place}
+              onChange={(event) =>
+                set({ moved: { ...change.moved, [chosen.name]: event.currentTarget.value as CellPlace } })
+              }
+            >
+              {Object.entries(says.places).map(([value, text]) => (
+                <option key={value} value={value}>
+                  {text}
+                </option>
+              ))}
+            </select>
+          </label>
+        </>
+      )}
+      {hasOther && (
+        <Stepper
+          label={says.buffer}
+          value={setup.buffer}
+          low={0}
+          high={20}
+          change={(buffer) => lots({ buffer })}
+        />
+      )}
+      <h2>{says.lots}</h2>
+      <LotSteppers sizes={setup} change={lots} />
+    </section>
+  );
+}
+
+/** Sizes of lots and trolleys, in steps of a part. */
+export function LotSteppers({
+  sizes,
+  change,
+}: {
+  sizes: Pick<Setup, 'arrivalLot' | 'refillAt' | 'trolley'>;
+  change: (to: Partial<Pick<Setup, 'arrivalLot' | 'refillAt' | 'trolley'>>) => void;
+}) {
+  const { arrivalLot, refillAt } = sizes;
+  return (
+    <>
+      <Stepper
+        label={says.arrivalLot}
+        value={arrivalLot}
+        low={1}
+        high={400}
+        change={(value) => change({ arrivalLot: value, refillAt: Math.min(refillAt, value - 1) })}
+      />
+      <Stepper
+        label={says.refillAt}
+        value={refillAt}
+        low={0}
+        high={arrivalLot - 1}
+        change={(value) => change({ refillAt: value })}
+      />
+      <Stepper
+        label={says.trolley}
+        value={sizes.trolley}
+        low={1}
+        high={400}
+        change={(trolley) => change({ trolley })}
+      />
+    </>
+  );
+}

@@ -1,0 +1,61 @@
+import type { CellCycle } from '../../domain/cell/cell-cycle';
+import type { CellRunSummary, moreGoodParts } from '../../domain/cell/compare-cells';
+import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
+import { formatNumber } from '../../i18n/format-number';
+
+interface Props {
+  /** Until then there is no then. */
+  readonly isChanged: boolean;
+  readonly cycles: { readonly before: CellCycle; readonly after: CellCycle };
+  readonly summaries: { readonly before: CellRunSummary; readonly after: CellRunSummary };
+  /** Share of the time in which the machine runs, now and then. */
+  readonly runs: readonly [number, number];
+  readonly more: ReturnType<typeof moreGoodParts>;
+}
+
+/** Now, then and the difference, of everything that a shop decides by. */
+export function ChangeFigures({ isChanged, cycles, summaries, runs, more }: Props) {
+  const { before, after } = summaries;
+  const minutes = (ms: number) => ms / 60_000;
+  const people = ({ otherMs }: CellCycle) => (otherMs > 0 ? 2 : 1);
+  const rows: readonly (readonly [keyof typeof says.rows, number, number, number])[] = [
+    ['minutes', minutes(cycles.before.partMs), minutes(cycles.after.partMs), 3],
+    ['perDay', before.meanGood, after.meanGood, 1],
+    ['promise', before.lowGood, after.lowGood, 0],
+    ['lead', minutes(before.meanLeadMs), minutes(after.meanLeadMs), 1],
+    ['leadHigh', minutes(before.highLeadMs), minutes(after.highLeadMs), 1],
+    ['inside', before.meanInside, after.meanInside, 1],
+    ['people', people(cycles.before), people(cycles.after), 0],
+    ['machine', 100 * runs[0], 100 * runs[1], 0],
+  ];
+  const unit = (row: string, text: string) => (row === 'machine' ? says.percent(text) : text);
+  const difference = (row: string, by: number, digits: number) => {
+    const text = `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
+    if (row !== 'perDay') return unit(row, text);
+    return says.interval(text, formatNumber((more.upper - more.lower) / 2, 1));
+  };
+  return (
+    <table class="sheet cell-figures">
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">{says.present}</th>
+          {isChanged && <th scope="col">{says.proposed}</th>}
+          {isChanged && <th scope="col">{says.difference}</th>}
+        </tr>
+      </thead>
+      <tbody>
+        {rows
+          .filter(([row]) => row !== 'machine' || cycles.before.hasMachine)
+          .map(([row, now, then, digits]) => (
+            <tr key={row}>
+              <th scope="row">{says.rows[row]}</th>
+              <td>{unit(row, formatNumber(now, digits))}</td>
+              {isChanged && <td>{unit(row, formatNumber(then, digits))}</td>}
+              {isChanged && <td>{difference(row, then - now, digits)}</td>}
+            </tr>
+          ))}
+      </tbody>
+    </table>
+  );
+}

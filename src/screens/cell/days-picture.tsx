@@ -1,0 +1,53 @@
+import { Histogram } from '../../charts/histogram';
+import { roundTicks } from '../../charts/round-ticks';
+import { summariseRun } from '../../domain/cell/compare-cells';
+import { countsBetween } from '../../domain/cell/counts-between';
+import type { CellRun } from '../../domain/cell/simulate-cell';
+import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
+import { formatNumber } from '../../i18n/format-number';
+import { useWidth } from '../review/use-width';
+
+/** How many good parts a day gives, now and then, on one scale. */
+export function DaysPicture({ before, after }: { before: CellRun; after: CellRun | null }) {
+  const { ref, width } = useWidth();
+  const runs = after ? [before, after] : [before];
+  const all = runs.flatMap(({ goodByDay }) => goodByDay);
+  const low = Math.min(...all);
+  const edges = roundTicks(low, Math.max(low + 1, ...all), 22);
+  return (
+    <div ref={ref} class="stack">
+      {width > 0 &&
+        runs.map((run, place) => {
+          const { lowGood, medianGood, highGood } = summariseRun(run);
+          const [p10, half, p90] = [lowGood, medianGood, highGood].map((value) => formatNumber(value)) as [
+            string,
+            string,
+            string,
+          ];
+          const title = `${says.daysTitle}, ${place === 0 ? says.present : says.proposed}`;
+          return (
+            <figure key={title} class="cell-picture">
+              <figcaption class="small">
+                <strong>{title}</strong>
+              </figcaption>
+              <Histogram
+                id={`cell-days-${place}`}
+                title={title}
+                description={says.daysSay(p10, half, p90)}
+                width={width}
+                height={110}
+                edges={edges}
+                counts={countsBetween(run.goodByDay, edges)}
+                marks={[
+                  { at: lowGood, text: `${says.p10} ${p10}` },
+                  { at: medianGood, text: `${says.median} ${half}` },
+                  { at: highGood, text: `${says.p90} ${p90}` },
+                ]}
+                tickText={(value) => formatNumber(value)}
+              />
+            </figure>
+          );
+        })}
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+import { useState } from 'preact/hooks';
+import { lotArrives } from '../../application/cell/lot-arrives';
+import { releaseLot } from '../../application/cell/release-lot';
+import { scanLot } from '../../application/cell/scan-lot';
+import { undoLot } from '../../application/cell/undo-lot';
+import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
+import { useApp } from '../app';
+import { Stepper } from './stepper';
+import type { CellData } from './use-cell';
+
+/** One tap when a lot arrives, one when parts are free: at the moment of the tap. */
+export function LotTaps({ cell }: { cell: CellData }) {
+  const { bench } = useApp();
+  const { lots } = cell.history;
+  const [arriving, setArriving] = useState(cell.settings.arrivalLot);
+  const [leaving, setLeaving] = useState(cell.settings.trolley);
+  const [number, setNumber] = useState('');
+  const [problem, setProblem] = useState('');
+  const tell = (work: Promise<unknown>) =>
+    work.then(
+      () => setProblem(''),
+      (error) => setProblem(String(error)),
+    );
+  return (
+    <section class="stack cell-taps" aria-label={says.taps}>
+      <button type="button" class="button strong" onClick={() => tell(lotArrives(bench, arriving))}>
+        {says.arrived(says.parts(arriving))}
+      </button>
+      <button type="button" class="button" onClick={() => tell(releaseLot(bench, leaving))}>
+        {says.released(says.parts(leaving))}
+      </button>
+      <Stepper label={says.partsArrive} value={arriving} low={1} high={400} change={setArriving} />
+      <Stepper label={says.partsLeave} value={leaving} low={1} high={400} change={setLeaving} />
+      <form
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (number.trim() === '') return;
+          tell(scanLot(bench, lots, number, arriving));
+          setNumber('');
+        }}
+      >
+        <label class="field">
+          <span>{says.scan}</span>
+          <input
+            value={number}
+            autocomplete="off"
+            enterkeyhint="done"
+            onInput={(event) => setNumber(event.currentTarget.value)}
+          />
+        </label>
+        <p class="small quiet">{says.scanHint}</p>
+      </form>
+      {problem && (
+        <p class="fault" role="alert">
+          {says.failed(problem)}
+        </p>
+      )}
+      <div class="row">
+        <button type="button" class="button" disabled={!lots.last} onClick={() => undoLot(bench, lots)}>
+          {says.undo}
+        </button>
+      </div>
+    </section>
+  );
+}

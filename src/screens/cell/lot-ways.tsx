@@ -1,0 +1,52 @@
+import { useMemo, useState } from 'preact/hooks';
+import { compareLots, type LotComparison, type LotOut } from '../../domain/cell/compare-lots';
+import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
+import { decimalMinutes } from '../../i18n/format-duration';
+import type { ReckonedPart } from './reckon-parts';
+import { Stepper } from './stepper';
+import type { CellData } from './use-cell';
+
+const ways = ['batch', 'cell', 'line'] as const satisfies readonly (keyof LotComparison)[];
+const min = (ms: number) => decimalMinutes(ms, 1);
+const rows: readonly (readonly [keyof typeof says.lotRows, (out: LotOut) => string])[] = [
+  ['first', ({ firstMs }) => min(firstMs)],
+  ['last', ({ lastMs }) => min(lastMs)],
+  ['late', ({ lateMs }) => min(lateMs)],
+  ['inside', ({ inside }) => String(inside)],
+  // A wrong setting is seen on the first finished part: what was begun by then has it too.
+  ['faulty', ({ inside }) => String(inside)],
+];
+
+/** One lot, three ways of working it. */
+export function LotWays({ cell, part }: { cell: CellData; part: ReckonedPart }) {
+  const [lot, setLot] = useState(cell.settings.arrivalLot);
+  const compared = useMemo(() => compareLots(part.work, lot, 1), [part, lot]);
+  return (
+    <section class="stack">
+      <h2>{says.lotTitle(says.parts(lot))}</h2>
+      <Stepper label={says.lotSize} value={lot} low={1} high={200} change={setLot} />
+      <table class="sheet">
+        <thead>
+          <tr>
+            <td />
+            {ways.map((way) => (
+              <th key={way} scope="col">
+                {says.ways[way]}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(([name, show]) => (
+            <tr key={name}>
+              <th scope="row">{says.lotRows[name]}</th>
+              {ways.map((way) => (
+                <td key={way}>{show(compared[way])}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}

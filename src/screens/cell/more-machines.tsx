@@ -1,0 +1,56 @@
+import { useState } from 'preact/hooks';
+import { serveMachines } from '../../domain/cell/serve-machines';
+import { cellPeople as says } from '../../i18n/en/cell-people';
+import { formatNumber } from '../../i18n/format-number';
+import type { ReckonedPart } from './reckon-parts';
+import { Stepper } from './stepper';
+
+const percent = (share: number) => `${formatNumber(100 * share)} %`;
+
+/** One operator with one, two, three machines: who waits, and what a part costs. */
+export function MoreMachines({ part }: { part: ReckonedPart }) {
+  const [operator, setOperator] = useState(0);
+  const [machine, setMachine] = useState(0);
+  const served = serveMachines(part.cycle, { operator, machine });
+  if (!served) return null;
+  const { ideal, choices } = served;
+  const isCosted = choices[0]!.cost !== null;
+  const [cheapest] = [...choices].sort((a, b) => (a.cost ?? 0) - (b.cost ?? 0));
+  return (
+    <section class="stack">
+      <h2>{says.machinesTitle}</h2>
+      <p>
+        {says.ideal(formatNumber(ideal, 2))}{' '}
+        {isCosted && says.cheapest(says.machinesCount(cheapest!.machines))}
+      </p>
+      <table class="sheet">
+        <thead>
+          <tr>
+            <th scope="col">{says.machines.machines}</th>
+            <th scope="col">{says.machines.perHour}</th>
+            <th scope="col">{says.machines.operator}</th>
+            <th scope="col">{says.machines.machine}</th>
+            <th scope="col">{says.machines.random}</th>
+            {isCosted && <th scope="col">{says.machines.cost}</th>}
+          </tr>
+        </thead>
+        <tbody>
+          {choices.map((own) => (
+            <tr key={own.machines}>
+              <th scope="row">{own.machines}</th>
+              <td>{formatNumber(own.partsPerHour, 1)}</td>
+              <td>{percent(own.operatorWaits)}</td>
+              <td>{percent(own.machineWaits)}</td>
+              <td>{percent(own.lostAtRandom)}</td>
+              {own.cost !== null && <td>{formatNumber(own.cost, 3)}</td>}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <div class="cell-sides">
+        <Stepper label={says.operatorRate} value={operator} low={0} high={500} change={setOperator} />
+        <Stepper label={says.machineRate} value={machine} low={0} high={500} change={setMachine} />
+      </div>
+    </section>
+  );
+}

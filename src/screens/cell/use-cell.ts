@@ -1,0 +1,42 @@
+import { useEffect, useState } from 'preact/hooks';
+import { readCellSettings } from '../../application/cell/cell-settings';
+import { type CellHistory, readCellDays } from '../../application/cell/read-cell-days';
+import { type CellStudies, readCellStudies } from '../../application/cell/read-cell-studies';
+import type { CellSettings } from '../../domain/records/shop-fact';
+import { useApp } from '../app';
+
+export interface CellData extends CellStudies {
+  readonly history: CellHistory;
+  readonly settings: CellSettings;
+}
+
+export type CellFound =
+  | { readonly state: 'reading' }
+  | { readonly state: 'trouble'; readonly problem: string; readonly readAgain: () => void }
+  | { readonly state: 'read'; readonly cell: CellData };
+
+/** The studies, days, lots and settings of the cell, read again whenever something is recorded. */
+export function useCell(): CellFound {
+  const { bench } = useApp();
+  const [attempt, setAttempt] = useState(0);
+  const [found, setFound] = useState<CellFound>({ state: 'reading' });
+  const changes = bench.changes.value;
+  const isSaved = bench.saving.value.state === 'saved';
+  useEffect(() => {
+    let isCurrent = true;
+    const readAgain = () => setAttempt(attempt + 1);
+    Promise.all([readCellStudies(bench), readCellDays(bench), readCellSettings(bench)]).then(
+      ([studies, history, settings]) => {
+        if (isCurrent) setFound({ state: 'read', cell: { ...studies, history, settings } });
+      },
+      (error) => {
+        if (isCurrent) setFound({ state: 'trouble', problem: String(error), readAgain });
+      },
+    );
+    return () => {
+      isCurrent = false;
+    };
+    // The log has a record only once it is saved.
+  }, [bench, changes, isSaved, attempt]);
+  return found;
+}
