@@ -45,8 +45,7 @@ export const shop = {
     codeTaken: (code: string) => `Another part in use has the code ${code}. Nothing was changed.`,
     faults: {
       'not-a-time': 'This is not a time: write 1:48, 1.8 or 1,8. Nothing was changed.',
-      'over-59':
-        'A minute has 60 seconds, and an hour 60 minutes: the last figure is above 59. Nothing was changed.',
+      'over-59': 'Seconds, and minutes of an hour, go up to 59. Nothing was changed.',
       'too-short': 'A target is at least one second. Nothing was changed.',
       'too-long': 'A target is at most one day. Nothing was changed.',
     },

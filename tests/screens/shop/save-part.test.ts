@@ -33,10 +33,7 @@ describe('savePart', () => {
     ['0', 'A target is at least one second. Nothing was changed.'],
     ['0:00', 'A target is at least one second. Nothing was changed.'],
     ['99999', 'A target is at most one day. Nothing was changed.'],
-    [
-      '1:75',
-      'A minute has 60 seconds, and an hour 60 minutes: the last figure is above 59. Nothing was changed.',
-    ],
+    ['1:75', 'Seconds, and minutes of an hour, go up to 59. Nothing was changed.'],
     ['-1', 'This is not a time: write 1:48, 1.8 or 1,8. Nothing was changed.'],
   ])('says one sentence about a target of %s and takes nothing, the code neither', (target, sentence) => {
     expect(savePart(bench, null, { code: 'M', name: '', target })).toBe(sentence);
