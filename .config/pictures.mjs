@@ -40,6 +40,7 @@ await page.getByRole('button', { name: /^M/ }).first().tap();
 await page.getByLabel('Operator code').fill('K7');
 await page.getByLabel('Observer').fill('B4');
 await page.getByLabel('The person knows that this is recorded, and why').check();
+await button('set a standard time').tap();
 await button('To the watch').tap();
 await page.locator('.study-surface').tap();
 for (let tap = 0; tap < 13; tap += 1) {

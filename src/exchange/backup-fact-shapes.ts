@@ -1,13 +1,15 @@
 import type { LotFact, LotInside } from '../domain/records/lot-fact';
 import type { CellSettings, ShopFact, StopReason } from '../domain/records/shop-fact';
-import type { StudyFact, StudyHeading } from '../domain/records/study-fact';
+import type { PartSize } from '../domain/records/standard-fact';
+import { type StudyFact, type StudyHeading, studyPurposes } from '../domain/records/study-fact';
 import {
   type ElementDefinition,
   elementClasses,
   placements,
   workKinds,
 } from '../domain/shop/element-definition';
-import type { AllowanceTerms } from '../domain/study/allowance-terms';
+import type { AllowanceLine, AllowanceTerms } from '../domain/study/allowance-terms';
+import { frequencySources } from '../domain/study/seen-frequency';
 import type { StudyRow } from '../domain/study/study-row';
 import type { FieldsByKind } from './backup-fields';
 import {
@@ -48,13 +50,17 @@ const element = exactly<ElementDefinition>({
   work,
   placement,
   unitsPerOccurrence: units,
+  driver: optional(text),
 });
+
+const size = exactly<PartSize>({ driver: text, value: number });
 
 const allowance = numberThat(numberRules.allowance.holds);
 const termFields: Fields<AllowanceTerms> = {
   allowancePct: allowance,
   basis,
   machineAllowancePct: allowance,
+  lines: optional(listOf(exactly<AllowanceLine>({ name: text, pct: notNegative }))),
 };
 
 /** A share of the shift must leave some of the shift: no standard time could be computed otherwise. */
@@ -79,6 +85,11 @@ const heading: Fields<StudyHeading> = {
   terms,
   timing: optional(oneOf('continuous', 'snapback')),
   lanes: optional(oneOf(1, 2)),
+  purpose: optional(oneOf(...studyPurposes)),
+  agreement: optional(text),
+  plan: optional(text),
+  plannedCycles: optional(count),
+  sizes: optional(listOf(size)),
 };
 
 const rowFields = exactly<StudyRow>({
@@ -128,6 +139,23 @@ const shopFacts: FieldsByKind<ShopFact> = {
     study: optional(text),
   },
   'method-revised': { part: text, elements: listOf(element), partsPerCycle: positive, conditions: text },
+  'part-sized': { part: text, sizes: listOf(size) },
+  'standard-issued': {
+    part: text,
+    standardTimeMs: positive,
+    normalTimeMs: positive,
+    terms,
+    methodRevision: notNegative,
+    conditions: text,
+    studies: listOf(text),
+    cycles: count,
+    operators: listOf(text),
+    days: listOf(text),
+    uncertainty: orNull(notNegative),
+    inForceOn: text,
+    checkBy: text,
+    issuedBy: text,
+  },
   'person-added': { code: text },
   'person-removed': { code: text },
   'learning-set': { code: text, parts: notNegative },
@@ -198,6 +226,8 @@ const studyFacts: FieldsByKind<StudyFact> = {
   'reading-rated': { reading: text, ratingPct: rating },
   'reading-noted': { reading: text, note: text },
   'allowances-set': { terms },
+  'frequency-set': { elementNo: count, unitsPerOccurrence: units, source: oneOf(...frequencySources) },
+  'clock-checked': { elapsedMs: positive, beforeMs: notNegative, afterMs: notNegative },
   'study-imported': { starts: oneOf('study'), study: text, fileName: text, rows: listOf(row) },
 };
 

@@ -63,6 +63,7 @@ describe('an engineer with an empty shop', () => {
     await tapButton(page, 'Go on preparing');
     await page.getByText('clamp clicks').waitFor();
     await page.getByLabel('Allowance, %', { exact: true }).fill('14');
+    await tapButton(page, 'set a standard time');
     const toTheWatch = page.getByRole('button', { name: 'To the watch' });
     await toTheWatch.scrollIntoViewIfNeeded();
     await tap(page, toTheWatch);

@@ -2,6 +2,7 @@ import type { ElementDefinition } from '../shop/element-definition';
 import type { ShiftCalendar } from '../shop/shift-calendar';
 import type { LedgerCategory } from '../turn/ledger-category';
 import type { ReviewFact } from './review-fact';
+import type { StandardFact } from './standard-fact';
 
 /** Facts about the shop itself: what it makes, how, at what pace, and why work stops. */
 export type ShopFact =
@@ -41,6 +42,7 @@ export type ShopFact =
     }
   /** How the cell is fed, emptied and asked for. The whole setting: a later one replaces it. */
   | { readonly kind: 'cell-set'; readonly cell: CellSettings }
+  | StandardFact
   | LatchFact
   | ReviewFact;
 

@@ -1,6 +1,9 @@
 import type { ElementDefinition } from '../shop/element-definition';
 import type { AllowanceTerms } from '../study/allowance-terms';
+import type { FrequencySource } from '../study/seen-frequency';
+import type { TypedClock } from '../study/study-clock';
 import type { StudyRow } from '../study/study-row';
+import type { PartSize } from './standard-fact';
 
 /** What happens in a study: the taps of the engineer, and what is decided about them afterwards. */
 export type StudyFact =
@@ -33,6 +36,14 @@ export type StudyFact =
   | { readonly kind: 'reading-noted'; readonly reading: string; readonly note: string }
   | { readonly kind: 'allowances-set'; readonly terms: AllowanceTerms }
   | {
+      readonly kind: 'frequency-set';
+      readonly elementNo: number;
+      readonly unitsPerOccurrence: number;
+      readonly source: FrequencySource;
+    }
+  /** The clock check as a person read it off the shop's clock. */
+  | ({ readonly kind: 'clock-checked' } & TypedClock)
+  | {
       readonly kind: 'study-imported';
       readonly starts: 'study';
       readonly study: string;
@@ -58,4 +69,15 @@ export interface StudyHeading {
   readonly timing?: 'continuous' | 'snapback';
   /** Two: the operator and the machine are timed at once. Left out: one after the other. */
   readonly lanes?: 1 | 2;
+  readonly purpose?: StudyPurpose;
+  /** What was agreed with the person or with whoever speaks for them. */
+  readonly agreement?: string;
+  /** Who, when and how many cycles: the sampling plan in words, and its cycles as a number. */
+  readonly plan?: string;
+  readonly plannedCycles?: number;
+  /** How large the part is, where an element grows with it. */
+  readonly sizes?: readonly PartSize[];
 }
+
+export const studyPurposes = ['standard', 'check', 'improve'] as const;
+export type StudyPurpose = (typeof studyPurposes)[number];

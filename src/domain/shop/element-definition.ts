@@ -18,4 +18,6 @@ export interface ElementDefinition {
   readonly placement: Placement;
   /** An occasional element occurs once in this many work units; 1 for a repetitive one. */
   readonly unitsPerOccurrence: number;
+  /** What a variable element grows with, as `perimeter, m`. Left out: constant, the same for every size. */
+  readonly driver?: string;
 }

@@ -8,6 +8,13 @@ export interface AllowanceTerms {
   readonly basis: AllowanceBasis;
   /** Per cent on machine-controlled time. */
   readonly machineAllowancePct: number;
+  /** What the allowance is for, line by line; left out where only the sum was given. */
+  readonly lines?: readonly AllowanceLine[];
+}
+
+export interface AllowanceLine {
+  readonly name: string;
+  readonly pct: number;
 }
 
 export const noAllowances: AllowanceTerms = {

@@ -3,20 +3,25 @@ import { placeOnTimeline } from '../records/place-on-timeline';
 import type { StudyHeading } from '../records/study-fact';
 import { withoutUndone } from '../records/without-undone';
 import type { AllowanceTerms } from './allowance-terms';
-import type { Reading } from './study';
+import type { FrequencySource } from './seen-frequency';
+import type { Reading, Study } from './study';
+import type { TypedClock } from './study-clock';
 import type { StudyRow } from './study-row';
 import { foreignName } from './watch-in-hand';
 
-/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, notes, allowances. */
+/** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, notes, allowances … */
 export function applyCorrections(
   readings: readonly Reading[],
   records: readonly LogRecord[],
   first: AllowanceTerms,
   heading: StudyHeading | null,
-): { readings: Reading[]; terms: AllowanceTerms } {
+): Pick<Study, 'readings' | 'terms' | 'frequencies' | 'clock'> {
   const changes = new Map<string, Partial<StudyRow>>();
   const change = (id: string, part: Partial<StudyRow>) => changes.set(id, { ...changes.get(id), ...part });
   const notes = new Map<string, string>();
+  const frequencies = new Map<number, FrequencySource>();
+  const units = new Map<number, number>();
+  let clock: TypedClock | null = null;
   let terms = first;
   for (const { record } of withoutUndone(placeOnTimeline(records))) {
     const { fact } = record;
@@ -25,16 +30,33 @@ export function applyCorrections(
     else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });
     else if (fact.kind === 'reading-noted') notes.set(fact.reading, fact.note);
     else if (fact.kind === 'allowances-set') terms = fact.terms;
+    else if (fact.kind === 'frequency-set') {
+      frequencies.set(fact.elementNo, fact.source);
+      units.set(fact.elementNo, fact.unitsPerOccurrence);
+    } else if (fact.kind === 'clock-checked') {
+      clock = { elapsedMs: fact.elapsedMs, beforeMs: fact.beforeMs, afterMs: fact.afterMs };
+    }
   }
   return {
     terms,
+    frequencies,
+    clock,
     // While a study is timed this runs at every tap, and mostly nothing was corrected yet.
     readings: readings.map((reading) => {
       const changed = changes.get(reading.id);
       const note = notes.get(reading.id);
-      if (!changed && note === undefined && terms === first) return reading;
+      const unitsPerOccurrence = units.get(reading.row.elementNo) ?? reading.row.unitsPerOccurrence;
+      const isSame = terms === first && unitsPerOccurrence === reading.row.unitsPerOccurrence;
+      if (!changed && note === undefined && isSame) return reading;
       const { allowancePct, basis, machineAllowancePct } = terms;
-      const row = { ...reading.row, ...changed, allowancePct, allowanceBasis: basis, machineAllowancePct };
+      const row = {
+        ...reading.row,
+        ...changed,
+        unitsPerOccurrence,
+        allowancePct,
+        allowanceBasis: basis,
+        machineAllowancePct,
+      };
       return { ...reading, row: note === undefined ? row : noted(row, note, heading) };
     }),
   };

@@ -27,6 +27,7 @@ export function foldImportedStudy(
     heading: null,
     startedAt: first.stamp,
     undoable: null,
+    ended: null,
     watch: idleWatch(first.stamp),
     waits: [],
     ...applyCorrections(

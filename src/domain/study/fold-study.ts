@@ -65,13 +65,16 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   let run = first.stamp.run;
   let status: Study['status'] = 'open';
   let undoable: UndoableTap | null = null;
+  let ended: Study['ended'] = null;
   for (const { record, atMs } of withoutUndone(placed)) {
     if (record.stamp.run !== run && status === 'open') flagClock(inHand, 'reloaded');
     run = record.stamp.run;
     const told = record.fact as StudyFact | ClockFact;
     if (tapKinds.includes(told.kind)) undoable = undoableTap(inHand, told, recordKey(record));
-    if (told.kind === 'study-ended') status = 'ended';
-    else takeTap(inHand, told, recordKey(record), atMs);
+    if (told.kind === 'study-ended') {
+      status = 'ended';
+      ended = { stamp: record.stamp, atMs };
+    } else takeTap(inHand, told, recordKey(record), atMs);
   }
   return {
     id: recordKey(first),
@@ -79,6 +82,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     status,
     heading: fact,
     startedAt: first.stamp,
+    ended,
     watch: inHand.watch,
     waits: inHand.waits,
     undoable,
@@ -104,5 +108,11 @@ function headOfRows(heading: StudyHeading, startedAt: Stamp): Record<string, str
     started_at: localIso(startedAt.wallMs, startedAt.offsetMin),
     time_zone: startedAt.zone,
     note: '',
+    ...sizeColumns(heading),
   };
+}
+
+/** Sizes of the part stand on every row under the driver's name, so that the table alone says what a time grew with. */
+function sizeColumns({ sizes = [] }: StudyHeading): Record<string, string> {
+  return Object.fromEntries(sizes.map(({ driver, value }) => [driver, String(value)]));
 }

@@ -2,6 +2,8 @@ import type { Stamp } from '../records/stamp';
 import type { StudyHeading } from '../records/study-fact';
 import type { ElementDefinition } from '../shop/element-definition';
 import type { AllowanceTerms } from './allowance-terms';
+import type { FrequencySource } from './seen-frequency';
+import type { TypedClock } from './study-clock';
 import type { StudyRow } from './study-row';
 
 /** A row of a study that a correction can name. */
@@ -22,6 +24,12 @@ export interface Study {
   readonly heading: StudyHeading | null;
   readonly terms: AllowanceTerms;
   readonly startedAt: Stamp;
+  /** Null while it is timed, and for one from a table. */
+  readonly ended: { readonly stamp: Stamp; readonly atMs: number } | null;
+  /** The clock check as a person typed it; null where nobody did. */
+  readonly clock: TypedClock | null;
+  /** Where the frequencies of occasional elements come from, by element number; others are the method's. */
+  readonly frequencies: ReadonlyMap<number, FrequencySource>;
   readonly readings: readonly Reading[];
   /** Two lanes: what the operator stood waiting for the machine. */
   readonly waits: readonly { readonly cycle: number; readonly observedMs: number }[];

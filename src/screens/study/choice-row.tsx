@@ -3,7 +3,8 @@ import { useId } from 'preact/hooks';
 interface Props<T extends string> {
   readonly label: string;
   readonly options: Readonly<Record<T, string>>;
-  readonly value: T;
+  /** Empty while none is taken. */
+  readonly value: T | '';
   readonly onChoose: (value: T) => void;
 }
 

@@ -1,5 +1,5 @@
 import { study } from '../../i18n/en/study';
-import { elementsOf, type StudyDraft, wholeOf } from './study-draft';
+import { driversOf, elementsOf, type StudyDraft, sizesOf, wholeOf } from './study-draft';
 import { termsOf } from './terms-draft';
 
 const words = study.faults;
@@ -28,6 +28,9 @@ export function draftFaults(draft: StudyDraft): string[] {
   if (draft.operator.trim() === '') faults.push(words.operator);
   if (draft.observer.trim() === '') faults.push(words.observer);
   if (termsOf(draft.terms) === null) faults.push(words.allowances);
+  if (sizesOf(draft).length < driversOf(draft.elements).length) faults.push(words.sizes);
+  if (draft.plannedCycles.trim() !== '' && wholeOf(draft.plannedCycles) < 1) faults.push(words.plannedCycles);
+  if (draft.purpose === '') faults.push(words.purpose);
   if (!draft.told) faults.push(words.told);
   return faults;
 }

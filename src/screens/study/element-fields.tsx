@@ -74,6 +74,14 @@ export function ElementFields({ element, onChange, onRemove, onMoveUp, onMoveDow
           />
         )}
       </div>
+      {element.work !== 'machine' && element.elementClass !== 'occasional' && (
+        <TextField
+          label={words.driver}
+          value={element.driver}
+          hint={words.driverHint}
+          onInput={(driver) => onChange({ driver })}
+        />
+      )}
       <div class="row study-element-acts">
         <button type="button" class="button strong" onClick={onDone}>
           {words.done}

@@ -4,9 +4,10 @@ import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { PinAsk } from '../latch/pin-ask';
 import { useLatch } from '../latch/use-latch';
+import { ConditionFields } from './condition-fields';
 import { methodFaults } from './draft-faults';
 import { MethodSheet } from './method-sheet';
-import { isRevised, type StudyDraft } from './study-draft';
+import { driversOf, isRevised, type StudyDraft } from './study-draft';
 import { TextField } from './text-field';
 
 const words = study.prepare;
@@ -48,13 +49,18 @@ export function MethodSection({ draft, part, onChange, onKeep }: Props) {
           narrow
           onInput={(partsPerCycle) => onChange({ partsPerCycle })}
         />
-        <TextField
-          label={words.conditions}
-          value={draft.conditions}
-          hint={words.conditionsHint}
-          onInput={(conditions) => onChange({ conditions })}
-        />
+        {driversOf(draft.elements).map((driver) => (
+          <TextField
+            key={driver}
+            label={words.size(driver)}
+            value={draft.sizes[driver] ?? ''}
+            mode="decimal"
+            narrow
+            onInput={(typed) => onChange({ sizes: { ...draft.sizes, [driver]: typed } })}
+          />
+        ))}
       </div>
+      <ConditionFields conditions={draft.conditions} onChange={(conditions) => onChange({ conditions })} />
       {isChanged && (
         <div class="row">
           <button type="button" class="button" disabled={isReadOnly || isShut} onClick={keep}>

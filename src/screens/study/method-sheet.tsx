@@ -94,7 +94,7 @@ interface LineProps {
 }
 
 function ElementLine({ number, element, onOpen }: LineProps) {
-  const { name, breakPoint, elementClass, units } = element;
+  const { name, breakPoint, elementClass, units, driver } = element;
   return (
     <tr>
       <td>{number}</td>
@@ -104,6 +104,7 @@ function ElementLine({ number, element, onOpen }: LineProps) {
       </td>
       <td class="words">
         {kindWords(element)}
+        {driver !== '' && <div class="quiet small">{words.growsWith(driver)}</div>}
         {elementClass === 'occasional' && (
           <div class="quiet small">
             {wholeOf(units) > 0 ? words.onceIn(wholeOf(units)) : words.onceInMissing}

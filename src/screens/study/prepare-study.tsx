@@ -1,4 +1,5 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
+import { readStandards } from '../../application/shop/read-standards';
 import { reviseMethod } from '../../application/shop/revise-method';
 import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
@@ -21,6 +22,7 @@ import {
   wholeOf,
 } from './study-draft';
 import { TermsFields } from './terms-fields';
+import { TextField } from './text-field';
 
 const words = study.prepare;
 
@@ -45,8 +47,24 @@ export function PrepareStudy() {
   };
   const choosePart = (id: string) => {
     const chosen = bench.shop.value.parts.find((other) => other.id === id);
-    change({ part: id, ...draftOfMethod(chosen?.methods.at(-1)) });
+    change({ part: id, ...draftOfMethod(chosen?.methods.at(-1)), sizes: {} });
   };
+  // The part's sizes come from the log a moment later, and never over what was typed.
+  useEffect(() => {
+    if (draft.part === '' || Object.keys(draft.sizes).length > 0) return;
+    let isCurrent = true;
+    readStandards(bench).then((known) => {
+      const sizes = known.get(draft.part)?.sizes ?? [];
+      if (!isCurrent || sizes.length === 0) return;
+      setDraft((now) => ({
+        ...now,
+        sizes: Object.fromEntries(sizes.map(({ driver, value }) => [driver, String(value)])),
+      }));
+    });
+    return () => {
+      isCurrent = false;
+    };
+  }, [bench, draft.part, draft.sizes]);
   const keepMethod = () => {
     if (!isRevised(draft, method)) return;
     reviseMethod(bench, draft.part, elementsOf(draft.elements), {
@@ -88,6 +106,24 @@ export function PrepareStudy() {
             <h2 id="study-terms">{words.allowances}</h2>
             <TermsFields terms={draft.terms} onChange={(terms) => change({ terms })} />
           </section>
+          <section class="stack" aria-labelledby="study-plan">
+            <h2 id="study-plan">{words.plan}</h2>
+            <div class="study-method-foot">
+              <TextField
+                label={words.plannedCycles}
+                value={draft.plannedCycles}
+                mode="numeric"
+                narrow
+                onInput={(plannedCycles) => change({ plannedCycles })}
+              />
+              <TextField
+                label={words.planWords}
+                value={draft.plan}
+                hint={words.planHint}
+                onInput={(plan) => change({ plan })}
+              />
+            </div>
+          </section>
           <section class="stack" aria-labelledby="study-watch">
             <h2 id="study-watch">{words.watch}</h2>
             <div class="row study-terms">
@@ -118,6 +154,18 @@ export function PrepareStudy() {
                 <li key={caution}>{caution}</li>
               ))}
             </ul>
+            <ChoiceRow
+              label={words.purpose}
+              options={words.purposes}
+              value={draft.purpose}
+              onChoose={(purpose) => change({ purpose })}
+            />
+            <TextField
+              label={words.agreement}
+              value={draft.agreement}
+              hint={words.agreementHint}
+              onInput={(agreement) => change({ agreement })}
+            />
             <label class="study-told">
               <input
                 type="checkbox"

@@ -1,3 +1,4 @@
+import { sizePart } from '../../application/shop/size-part';
 import { startStudy } from '../../application/study/start-study';
 import type { Stamp } from '../../domain/records/stamp';
 import type { MethodRevision, Part } from '../../domain/shop/shop';
@@ -12,7 +13,7 @@ import { momentWords } from './moment-words';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
-import type { StudyDraft } from './study-draft';
+import { planOf, type StudyDraft } from './study-draft';
 import { termsOf } from './terms-draft';
 import { WatchHead } from './watch-head';
 
@@ -35,6 +36,8 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
   const isTwoLanes = draft.lanes === '2' && hasTwoLanes(elements);
   const start = (at: Stamp) => {
     keptDraft.drop(app);
+    const plan = planOf(draft);
+    if (plan.sizes) sizePart(bench, part.id, plan.sizes);
     const id = startStudy(
       bench,
       {
@@ -51,6 +54,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
         terms: termsOf(draft.terms) ?? noAllowances,
         timing: draft.timing,
         lanes: isTwoLanes ? 2 : 1,
+        ...plan,
       },
       at,
     );

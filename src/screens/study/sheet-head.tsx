@@ -1,8 +1,12 @@
+import type { StudyHeading } from '../../domain/records/study-fact';
 import type { Study } from '../../domain/study/study';
+import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { momentWords } from './moment-words';
 
 const words = studySheet.head;
+/** Lines that are left away where nothing was said. */
+const optional: readonly string[] = [words.agreement, words.plan, words.sizes, words.purpose];
 
 /** What stands at the head of the form: which work, whose pace, under which conditions. */
 export function SheetHead({ study }: { study: Study }) {
@@ -20,17 +24,29 @@ export function SheetHead({ study }: { study: Study }) {
     [words.cycles, String(Math.max(0, ...readings.map(({ row: { cycle } }) => cycle)))],
     [words.perCycle, String(row?.partsPerCycle ?? heading?.partsPerCycle ?? 1)],
     [words.told, heading?.personTold ? words.toldYes : ''],
+    [words.purpose, heading?.purpose ? allWords.prepare.purposes[heading.purpose] : ''],
+    [words.agreement, heading?.agreement],
+    [words.plan, planWords(heading)],
+    [words.sizes, heading?.sizes?.map(({ driver, value }) => `${driver} ${value}`).join('; ')],
     [words.source, status === 'imported' ? words.imported : words.timed],
     [words.conditions, heading?.conditions ?? carried.conditions],
   ];
   return (
     <dl class="study-head">
-      {lines.map(([name, value]) => (
-        <div key={name}>
-          <dt>{name}</dt>
-          <dd>{value || words.notStated}</dd>
-        </div>
-      ))}
+      {lines
+        .filter(([name, value]) => value || !optional.includes(name))
+        .map(([name, value]) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd>{value || words.notStated}</dd>
+          </div>
+        ))}
     </dl>
   );
+}
+
+function planWords(heading: StudyHeading | null): string {
+  const { plan = '', plannedCycles } = heading ?? {};
+  const cycles = plannedCycles === undefined ? '' : words.planned(plannedCycles);
+  return [cycles, plan].filter((part) => part !== '').join('; ');
 }

@@ -1,4 +1,5 @@
-import type { StudyHeading } from '../../domain/records/study-fact';
+import type { PartSize } from '../../domain/records/standard-fact';
+import type { StudyHeading, StudyPurpose } from '../../domain/records/study-fact';
 import type {
   ElementClass,
   ElementDefinition,
@@ -19,6 +20,8 @@ export interface ElementDraft {
   readonly units: string;
   readonly work: WorkKind;
   readonly placement: Placement;
+  /** What it grows with; empty for a constant element. */
+  readonly driver: string;
 }
 
 /** A study as it is being prepared. */
@@ -33,6 +36,13 @@ export interface StudyDraft {
   readonly told: boolean;
   readonly timing: 'continuous' | 'snapback';
   readonly lanes: '1' | '2';
+  /** Empty until it is said. */
+  readonly purpose: StudyPurpose | '';
+  readonly agreement: string;
+  readonly plan: string;
+  readonly plannedCycles: string;
+  /** Typed sizes of the part, by driver. */
+  readonly sizes: Readonly<Record<string, string>>;
 }
 
 export function emptyStudyDraft(last: StudyHeading | null): StudyDraft {
@@ -47,6 +57,11 @@ export function emptyStudyDraft(last: StudyHeading | null): StudyDraft {
     told: false,
     timing: 'continuous',
     lanes: '1',
+    purpose: '',
+    agreement: '',
+    plan: '',
+    plannedCycles: '',
+    sizes: {},
   };
 }
 
@@ -55,8 +70,9 @@ export function draftOfMethod(
   method: MethodRevision | undefined,
 ): Pick<StudyDraft, 'elements' | 'partsPerCycle' | 'conditions'> {
   return {
-    elements: (method?.elements ?? []).map(({ unitsPerOccurrence, ...element }, key) => ({
+    elements: (method?.elements ?? []).map(({ unitsPerOccurrence, driver = '', ...element }, key) => ({
       ...element,
+      driver,
       key,
       units: element.elementClass === 'occasional' ? String(unitsPerOccurrence) : '',
     })),
@@ -74,18 +90,20 @@ export function newElementDraft(elements: readonly ElementDraft[]): ElementDraft
     units: '',
     work: 'manual',
     placement: 'external',
+    driver: '',
   };
 }
 
 /** The elements as a method holds them. An element of every cycle occurs once in one, whatever was typed. */
 export function elementsOf(drafts: readonly ElementDraft[]): ElementDefinition[] {
-  return drafts.map(({ name, breakPoint, elementClass, units, work, placement }) => ({
+  return drafts.map(({ name, breakPoint, elementClass, units, work, placement, driver }) => ({
     name: name.trim(),
     breakPoint: breakPoint.trim(),
     elementClass,
     work,
     placement,
     unitsPerOccurrence: elementClass === 'occasional' ? wholeOf(units) : 1,
+    ...(driver.trim() === '' ? {} : { driver: driver.trim() }),
   }));
 }
 
@@ -105,6 +123,37 @@ export function isRevised(draft: StudyDraft, method: MethodRevision | undefined)
   );
 }
 
-function ordered({ name, breakPoint, elementClass, work, placement, unitsPerOccurrence }: ElementDefinition) {
-  return [name, breakPoint, elementClass, work, placement, unitsPerOccurrence];
+function ordered(element: ElementDefinition) {
+  const { name, breakPoint, elementClass, work, placement, unitsPerOccurrence, driver = '' } = element;
+  return [name, breakPoint, elementClass, work, placement, unitsPerOccurrence, driver];
+}
+
+/** What the elements of the method grow with, each once. */
+export function driversOf(drafts: readonly ElementDraft[]): string[] {
+  return [...new Set(drafts.map(({ driver }) => driver.trim()).filter((driver) => driver !== ''))];
+}
+
+/** The sizes typed for these drivers; a size that is no number above zero is missing. */
+export function sizesOf({ elements, sizes }: StudyDraft): PartSize[] {
+  return driversOf(elements).flatMap((driver) => {
+    const value = Number((sizes[driver] ?? '').trim().replace(',', '.') || Number.NaN);
+    return Number.isFinite(value) && value > 0 ? [{ driver, value }] : [];
+  });
+}
+
+/** What was said beside the method: only what was said at all. */
+export function planOf(
+  draft: StudyDraft,
+): Pick<StudyHeading, 'purpose' | 'agreement' | 'plan' | 'plannedCycles' | 'sizes'> {
+  const { purpose, plannedCycles } = draft;
+  const agreement = draft.agreement.trim();
+  const plan = draft.plan.trim();
+  const sizes = sizesOf(draft);
+  return {
+    ...(purpose === '' ? {} : { purpose }),
+    ...(agreement === '' ? {} : { agreement }),
+    ...(plan === '' ? {} : { plan }),
+    ...(wholeOf(plannedCycles) < 1 ? {} : { plannedCycles: wholeOf(plannedCycles) }),
+    ...(sizes.length === 0 ? {} : { sizes }),
+  };
 }

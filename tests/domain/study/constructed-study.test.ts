@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
 import { beginOccasional } from '../../../src/application/study/begin-occasional';
+import { checkClock } from '../../../src/application/study/check-clock';
 import { endElement } from '../../../src/application/study/end-element';
 import { endStudy } from '../../../src/application/study/end-study';
 import { setAllowances } from '../../../src/application/study/set-allowances';
+import { seenFrequency } from '../../../src/domain/study/seen-frequency';
+import { studyClock } from '../../../src/domain/study/study-clock';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
 import { element, openStudy, studyOf } from './study-at-the-bench';
 
@@ -102,5 +105,31 @@ describe('the constructed study, tapped at its times', () => {
     expect(total(false)).toBe(ms(3.94));
     expect(total(true)).toBe(ms(0.35));
     expect(total(false) + total(true)).toBe(ms(4.29));
+  });
+
+  it('passes the clock check: 2.63 min check time, 6.92 recorded of 7.00, 0.08 unaccounted, 1.143 %', async () => {
+    const bench = await tapThrough();
+    // Shop clock 10:00 to 10:07; 1.50 min elapsed before the first tap and 1.13 after the last.
+    checkClock(bench, studyOf(bench), { elapsedMs: ms(7), beforeMs: ms(1.5), afterMs: ms(1.13) });
+    const clock = studyClock(studyOf(bench))!;
+    expect(clock).toMatchObject({
+      effectiveMs: ms(3.94),
+      ineffectiveMs: ms(0.35),
+      checkTime: ms(2.63),
+      recorded: ms(6.92),
+      unaccounted: ms(0.08),
+      usable: true,
+      isTyped: true,
+    });
+    expect(clock.errorShare * 100).toBeCloseTo(1.143, 3);
+  });
+
+  it('takes D as once in 5, as the method says, and 1 in 5 was seen too, with an interval too wide to plan by', async () => {
+    const rows = studyOf(await tapThrough()).readings.map(({ row }) => row);
+    const seen = seenFrequency(rows, 'D')!;
+    expect(seen).toMatchObject({ occurrences: 1, workUnits: 5, perUnit: 0.2, tooFewSeen: true });
+    expect(summariseStudy(rows).elements.find(({ element: name }) => name === 'D')!.normalPerUnitMs).toBe(
+      ms(0.034),
+    );
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { MethodRevision } from '../../../src/domain/shop/shop';
+import { conditionsOf, conditionsText } from '../../../src/screens/study/conditions';
 import { draftFaults } from '../../../src/screens/study/draft-faults';
 import {
   draftOfMethod,
@@ -36,6 +37,7 @@ function draft(change: Partial<StudyDraft> = {}): StudyDraft {
     operator: 'K7',
     observer: 'E1',
     told: true,
+    purpose: 'standard',
     ...change,
   };
 }
@@ -55,6 +57,7 @@ describe('a method on the sheet', () => {
       { elements: [...draft().elements, line({ name: 'Unload', key: 1 })] },
       { partsPerCycle: '2' },
       { conditions: 'P120' },
+      { elements: [{ ...load!, driver: 'perimeter, m' }] },
     ];
     for (const change of changes) expect(isRevised(draft(change), method)).toBe(true);
   });
@@ -88,6 +91,9 @@ describe('what a study lacks', () => {
       [{ operator: ' ' }, 'Give the operator’s code.'],
       [{ observer: '' }, 'Say who observes.'],
       [{ terms: { ...draft().terms, allowance: '100' } }, 'An allowance is a number from 0 to below 100.'],
+      [{ purpose: '' }, 'Say what the study is for.'],
+      [{ elements: [line({ driver: 'perimeter, m' })] }, 'An element grows with the size of the part'],
+      [{ plannedCycles: 'ten' }, 'Cycles planned are a whole number.'],
       [{ told: false }, 'The person has to know before the first tap.'],
     ];
     for (const [change, sentence] of cases) {
@@ -114,5 +120,21 @@ describe('allowances as they are typed', () => {
   it('come back as they were kept', () => {
     const terms = { allowancePct: 17.65, basis: 'normal_time', machineAllowancePct: 30 } as const;
     expect(termsOf(draftOfTerms(terms))).toEqual(terms);
+  });
+});
+
+describe('conditions', () => {
+  it('are one text of names and values, and come back from it', () => {
+    const conditions = [
+      { name: 'feed', value: '70 %' },
+      { name: '', value: 'P180' },
+    ];
+    expect(conditionsText(conditions)).toBe('feed: 70 %; P180');
+    expect(conditionsOf('feed: 70 %; P180')).toEqual(conditions);
+  });
+
+  it('of a text somebody wrote freely stand alone, and one without a value is none yet', () => {
+    expect(conditionsOf('MDF, white, wet')).toEqual([{ name: '', value: 'MDF, white, wet' }]);
+    expect(conditionsText([{ name: 'feed', value: ' ' }])).toBe('');
   });
 });

@@ -1,0 +1,51 @@
+import { localDay } from '../day/local-day';
+import { compareRecords } from '../records/compare-records';
+import type { LogRecord } from '../records/log-record';
+import { recordKey } from '../records/record-key';
+import type { IssuedStandard, PartSize } from '../records/standard-fact';
+
+/** A standard of a part; a later one takes its place and it stays as it is. */
+export interface StandardRevision extends IssuedStandard {
+  readonly id: string;
+  /** 1, 2, 3 … for the part. */
+  readonly revision: number;
+  readonly issuedOn: string;
+}
+
+/** What the shop knows of a part beside its target: how large it is, and its standards, oldest first. */
+export interface PartStandards {
+  readonly sizes: readonly PartSize[];
+  readonly standards: readonly StandardRevision[];
+}
+
+export const noStandards: PartStandards = { sizes: [], standards: [] };
+
+/** Sizes and standards by part, from the records of the shop's stream. Read when asked for: Pace never needs it. */
+export function foldStandards(shop: readonly LogRecord[]): ReadonlyMap<string, PartStandards> {
+  const parts = new Map<string, PartStandards>();
+  for (const record of [...shop].sort(compareRecords)) {
+    const { fact } = record;
+    if (fact.kind === 'part-sized') {
+      parts.set(fact.part, { ...(parts.get(fact.part) ?? noStandards), sizes: fact.sizes });
+    } else if (fact.kind === 'standard-issued') {
+      const { kind: _, part, ...issued } = fact;
+      const known = parts.get(part) ?? noStandards;
+      const revision: StandardRevision = {
+        ...issued,
+        id: recordKey(record),
+        revision: known.standards.length + 1,
+        issuedOn: localDay(record.stamp),
+      };
+      parts.set(part, { ...known, standards: [...known.standards, revision] });
+    }
+  }
+  return parts;
+}
+
+/** The standard that holds on a day: the last one issued of those in force by then; null when none is. */
+export function standardInForce(
+  standards: readonly StandardRevision[],
+  day: string,
+): StandardRevision | null {
+  return standards.findLast(({ inForceOn }) => inForceOn <= day) ?? null;
+}

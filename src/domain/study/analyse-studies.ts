@@ -1,0 +1,97 @@
+import { meanInterval } from '../../statistics/mean-interval';
+import { operatorDayInterval } from '../../statistics/operator-day-interval';
+import { totalUncertainty } from '../../statistics/total-uncertainty';
+import { groupBy } from '../group-by';
+import type { AllowanceTerms } from './allowance-terms';
+import { cycleTimes, FEWEST_FOR_INTERVAL, RATING_UNCERTAINTY } from './study-progress';
+import type { StudyRow } from './study-row';
+import { type StudySummary, summariseStudy } from './summarise-study';
+
+/** One study of several: its rows, and whose pace on which day. */
+export interface StudyInAnalysis {
+  readonly id: string;
+  readonly title: string;
+  readonly operator: string;
+  /** As 2026-03-09; empty where a table does not say. */
+  readonly day: string;
+  readonly rows: readonly StudyRow[];
+}
+
+/** A standard from one study or several, and how wide it stands. */
+export interface StudiesAnalysis {
+  /** All readings of all studies together. */
+  readonly together: StudySummary;
+  readonly each: readonly StudySummary[];
+  readonly cycles: number;
+  readonly operators: readonly string[];
+  readonly days: readonly string[];
+  /** Operator-days: this, not the number of cycles, is what the interval stands on. */
+  readonly groups: number;
+  /** Half-width of the interval of the cycle, as a share; null when too little was read. */
+  readonly sampling: number | null;
+  /** With the rating's own uncertainty, and that of frequencies only seen; null likewise. */
+  readonly uncertainty: number | null;
+}
+
+/**
+ * The analysis of studies. Elements are matched by name and every reading counts once. With two operator-days or
+ * more the interval is that of the job, from the spread between them; with one it speaks of that morning alone.
+ *
+ * @param frequencyShare half the width of the seen frequencies' intervals, as a share of the standard time
+ * @throws {RangeError} analyseStudies requires at least one study with a reading
+ */
+export function analyseStudies(
+  studies: readonly StudyInAnalysis[],
+  terms: AllowanceTerms,
+  frequencyShare = 0,
+): StudiesAnalysis {
+  const rows = pooledRows(studies, terms);
+  if (rows.length === 0) throw new RangeError('analyseStudies requires at least one study with a reading');
+  const operatorDays = groupBy(studies, ({ operator, day }) => `${operator} ${day}`);
+  const cyclesOf = [...operatorDays.values()]
+    .map((own) => own.flatMap((study) => cycleTimes(study.rows)))
+    .filter((cycles) => cycles.length > 0);
+  const cycles = cyclesOf.flat();
+  const sampling = samplingOf(cyclesOf, cycles);
+  return {
+    together: summariseStudy(rows),
+    each: studies.map((study) => summariseStudy(study.rows)),
+    cycles: cycles.length,
+    operators: distinct(studies.map(({ operator }) => operator)),
+    days: distinct(studies.map(({ day }) => day)),
+    groups: cyclesOf.length,
+    sampling,
+    uncertainty:
+      sampling === null
+        ? null
+        : totalUncertainty({ sampling, rating: RATING_UNCERTAINTY, frequency: frequencyShare }).total,
+  };
+}
+
+/** The rows of several studies as those of one, under one set of allowances; cycles keep apart. */
+export function pooledRows(studies: readonly StudyInAnalysis[], terms: AllowanceTerms): StudyRow[] {
+  let before = 0;
+  return studies.flatMap(({ rows }) => {
+    const first = before;
+    before += rows.reduce((most, { cycle }) => Math.max(most, cycle), 0);
+    return rows.map((row) => ({
+      ...row,
+      cycle: first + row.cycle,
+      allowancePct: terms.allowancePct,
+      allowanceBasis: terms.basis,
+      machineAllowancePct: terms.machineAllowancePct,
+    }));
+  });
+}
+
+function samplingOf(groups: readonly (readonly number[])[], all: readonly number[]): number | null {
+  if (all.length < FEWEST_FOR_INTERVAL || all.every((ms) => ms === 0)) return null;
+  const hasSpread = groups.length > 1 && groups.some((cycles) => cycles.length > 1);
+  return hasSpread
+    ? operatorDayInterval(groups, 0.95).relativeHalfWidth
+    : meanInterval(all, 0.95).relativeHalfWidth;
+}
+
+function distinct(values: readonly string[]): string[] {
+  return [...new Set(values.filter((value) => value !== ''))];
+}

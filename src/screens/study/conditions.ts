@@ -1,0 +1,27 @@
+/** One condition, such as feed: 70 %. */
+export interface Condition {
+  readonly name: string;
+  readonly value: string;
+}
+
+/** Conditions as one text, `feed: 70 %; passes: 2`; what has no name stands alone. */
+export function conditionsText(conditions: readonly Condition[]): string {
+  return conditions
+    .filter(({ value }) => value.trim() !== '')
+    .map(({ name, value }) => [name.trim(), value.trim()].filter((part) => part !== '').join(': '))
+    .join('; ');
+}
+
+/** The conditions of a text, whoever wrote it. */
+export function conditionsOf(text: string): Condition[] {
+  return text
+    .split(';')
+    .map((one) => one.trim())
+    .filter((one) => one !== '')
+    .map((one) => {
+      const [name, ...rest] = one.split(':');
+      return rest.length === 0
+        ? { name: '', value: one }
+        : { name: name!.trim(), value: rest.join(':').trim() };
+    });
+}
