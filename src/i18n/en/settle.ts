@@ -49,7 +49,7 @@ export const settle = {
   yourCode: 'Your code',
   reason: 'Reason',
   whoHint: 'Your code goes with the answer. It is asked once.',
-  whoAndWhyHint: 'Your code and a reason go with it, because a part or a person changes.',
+  whoAndWhyHint: 'Your code and a reason go with it.',
   reasons: ['Wrong part was chosen', 'Wrong person was chosen', 'Told by the operator', 'Noted on paper'],
   rightCode: 'Code of the person it was',
   answerWith: (answer: string) => `Answer: ${answer}`,

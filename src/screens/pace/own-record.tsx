@@ -1,16 +1,16 @@
 import './own-record.css';
 import { localDay } from '../../domain/day/local-day';
-import { partsOfDay } from '../../domain/day/part-of-day';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
+import { PutRight } from '../settle/put-right';
 import { LedgerSheet } from './ledger-sheet';
 import { OwnDoubts } from './own-doubts';
 import { OwnNote } from './own-note';
-import { PartsSheet } from './parts-sheet';
+import { OwnParts } from './own-parts';
 import { PositionText } from './position-text';
 import { StoppageSheet } from './stoppage-sheet';
 import { timeOfDay } from './time-of-day';
@@ -18,7 +18,8 @@ import { timeOfDay } from './time-of-day';
 /** What the operator sees before anyone else: the turn's parts, where its time went, and its stoppages. */
 export function OwnRecord({ turn }: { turn: Turn }) {
   const { bench } = useApp();
-  const { person, startedAt, lastStamp } = turn;
+  const { people, startedAt, lastStamp } = turn;
+  const codes = [...new Set(people.map(({ person }) => person))].join(', ');
   const day = localDay(startedAt);
   const lastDay = localDay(lastStamp);
   const endedAt = lastDay === day ? timeOfDay(lastStamp) : `${formatDay(lastDay)}, ${timeOfDay(lastStamp)}`;
@@ -28,7 +29,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       <header class="row spread">
         <div>
           <h1>{own.ownTitle}</h1>
-          <p class="number">{own.ownWhen(person, formatDay(day), timeOfDay(startedAt), endedAt)}</p>
+          <p class="number">{own.ownWhen(codes, formatDay(day), timeOfDay(startedAt), endedAt)}</p>
         </div>
         <button type="button" class="button strong pace-another" onClick={() => bench.putAwayTurn()}>
           {own.startAnother}
@@ -47,11 +48,12 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       )}
       <OwnDoubts turn={turn} />
       <div class="pace-own-sheets">
-        <PartsSheet lines={partsOfDay(turn.cycles)} />
+        <OwnParts turn={turn} />
         <LedgerSheet turn={turn} />
         <StoppageSheet turn={turn} />
         <OwnNote key={turn.id} turn={turn} />
       </div>
+      <PutRight turns={[turn]} isAtStation />
     </div>
   );
 }
