@@ -221,10 +221,9 @@ const turnFacts: ByKind<TurnFact> = {
         by: text,
         why: text,
         lastedMs: ms,
-        lines: fc.array(
-          fc.record({ ...inHand, done: fc.nat(40), rework: fc.nat(2), scrap: fc.nat(2) }),
-          { maxLength: 2 },
-        ),
+        lines: fc.array(fc.record({ ...inHand, done: fc.nat(40), rework: fc.nat(2), scrap: fc.nat(2) }), {
+          maxLength: 2,
+        }),
         stops: fc.array(fc.record({ category, reason: text, label: text, lostMs: ms }), { maxLength: 2 }),
       }),
     },
@@ -309,6 +308,7 @@ const turnFacts: ByKind<TurnFact> = {
     person: text,
     parts: fc.nat(200),
   }),
+  'turn-noted': fc.record({ kind: fc.constant('turn-noted'), note: text }),
   'parts-counted': fc.record({ kind: fc.constant('parts-counted'), count: fc.nat(500), by: text }),
   'person-changed': fc.record({ kind: fc.constant('person-changed'), person: text }),
   'shift-planned': fc.record({
@@ -332,7 +332,6 @@ const turnFacts: ByKind<TurnFact> = {
     reason: text,
     label: text,
     by: text,
-  'turn-noted': fc.record({ kind: fc.constant('turn-noted'), note: text }),
     why: text,
   }),
   'part-set-aside': fc.record({ kind: fc.constant('part-set-aside'), partDone: key, cause: text, by: text }),
@@ -392,6 +391,7 @@ const studyFacts: ByKind<StudyFact> = {
   'reading-restored': fc.record({ kind: fc.constant('reading-restored'), reading: key }),
   'reading-rated': fc.record({ kind: fc.constant('reading-rated'), reading: key, ratingPct }),
   'reading-noted': fc.record({ kind: fc.constant('reading-noted'), reading: key, note: text }),
+  'allowances-set': fc.record({ kind: fc.constant('allowances-set'), terms }),
   'frequency-set': fc.record({
     kind: fc.constant('frequency-set'),
     elementNo: fc.integer({ min: 1, max: 9 }),
@@ -404,7 +404,6 @@ const studyFacts: ByKind<StudyFact> = {
     beforeMs: ms,
     afterMs: ms,
   }),
-  'allowances-set': fc.record({ kind: fc.constant('allowances-set'), terms }),
   'study-imported': fc.record({
     kind: fc.constant('study-imported'),
     starts: fc.constant('study'),
