@@ -39,9 +39,9 @@ export type Doubt = {
       readonly suggestion: { readonly fits: PartInHand; readonly partsDone: readonly string[] };
     }
   | {
-      /** Nobody was there for a long time: is it still the same person? */
+      /** Nobody was there for a long time, or the shift has ended: is it still the same person? */
       readonly kind: 'same-person';
-      readonly suggestion: { readonly person: string };
+      readonly suggestion: { readonly person: string; readonly isShiftEnd?: boolean };
     }
 );
 

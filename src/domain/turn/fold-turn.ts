@@ -17,6 +17,7 @@ import { plannedShift } from './planned-shift';
 import { reclassifyLedger } from './reclassify-ledger';
 import { withRework } from './rework-times';
 import { secondTaps } from './second-taps';
+import { shiftEndDoubts } from './shift-end-doubt';
 import { spannedBreaks } from './spanned-breaks';
 import type { Cycle, Turn } from './turn';
 import { TurnBuilder } from './turn-builder';
@@ -88,9 +89,13 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     stoppages: building.stoppages,
     gaps: building.gapsTaken,
     changes: building.changes,
-    doubts: [...tapped, ...breaks, ...missedTaps(cycles, parts, netTimesMs), ...wrong].sort(
-      (a, b) => a.toMs - b.toMs,
-    ),
+    doubts: [
+      ...tapped,
+      ...breaks,
+      ...missedTaps(cycles, parts, netTimesMs),
+      ...wrong,
+      ...shiftEndDoubts({ planned, people }, cycles, remarks),
+    ].sort((a, b) => a.toMs - b.toMs),
     confirmedParts: remarks.confirmedParts,
     partBeganAtMs: building.partBeganAtMs,
     partStoppedMs: building.partStoppedMs,

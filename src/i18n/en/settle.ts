@@ -31,6 +31,7 @@ export const settle = {
   breakTaken: 'Yes, a break',
   breakWorked: 'No, worked on',
   stillPerson: (ms: number, person: string) => `Away for ${roundedClockFace(ms)}. Still ${person} after it?`,
+  stillAfterShift: (person: string) => `The shift has ended. Still ${person} after it?`,
   yes: 'Yes',
   someoneElse: 'Someone else',
   saidAtStation: 'said at the station',

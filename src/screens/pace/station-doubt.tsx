@@ -18,7 +18,7 @@ export function StationDoubt({ turn, doubt, open, acted }: Props) {
       turn={turn}
       doubt={doubt}
       choose={(choice, event) => {
-        // Another person ends this turn and begins a new one.
+        // Whoever it is now is chosen beside the end of the turn.
         if ('asks' in choice) return open(choice.asks === 'why' ? 'gap' : 'end', event);
         choice.say(operatorOf(turn));
         acted();

@@ -67,7 +67,7 @@ export function DoubtList({ turns, who, setWho }: Props) {
               />
             )}
             {open?.isWhoKnown && 'asks' in open.choice && open.choice.asks === 'person' && (
-              <PersonForm turn={turn.id} who={who} close={close} />
+              <PersonForm turn={turn.id} fromMs={doubt.toMs} who={who} close={close} />
             )}
             {open?.isWhoKnown && 'asks' in open.choice && open.choice.asks === 'why' && (
               <GapReasons turn={turn} doubt={doubt} who={who} close={close} />

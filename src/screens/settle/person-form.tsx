@@ -5,15 +5,23 @@ import { settle as words } from '../../i18n/en/settle';
 import { useApp } from '../app';
 import type { Who } from './question';
 
-/** Another person was at the station: whose turn it was. */
-export function PersonForm({ turn, who, close }: { turn: string; who: Who; close(): void }) {
+interface Props {
+  readonly turn: string;
+  /** From when on it was the other person, milliseconds since the turn began. */
+  readonly fromMs: number;
+  readonly who: Who;
+  close(): void;
+}
+
+/** Another person was at the station: who it was from then on. */
+export function PersonForm({ turn, fromMs, who, close }: Props) {
   const { bench, isReadOnly } = useApp();
   const [code, setCode] = useState('');
   const isReady = !isReadOnly && code.trim() !== '';
   const putRight = (event: Event) => {
     event.preventDefault();
     if (!isReady) return;
-    correctPerson(bench, turn, knownCode(bench.shop.value.people, code), who);
+    correctPerson(bench, turn, knownCode(bench.shop.value.people, code), who, { fromMs });
     close();
   };
   return (

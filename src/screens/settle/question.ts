@@ -96,7 +96,9 @@ export function question(bench: Bench, turn: Turn, doubt: Doubt): { text: string
     }
     case 'same-person':
       return {
-        text: words.stillPerson(lengthMs, doubt.suggestion.person),
+        text: doubt.suggestion.isShiftEnd
+          ? words.stillAfterShift(doubt.suggestion.person)
+          : words.stillPerson(lengthMs, doubt.suggestion.person),
         choices: [
           { word: words.yes, say: (who) => confirmPerson(bench, id, key, code(who)) },
           { word: words.someoneElse, needsWhy: true, asks: 'person' },
