@@ -48,6 +48,7 @@ export class CellSimulation {
   private readonly machineReady: Float64Array;
   /** When the other person is through with each of the last parts. */
   private readonly otherLeft: Float64Array;
+  private readonly isEverBad: boolean;
   private readonly hasMachine: boolean;
   private readonly hasOther: boolean;
   /** Start and arrival of parts that are in a machine, by machine. */
@@ -64,7 +65,9 @@ export class CellSimulation {
   private arrivedParts = 0;
   private arrivedSum = 0;
   private releasedSum = 0;
-  private onTrolley: number[] = [];
+  /** Arrivals of the parts on the trolley, and how many those are. */
+  private readonly onTrolley: Float64Array;
+  private loaded = 0;
   private lastReleaseMs = 0;
   private lastDoneMs = 0;
   private flowSum = 0;
@@ -93,6 +96,8 @@ export class CellSimulation {
       const [when, length] = [more.shift()!, more.shift()!];
       return { ...cause, when, length, at: -Math.log(when()) * cause.everyMs };
     });
+    this.isEverBad = plan.scrapShare + plan.reworkShare > 0;
+    this.onTrolley = new Float64Array(plan.trolley);
     this.machineReady = new Float64Array(machines);
     this.started = new Float64Array(machines);
     this.arrivalOf = new Float64Array(machines);
@@ -133,7 +138,7 @@ export class CellSimulation {
         else internal += time;
       }
     }
-    const luck = this.chance();
+    const luck = this.isEverBad ? this.chance() : 1;
     const isScrap = luck < plan.scrapShare;
     if (!isScrap && luck < plan.scrapShare + plan.reworkShare) internal += plan.reworkMs;
     const worked = external + Math.max(internal, machine / plan.machines);
@@ -202,11 +207,12 @@ export class CellSimulation {
     while (this.good.length <= day) this.good.push(0);
     if (isScrap) this.scrapped += 1;
     else this.good[day]! += 1;
-    this.onTrolley.push(arrivedMs);
-    if (this.onTrolley.length < this.plan.trolley) return;
-    for (const arrived of this.onTrolley) this.leadTimes.push(doneMs - arrived);
-    this.releasedSum += doneMs * this.onTrolley.length;
-    this.onTrolley = [];
+    this.onTrolley[this.loaded] = arrivedMs;
+    this.loaded += 1;
+    if (this.loaded < this.plan.trolley) return;
+    for (let i = 0; i < this.loaded; i += 1) this.leadTimes.push(doneMs - this.onTrolley[i]!);
+    this.releasedSum += doneMs * this.loaded;
+    this.loaded = 0;
     this.lastReleaseMs = doneMs;
   }
 

@@ -2,7 +2,7 @@
 export const cellLeadTime = {
   taps: 'Lots at the cell',
   arrived: (parts: string) => `${parts} arrived`,
-  released: (parts: string) => `${parts} are free for the next operation`,
+  released: (parts: string) => `${parts} free for the next operation`,
   parts: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`,
   partsArrive: 'Parts in an arriving lot',
   partsLeave: 'Parts in a leaving one',

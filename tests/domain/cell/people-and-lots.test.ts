@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { balanceWork } from '../../../src/domain/cell/balance-work';
+import { cellCycle } from '../../../src/domain/cell/cell-cycle';
+import { cellDays } from '../../../src/domain/cell/cell-days';
+import { compareLots } from '../../../src/domain/cell/compare-lots';
+import { countsBetween } from '../../../src/domain/cell/counts-between';
+import { flowTimeMs } from '../../../src/domain/cell/flow-time';
+import { leadTimeStack } from '../../../src/domain/cell/lead-time-stack';
+import { serveMachines } from '../../../src/domain/cell/serve-machines';
+import { MINUTE_MS, meanCell, spreadCell } from './demo-cell';
+
+const minutes = (ms: number) => ms / MINUTE_MS;
+
+describe('a lot three ways', () => {
+  // M by hand: all elements 0.28 + 0.9388 + 0.82 = 2.0388 minutes, the last of them boring, 0.82; cycle 1.2188.
+  it('of ten of M: batch 20.388, this cell 2.0388 + 9 · 1.2188, a station each 2.0388 + 9 · 0.82', () => {
+    const { batch, cell, line } = compareLots(meanCell('M'), 10, 1);
+    expect(minutes(batch.lastMs)).toBeCloseTo(20.388, 2);
+    expect(minutes(batch.firstMs)).toBeCloseTo(10 * (2.0388 - 0.82) + 0.82, 2);
+    expect(minutes(cell.lastMs)).toBeCloseTo(2.0388 + 9 * 1.2188, 2);
+    expect(minutes(line.lastMs)).toBeCloseTo(2.0388 + 9 * 0.82, 2);
+    expect([batch, cell, line].map(({ inside }) => inside)).toEqual([10, 2, 9]);
+  });
+
+  it('comes out of the simulation as out of the formula where nothing varies', () => {
+    const { batch, cell, line } = compareLots(meanCell('M'), 20, 1);
+    for (const { lastMs, lateMs } of [batch, cell, line]) expect(lateMs / lastMs).toBeCloseTo(1, 9);
+  });
+
+  it('is late in one of ten by a little more where hands vary, and within 3 % of the formula', () => {
+    const { batch, cell, line } = compareLots(spreadCell('M', 400), 20, 1);
+    for (const { lastMs, lateMs } of [batch, cell, line]) {
+      expect(lateMs).toBeGreaterThan(lastMs);
+      expect(lateMs / lastMs).toBeLessThan(1.05);
+    }
+  });
+
+  it('of one part is the same in every way', () => {
+    const { batch, cell, line } = compareLots(meanCell('M'), 1, 1);
+    expect([batch, cell, line].map(({ firstMs, lastMs }) => firstMs === lastMs)).toEqual([true, true, true]);
+    expect(minutes(cell.lastMs)).toBeCloseTo(2.0388, 4);
+  });
+});
+
+describe('the way of a part through the cell', () => {
+  it('is its own cycle and the next one up to the trolley: 1.2188 + 0.28 + 0.04 + 0.25 + 0.09 on M', () => {
+    const work = meanCell('M');
+    expect(minutes(flowTimeMs(work, cellCycle(work).cycleMs, 'E4'))).toBeCloseTo(1.8788, 3);
+  });
+
+  it('ends with the last internal element when nobody said with which', () => {
+    const work = meanCell('M');
+    expect(minutes(flowTimeMs(work, cellCycle(work).cycleMs, ''))).toBeCloseTo(1.2188 + 0.28 + 0.9388, 3);
+  });
+
+  it('is one in three terms, on the shop’s own interval where there are turns', () => {
+    const work = meanCell('M');
+    const { cycleMs, partMs } = cellCycle(work);
+    const lots = { arrivalLot: 20, refillAt: 3, trolley: 8 };
+    const days = { ...cellDays([]), dayMs: 420 * MINUTE_MS, days: 10, parts: 2_590 };
+    const stack = leadTimeStack({ work, cycleMs, partMs, putDownWith: 'E4', lots, days });
+    const interval = 4_200 / 2_590;
+    expect(minutes(stack.arrivalLot)).toBeCloseTo(12.5 * interval, 6);
+    expect(minutes(stack.trolley)).toBeCloseTo(3.5 * interval, 6);
+    const alone = leadTimeStack({ work, cycleMs, partMs, putDownWith: 'E4', lots, days: cellDays([]) });
+    expect(minutes(alone.arrivalLot)).toBeCloseTo(12.5 * 1.2188, 3);
+  });
+});
+
+describe('hand work shared out', () => {
+  const chain = (names: readonly string[]) =>
+    Object.fromEntries(names.map((name, place) => [name, place > 0 ? [names[place - 1]!] : []]));
+  const order = chain(['E1', 'E2', 'W1', 'W2', 'E3', 'E4', 'E5', 'E6']);
+
+  it('needs one person at a takt of 100 s, and two at 50 s', () => {
+    const one = balanceWork(meanCell('M'), 100_000, order);
+    expect(one?.ok && one.stations).toHaveLength(1);
+    const two = balanceWork(meanCell('M'), 50_000, order);
+    if (!two?.ok) throw new Error('not shared out');
+    expect(two.stations.map(({ elements }) => elements.map(({ name }) => name).join(' '))).toEqual([
+      'E1 E2 W1 W2 E3 E4 E5',
+      'E6',
+    ]);
+    expect(two.balance.minimumStations).toBe(2);
+    // 1.2188 minutes over two of 50 s.
+    expect(two.balance.efficiencyByTakt).toBeCloseTo((1.2188 * 60) / 100, 3);
+  });
+
+  it('marks where eight cycles of ten end, above the mean where times vary', () => {
+    const shared = balanceWork(spreadCell('M', 300), 100_000, order);
+    if (!shared?.ok) throw new Error('not shared out');
+    const [{ totalMs, p80Ms }] = shared.stations as [{ totalMs: number; p80Ms: number }];
+    expect(p80Ms).toBeGreaterThan(1.01 * totalMs);
+    expect(p80Ms).toBeLessThan(1.1 * totalMs);
+  });
+
+  it('names what is longer than the takt, and what waits in a circle', () => {
+    expect(balanceWork(meanCell('M'), 20_000, order)).toMatchObject({ ok: true, tooLong: ['E6'] });
+    expect(balanceWork(meanCell('M'), 60_000, { ...order, E1: ['E6'] })).toMatchObject({ ok: false });
+  });
+
+  it('is none where hands have nothing to do', () => {
+    const work = meanCell('M');
+    const machine = work.elements.filter(({ place }) => place === 'machine');
+    expect(balanceWork({ ...work, elements: machine }, 60_000, {})).toBeNull();
+  });
+});
+
+describe('machines for one operator', () => {
+  it('are enough with one on M and two on V, by who waits', () => {
+    const served = serveMachines(cellCycle(meanCell('V')), { operator: 0, machine: 0 })!;
+    // (0.28 + 1.6486)/(0.28 + 1.2235) = 1.283
+    expect(served.ideal).toBeCloseTo(1.2828, 3);
+    expect(served.choices).toHaveLength(2);
+    const [one, two] = served.choices as [(typeof served.choices)[0], (typeof served.choices)[0]];
+    expect(one.operatorWaits).toBeCloseTo(0.4251 / 1.9286, 3);
+    expect(two.operatorWaits).toBeCloseTo(0, 9);
+    expect(two.partsPerHour).toBeCloseTo(60 / 1.5035, 2);
+    expect(one.cost).toBeNull();
+  });
+
+  it('cost a part what the rates say: (12 + 18)·1.2188/60 with one on M', () => {
+    const served = serveMachines(cellCycle(meanCell('M')), { operator: 12, machine: 18 })!;
+    expect(served.choices[0]!.cost).toBeCloseTo((30 * 1.2188) / 60, 3);
+  });
+
+  it('are none in a cell without one', () => {
+    const work = meanCell('M');
+    const byHand = { ...work, elements: work.elements.filter(({ place }) => place !== 'machine') };
+    expect(serveMachines(cellCycle(byHand), { operator: 1, machine: 1 })).toBeNull();
+  });
+});
+
+describe('counts between edges', () => {
+  it('take the lower edge in, and the upper one of the last', () => {
+    expect(countsBetween([0, 1, 1.5, 2, 3], [0, 1, 2, 3])).toEqual([1, 2, 2]);
+  });
+
+  it('leave out what lies outside', () => {
+    expect(countsBetween([-1, 4, Number.NaN], [0, 3])).toEqual([0]);
+  });
+});
+
+describe('the days of a cell without turns', () => {
+  it('tell of no day, no stoppage and no part', () => {
+    expect(cellDays([])).toEqual({
+      days: 0,
+      dayMs: null,
+      stops: [],
+      parts: 0,
+      scrapShare: 0,
+      reworkShare: 0,
+    });
+  });
+});

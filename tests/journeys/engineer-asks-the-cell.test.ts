@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { saved } from './support/pace-steps';
+import { Site } from './support/site';
+import { Tablet } from './support/tablet';
+import { tap, tapButton } from './support/tap';
+
+describe('an engineer asks what the cell should do next', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    await page.goto(`${site.url}#/demo/cell`);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  const answer = () => page.getByRole('main').getByRole('heading', { level: 1 });
+  const press = async (name: string, times: number) => {
+    const button = page.getByRole('button', { name, exact: true });
+    await button.scrollIntoViewIfNeeded();
+    for (let tapped = 0; tapped < times; tapped += 1) await tap(page, button);
+  };
+
+  it('reads that it is hand work at the standing machine, and machine speed on V only', async () => {
+    await answer().filter({ hasText: 'shorten hand work at the standing machine' }).waitFor();
+    const said = await page.locator('.cell-answer').innerText();
+    expect(said).toContain('It pays on every part.');
+    expect(said).toContain('A faster machine pays on V only.');
+  });
+
+  it('tries a faster machine on M and reads why it does nothing, and on V that it does', async () => {
+    await tapButton(page, 'What if');
+    await tapButton(page, 'M');
+    await press('Machine speed: more', 5);
+    await answer().filter({ hasText: 'No effect on the pace, because the hands govern' }).waitFor();
+    await tap(page, page.getByRole('button', { name: 'V', exact: true }));
+    await press('Machine speed: more', 5);
+    expect(await answer().innerText()).toMatch(/^0\.\d+ min less a part: \d+ parts a day more\.$/);
+  });
+
+  it('tries smaller lots and reads a shorter lead time', async () => {
+    await tapButton(page, 'M');
+    await press('Parts that arrive together: less', 15);
+    expect(await page.locator('.cell-held').innerText()).toMatch(
+      /A part is in the cell for \d+\.\d min instead/,
+    );
+  });
+
+  it('runs ten years, sees how far it is, and can stop it', async () => {
+    const run = page.getByRole('button', { name: 'Simulate 10 years' });
+    await run.scrollIntoViewIfNeeded();
+    await tap(page, run);
+    await page.getByText('2,500 days simulated').waitFor();
+    // The day it has reached is shown; stopped there, the figures are of what ran until then.
+    await tap(page, page.getByRole('button', { name: 'Other luck' }));
+    await page.getByText('60 days simulated').waitFor();
+    await tap(page, run);
+    await tap(page, page.getByRole('button', { name: 'Stop there' }));
+    const stopped = await page.getByText(/days simulated/).innerText();
+    expect(Number(stopped.split(' ')[0]!.replace(',', ''))).toBeLessThan(2_500);
+  });
+
+  it('reads the lead time of the lots, and what it consists of', async () => {
+    await page.getByRole('navigation', { name: 'The cell' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Lead time');
+    await answer().filter({ hasText: 'A part is in the cell for 29 min' }).waitFor();
+    await page.getByText(/waiting for the parts of its own lot: smaller lots, not a quicker cell/).waitFor();
+  });
+});
+
+describe('lots at an own cell', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    await page.goto(`${site.url}#/cell/lead-time`);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  it('arrive with one tap and leave with one, and are there again after a reload', async () => {
+    await tapButton(page, /arrived$/);
+    await page.getByText('In the cell now: 1 part in one lot').waitFor();
+    await tapButton(page, '1 part free for the next operation');
+    await page.getByRole('heading', { name: /^A part is in the cell for/ }).waitFor();
+    await saved(page);
+    await page.getByLabel('Lot number, typed or scanned, then Enter').fill('R-7');
+    await page.keyboard.press('Enter');
+    await page.getByRole('cell', { name: 'R-7' }).waitFor();
+    await saved(page);
+    await page.reload();
+    await page.getByRole('cell', { name: 'R-7' }).waitFor();
+  });
+
+  it('have a sentence in place of a chart while no study tells of any part', async () => {
+    await page.goto(`${site.url}#/cell`);
+    await page.getByRole('heading', { name: 'The cell is reckoned from a study of the work' }).waitFor();
+  });
+});
