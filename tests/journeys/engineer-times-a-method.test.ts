@@ -63,9 +63,9 @@ describe('an engineer with an empty shop', () => {
     await tapButton(page, 'Go on preparing');
     await page.getByText('clamp clicks').waitFor();
     await page.getByLabel('Allowance, %', { exact: true }).fill('14');
-    await tapButton(page, 'set a standard time');
     const toTheWatch = page.getByRole('button', { name: 'To the watch' });
     await toTheWatch.scrollIntoViewIfNeeded();
+    await tapButton(page, 'set a standard time');
     await tap(page, toTheWatch);
     await page.getByText('The person has to know before the first tap').waitFor();
     await page.getByLabel('The person knows that this is recorded, and why').check();

@@ -27,7 +27,7 @@ export const studySheet = {
     purpose: 'For',
     agreement: 'Agreed',
     plan: 'Plan',
-    planned: (cycles: number) => `${cycles} cycles`,
+    planned: (cycles: number | string) => `${cycles} cycles`,
     sizes: 'Size',
     source: 'Source',
     timed: 'timed on this tablet',

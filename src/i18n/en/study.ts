@@ -86,6 +86,8 @@ export const study = {
     lanesOf: { '1': 'one after the other', '2': 'operator and machine at once' },
     before: 'Before the first tap',
     plan: 'Plan',
+    noPlan: 'none written',
+    watchIs: (timing: string, lanes: string) => `${timing}; ${lanes}`,
     plannedCycles: 'Cycles',
     planWords: 'Who, and at which times of which days',
     planHint: 'K7 and M2, morning and afternoon, two days',

@@ -3,10 +3,12 @@ import { readStandards } from '../../application/shop/read-standards';
 import { reviseMethod } from '../../application/shop/revise-method';
 import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
+import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
 import { ChoiceRow } from './choice-row';
 import { draftFaults } from './draft-faults';
+import { FoldedSection } from './folded-section';
 import { keptDraft } from './kept-draft';
 import { KeyTeaching } from './key-teaching';
 import { MethodSection } from './method-section';
@@ -106,8 +108,7 @@ export function PrepareStudy() {
             <h2 id="study-terms">{words.allowances}</h2>
             <TermsFields terms={draft.terms} onChange={(terms) => change({ terms })} />
           </section>
-          <section class="stack" aria-labelledby="study-plan">
-            <h2 id="study-plan">{words.plan}</h2>
+          <FoldedSection title={words.plan} summary={planSummary(draft)}>
             <div class="study-method-foot">
               <TextField
                 label={words.plannedCycles}
@@ -123,9 +124,8 @@ export function PrepareStudy() {
                 onInput={(plan) => change({ plan })}
               />
             </div>
-          </section>
-          <section class="stack" aria-labelledby="study-watch">
-            <h2 id="study-watch">{words.watch}</h2>
+          </FoldedSection>
+          <FoldedSection title={words.watch} summary={watchSummary(draft)}>
             <div class="row study-terms">
               <ChoiceRow
                 label={words.timing}
@@ -146,7 +146,7 @@ export function PrepareStudy() {
               <KeyTeaching acts={draft.lanes === '2' ? ['surface', 'machine'] : ['surface']} />
               <p class="quiet small">{words.keysNote}</p>
             </div>
-          </section>
+          </FoldedSection>
           <section class="stack" aria-labelledby="study-before">
             <h2 id="study-before">{words.before}</h2>
             <ul class="study-cautions">
@@ -199,4 +199,13 @@ export function PrepareStudy() {
       )}
     </div>
   );
+}
+
+function planSummary({ plannedCycles, plan }: StudyDraft): string {
+  const cycles = plannedCycles.trim() === '' ? '' : studySheet.head.planned(plannedCycles);
+  return [cycles, plan].filter((part) => part !== '').join('; ') || words.noPlan;
+}
+
+function watchSummary({ timing, lanes }: StudyDraft): string {
+  return words.watchIs(words.timings[timing], words.lanesOf[lanes]);
 }
