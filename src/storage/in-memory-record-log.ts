@@ -57,6 +57,8 @@ export class InMemoryRecordLog implements RecordLog {
     return this.records.size;
   }
 
+  async wake(): Promise<void> {}
+
   close(): void {}
 
   private starts(what: string): LogRecord[] {

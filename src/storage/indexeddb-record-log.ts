@@ -5,36 +5,60 @@ import type { LogRecord } from '../domain/records/log-record';
 import { isSameRecord } from '../domain/records/record-key';
 import type { Schema } from './database-schema';
 import { openDatabase } from './open-database';
+import { within } from './within';
 
 /** Records a read of everything takes at a time: 20,000 made a pause of 0.4 s, 1,000 was no slower in all. */
 const BATCH = 1_000;
+/** A handle that has not answered by then is taken for dead. A strict write takes 25 ms where it is slow. */
+const PATIENCE_MS = 2_000;
+const PATIENCE_MS_A_RECORD = 2;
+const ATTEMPTS = 3;
+/** What a dead handle says, at whichever moment it is found out. Full, refused, and taken are other matters. */
+const deadHandle = ['InvalidStateError', 'AbortError', 'UnknownError', 'TimeoutError'];
+
+export interface LogHolder {
+  /** A tab of an older release holds the database open: opening waits for it. */
+  readonly heldUp?: () => void;
+  /** Whether a newer release that wants the database may have it now: not while something is being timed. */
+  readonly mayLetGo?: () => boolean;
+}
 
 /**
  * The log on IndexedDB.
  *
  * Every write asks for `strict` durability: the browsers' default loses up to half a minute of
  * acknowledged records when the power goes, and these records are the only copy.
+ *
+ * Must never use a handle again that has failed: browsers take them away in the background, and every further
+ * attempt on the same one fails alike. It is dropped, the database is opened anew, and the work done again.
  */
 export class IndexedDbRecordLog implements RecordLog {
-  private database: Promise<IDBPDatabase<Schema>>;
-  private lost = false;
-
+  /** The handle in use, or on its way; null when the next use has to open one. */
+  private database: Promise<IDBPDatabase<Schema>> | null = null;
+  private awake: Promise<unknown> | null = null;
+  private isWanted = false;
   private ownDevice = '';
 
-  private constructor(private readonly name: string) {
-    this.database = this.reopen();
-  }
+  private constructor(
+    private readonly name: string,
+    private readonly holder: LogHolder,
+  ) {}
 
   /** @param newDevice names this tablet when the database does not know it yet */
-  static async open(name: string, newDevice: () => string): Promise<IndexedDbRecordLog> {
-    const log = new IndexedDbRecordLog(name);
-    const database = await log.database;
-    const known = await database.get('tablet', 'device');
-    log.ownDevice = known ?? newDevice();
-    if (known === undefined) {
+  static async open(
+    name: string,
+    newDevice: () => string,
+    holder: LogHolder = {},
+  ): Promise<IndexedDbRecordLog> {
+    const log = new IndexedDbRecordLog(name, holder);
+    log.ownDevice = await log.use(async (database) => {
+      const known = await database.get('tablet', 'device');
+      if (known !== undefined) return known;
+      const device = newDevice();
       const transaction = database.transaction('tablet', 'readwrite', { durability: 'strict' });
-      await Promise.all([transaction.store.add(log.ownDevice, 'device'), transaction.done]);
-    }
+      await Promise.all([transaction.store.add(device, 'device'), transaction.done]);
+      return device;
+    });
     return log;
   }
 
@@ -43,14 +67,19 @@ export class IndexedDbRecordLog implements RecordLog {
   }
 
   async append(records: readonly LogRecord[]): Promise<void> {
+    await this.awake;
     try {
-      await this.use(async (database) => {
-        const transaction = database.transaction('records', 'readwrite', { durability: 'strict' });
-        const added = records.map((record) => transaction.store.add(record));
-        // Said at once, or the end would wait until the page had been told of every request.
-        transaction.commit();
-        await Promise.all([...added, transaction.done]);
-      });
+      await this.use(
+        async (database) => {
+          const transaction = database.transaction('records', 'readwrite', { durability: 'strict' });
+          const added = records.map((record) => transaction.store.add(record));
+          // Said at once, or the end would wait until the page had been told of every request.
+          transaction.commit();
+          await Promise.all([...added, transaction.done]);
+        },
+        PATIENCE_MS + PATIENCE_MS_A_RECORD * records.length,
+      );
+      if (this.isWanted) this.letGo();
     } catch (error) {
       if (!(error instanceof DOMException) || error.name !== 'ConstraintError') throw error;
       const missing = await this.missing(records, error);
@@ -125,35 +154,63 @@ export class IndexedDbRecordLog implements RecordLog {
     return this.use((database) => database.count('records'));
   }
 
-  close(): void {
-    this.database.then(
-      (database) => database.close(),
-      () => {},
-    );
+  /** Writes wait for it: one small read shows whether the handle outlived the time the page was away. */
+  async wake(): Promise<void> {
+    this.awake = this.use((database) => database.get('tablet', 'device'), PATIENCE_MS).catch(() => {});
+    await this.awake;
   }
 
-  /** A handle that the browser took away is never used again: it is dropped, and the database reopened. */
-  private async use<Result>(work: (database: IDBPDatabase<Schema>) => Promise<Result>): Promise<Result> {
-    try {
-      return await work(await this.database);
-    } catch (error) {
-      const handleIsDead = error instanceof DOMException && error.name === 'InvalidStateError';
-      if (!handleIsDead && !this.lost) throw error;
-      return work(await this.reopen());
+  close(): void {
+    this.drop();
+  }
+
+  /** Does the work on the handle in use; where that is dead, on a new one. */
+  private async use<Result>(
+    work: (database: IDBPDatabase<Schema>) => Promise<Result>,
+    patienceMs?: number,
+  ): Promise<Result> {
+    for (let attempt = 1; ; attempt += 1) {
+      this.database ??= this.reopen();
+      const used = this.database;
+      let isOpen = false;
+      const worked = used.then((database) => {
+        isOpen = true;
+        return work(database);
+      });
+      try {
+        return await (patienceMs ? within(patienceMs, worked) : worked);
+      } catch (error) {
+        const isDead = error instanceof DOMException && deadHandle.includes(error.name);
+        // One that is still being opened is only slow: dropped, it would never be there.
+        if (isDead && isOpen) this.drop(used);
+        if (!isDead || attempt === ATTEMPTS) throw error;
+      }
     }
   }
 
   private reopen(): Promise<IDBPDatabase<Schema>> {
-    this.database = openDatabase(this.name, {
-      lost: () => {
-        this.lost = true;
-      },
+    const opened = openDatabase(this.name, {
+      blocked: () => this.holder.heldUp?.(),
+      wanted: () => this.letGo(),
+      lost: () => this.drop(opened),
     });
-    this.lost = false;
-    // Whoever uses the database is told; the promise itself must not be an unhandled rejection meanwhile.
-    this.database.catch(() => {
-      this.lost = true;
-    });
-    return this.database;
+    // Whoever uses the database is told; the next one tries anew.
+    opened.catch(() => this.drop(opened));
+    return opened;
+  }
+
+  /** What is timed here is finished first; until then the newer release waits, and says so. */
+  private letGo(): void {
+    this.isWanted = !(this.holder.mayLetGo?.() ?? true);
+    if (!this.isWanted) this.drop();
+  }
+
+  /** Closes a handle; one that has been replaced meanwhile takes nothing with it. */
+  private drop(handle = this.database): void {
+    if (handle === this.database) this.database = null;
+    handle?.then(
+      (database) => database.close(),
+      () => {},
+    );
   }
 }

@@ -2,6 +2,7 @@ import type { LogRecord } from '../domain/records/log-record';
 import type { JournalBatch } from './journal/journal-file';
 import type { OwnEnd } from './journal/journal-line';
 import type { JournalAnswer, JournalRequest } from './journal/journal-message';
+import { within } from './within';
 
 /** The second shelf as the page sees it. */
 export interface Journal {
@@ -19,24 +20,90 @@ export interface Journal {
 }
 
 type Unnumbered<Request> = Request extends unknown ? Omit<Request, 'id'> : never;
+type Ask = (request: Unnumbered<JournalRequest>) => Promise<JournalAnswer>;
+
+/** A worker that has not written by then is taken for dead: a flush takes 10 ms where it is slow. */
+const PATIENCE_MS = 5_000;
+const PATIENCE_MS_A_RECORD = 2;
 
 /**
  * Opens the journal file in the origin's private file system, in a worker: only there may a file be written
  * and flushed in one go. Rejects where the browser has no such file, or another tab holds it.
+ *
+ * Must never ask a worker again that has failed to write: it is let go, and the next record opens another.
  */
 export async function openJournal(fileName: string): Promise<Journal> {
-  const worker = new Worker(new URL('./journal/journal-worker.ts', import.meta.url), { type: 'module' });
+  let worker: Worker | null = null;
+  let ownEnd: OwnEnd | null = null;
+  let open: Promise<Ask> | null = null;
+  /** Another tab may hold the file by now. */
+  let isOver = false;
+
+  const noteEnd = (answer: JournalAnswer) => {
+    if ('ownEnd' in answer) ownEnd = answer.ownEnd;
+  };
+  const drop = () => {
+    worker?.terminate();
+    open = null;
+  };
+  const reach = async () => {
+    worker = new Worker(new URL('./journal/journal-worker.ts', import.meta.url), { type: 'module' });
+    const ask = asking(worker);
+    noteEnd(await ask({ ask: 'open', fileName }));
+    return ask;
+  };
+  const ask = async (request: Unnumbered<JournalRequest>, patienceMs: number) => {
+    if (isOver) throw new Error('the journal is closed');
+    open ??= reach();
+    try {
+      return await within(patienceMs, (await open)(request));
+    } catch (error) {
+      drop();
+      throw error;
+    }
+  };
+  open = reach();
+  await open.catch((error) => {
+    drop();
+    throw error;
+  });
+  return {
+    get ownEnd() {
+      return ownEnd;
+    },
+    append: async (records, device) =>
+      noteEnd(
+        await ask({ ask: 'append', records, device }, PATIENCE_MS + PATIENCE_MS_A_RECORD * records.length),
+      ),
+    async since(own) {
+      const answer = await ask({ ask: 'since', own }, PATIENCE_MS);
+      return 'since' in answer ? answer.since : null;
+    },
+    async *readAll() {
+      for (let at: number | null = 0; at !== null; ) {
+        const answer: JournalAnswer = await ask({ ask: 'read', at }, PATIENCE_MS);
+        if (!('batch' in answer)) return;
+        yield answer.batch;
+        at = answer.batch.next;
+      }
+    },
+    close() {
+      isOver = true;
+      drop();
+    },
+  };
+}
+
+/** Questions to a worker and its answers, told apart by their number. */
+function asking(worker: Worker): Ask {
   const waiting = new Map<number, (answer: JournalAnswer) => void>();
   let asked = 0;
-  let ownEnd: OwnEnd | null = null;
-
   worker.addEventListener('message', ({ data }: MessageEvent<JournalAnswer>) => waiting.get(data.id)?.(data));
   worker.addEventListener('error', () => {
     for (const [id, tell] of waiting) tell({ id, problem: 'the journal’s worker stopped' });
   });
-
-  const ask = (request: Unnumbered<JournalRequest>) =>
-    new Promise<JournalAnswer>((resolve, reject) => {
+  return (request) =>
+    new Promise((resolve, reject) => {
       asked += 1;
       const id = asked;
       waiting.set(id, (answer) => {
@@ -46,33 +113,4 @@ export async function openJournal(fileName: string): Promise<Journal> {
       });
       worker.postMessage({ ...request, id });
     });
-  const noteEnd = (answer: JournalAnswer) => {
-    if ('ownEnd' in answer) ownEnd = answer.ownEnd;
-  };
-
-  try {
-    noteEnd(await ask({ ask: 'open', fileName }));
-  } catch (error) {
-    worker.terminate();
-    throw error;
-  }
-  return {
-    get ownEnd() {
-      return ownEnd;
-    },
-    append: async (records, device) => noteEnd(await ask({ ask: 'append', records, device })),
-    async since(own) {
-      const answer = await ask({ ask: 'since', own });
-      return 'since' in answer ? answer.since : null;
-    },
-    async *readAll() {
-      for (let at: number | null = 0; at !== null; ) {
-        const answer: JournalAnswer = await ask({ ask: 'read', at });
-        if (!('batch' in answer)) return;
-        yield answer.batch;
-        at = answer.batch.next;
-      }
-    },
-    close: () => worker.terminate(),
-  };
 }

@@ -22,5 +22,3 @@ export const migrations: readonly Migration[] = [
     },
   },
 ];
-
-export const DATABASE_VERSION = migrations.length;

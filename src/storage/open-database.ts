@@ -1,25 +1,28 @@
 import { type IDBPDatabase, openDB } from 'idb';
 import type { Schema } from './database-schema';
-import { DATABASE_VERSION, migrations } from './migrations';
+import { type Migration, migrations } from './migrations';
 
 export interface OpeningEvents {
   /** Another tab holds an older version open: the upgrade waits for it. */
   readonly blocked?: () => void;
-  /** The browser closed the database by itself, or a newer version wants it. */
+  /** A newer version wants the database, and waits until this one closes it. */
+  readonly wanted?: () => void;
+  /** The browser closed the database by itself. */
   readonly lost?: () => void;
 }
 
 /** Opens a database and brings it up to date, one named migration after the other. */
-export function openDatabase(name: string, events: OpeningEvents = {}): Promise<IDBPDatabase<Schema>> {
-  return openDB<Schema>(name, DATABASE_VERSION, {
+export function openDatabase(
+  name: string,
+  events: OpeningEvents = {},
+  known: readonly Migration[] = migrations,
+): Promise<IDBPDatabase<Schema>> {
+  return openDB<Schema>(name, known.length, {
     upgrade(database, oldVersion, _newVersion, transaction) {
-      for (const { change } of migrations.slice(oldVersion)) change(database, transaction);
+      for (const { change } of known.slice(oldVersion)) change(database, transaction);
     },
     blocked: () => events.blocked?.(),
-    blocking(_current, _wanted, event) {
-      (event.target as IDBDatabase).close();
-      events.lost?.();
-    },
+    blocking: () => events.wanted?.(),
     terminated: () => events.lost?.(),
   });
 }

@@ -64,6 +64,9 @@ export class TwoShelfRecordLog implements RecordLog {
   count(): Promise<number> {
     return this.database.count();
   }
+  wake(): Promise<void> {
+    return this.database.wake();
+  }
   close(): void {
     this.database.close();
     this.journal.close();

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { openJournal } from '../../src/storage/journal-client';
 import { contentOf } from '../storage/in-memory-journal';
@@ -37,6 +37,34 @@ describe('the journal in the browser’s private file system', () => {
     const journal = await openJournal('second-test');
     await expect(openJournal('second-test')).rejects.toThrow();
     journal.close();
+  });
+
+  it('is opened anew by the next record when its worker has died, and by none once it was closed', async () => {
+    const workers: Worker[] = [];
+    const { Worker: Real } = globalThis;
+    vi.stubGlobal(
+      'Worker',
+      class extends Real {
+        constructor(...given: ConstructorParameters<typeof Real>) {
+          super(...given);
+          workers.push(this);
+        }
+      },
+    );
+    const journal = await openJournal('fourth-test');
+    await journal.append([record(1)], 't');
+    workers[0]!.dispatchEvent(new Event('error'));
+    workers[0]!.terminate();
+    // What was asked of the dead one is said to be not written; what comes after goes to another.
+    const unanswered = journal.append([record(2)], 't');
+    await expect(unanswered).rejects.toThrow('no answer');
+    await vi.waitFor(() => journal.append([record(2)], 't'), { timeout: 5_000, interval: 50 });
+    expect(await contentOf(journal)).toEqual({ records: [record(1), record(2)], damaged: 0 });
+    journal.close();
+    const opened = workers.length;
+    await expect(journal.append([record(3)], 't')).rejects.toThrow('closed');
+    expect(workers).toHaveLength(opened);
+    vi.unstubAllGlobals();
   });
 
   it('reads back more records than one batch holds', async () => {
