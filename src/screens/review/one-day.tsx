@@ -5,6 +5,7 @@ import { DayHead } from './day-head';
 import { DayLedger } from './day-ledger';
 import { DayLostTime } from './day-lost-time';
 import { DayPicture } from './day-picture';
+import { DayPutRight } from './day-put-right';
 import { DaySheet } from './day-sheet';
 import { DayToSettle } from './day-to-settle';
 import { useOpenTurns } from './use-open-turns';
@@ -36,6 +37,7 @@ export function OneDay({ day, days, open }: Props) {
       )}
       <DayToSettle open={openTurns} />
       <TurnNotes turns={turns.map(({ turn }) => turn)} />
+      <DayPutRight key={day.day} day={day.day} turns={turns.map(({ turn }) => turn)} />
       <DayCorrections corrections={turns.flatMap(({ corrections }) => corrections)} />
     </>
   );

@@ -47,7 +47,7 @@ export function PutRight({ turns, isAtStation }: Props) {
   return (
     <section class="stack no-print settle-right" aria-label={words.title}>
       <h2>{words.title}</h2>
-      <div class="row">
+      <div class="settle-span">
         {turns.length > 1 && (
           <label class="field">
             <span>{words.turn}</span>

@@ -1,0 +1,38 @@
+import { useState } from 'preact/hooks';
+import type { Turn } from '../../domain/turn/turn';
+import { enterTurn as words } from '../../i18n/en/enter-turn';
+import { useApp } from '../app';
+import { DayTrust } from '../settle/day-trust';
+import { EnterTurnForm } from '../settle/enter-turn-form';
+import { PutRight } from '../settle/put-right';
+
+/** How far a day's taps go, what can be put right in its turns, and a turn that nobody tapped. */
+export function DayPutRight({ day, turns }: { day: string; turns: readonly Turn[] }) {
+  const { isReadOnly } = useApp();
+  const [isEntering, setEntering] = useState(false);
+  const [told, setTold] = useState('');
+  return (
+    <>
+      <DayTrust turns={turns} />
+      <PutRight turns={turns} isAtStation={false} />
+      <section class="stack no-print">
+        {isEntering ? (
+          <EnterTurnForm
+            day={day}
+            close={(said) => {
+              setEntering(false);
+              setTold(said);
+            }}
+          />
+        ) : (
+          <div class="row">
+            <button type="button" class="button" disabled={isReadOnly} onClick={() => setEntering(true)}>
+              {words.open}
+            </button>
+          </div>
+        )}
+        <p role="status">{told}</p>
+      </section>
+    </>
+  );
+}

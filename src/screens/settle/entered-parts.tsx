@@ -1,0 +1,67 @@
+import type { Part } from '../../domain/shop/shop';
+import { enterTurn as words } from '../../i18n/en/enter-turn';
+
+/** How many of one part, as typed. */
+export interface PartsTyped {
+  readonly part: string;
+  readonly done: string;
+  readonly rework: string;
+  readonly scrap: string;
+}
+
+interface Props {
+  readonly parts: readonly Part[];
+  readonly lines: readonly PartsTyped[];
+  change(lines: readonly PartsTyped[]): void;
+}
+
+const counts = ['done', 'rework', 'scrap'] as const;
+
+/** A line a part: which, how many, and what became of them. */
+export function EnteredParts({ parts, lines, change }: Props) {
+  const alter = (place: number, part: Partial<PartsTyped>) =>
+    change(lines.map((line, at) => (at === place ? { ...line, ...part } : line)));
+  return (
+    <>
+      {lines.map((line, place) => (
+        <div class="settle-span" key={`${place}`}>
+          <label class="field">
+            <span>{words.short.part}</span>
+            <select
+              aria-label={words.part(place + 1)}
+              value={line.part}
+              onChange={(event) => alter(place, { part: event.currentTarget.value })}
+            >
+              {parts.map(({ id, code, name }) => (
+                <option key={id} value={id}>
+                  {name ? `${code} ${name}` : code}
+                </option>
+              ))}
+            </select>
+          </label>
+          {counts.map((which) => (
+            <label class="field settle-minutes" key={which}>
+              <span>{words.short[which]}</span>
+              <input
+                aria-label={words[which](place + 1)}
+                inputMode="numeric"
+                maxLength={4}
+                value={line[which]}
+                onInput={(event) => alter(place, { [which]: event.currentTarget.value })}
+              />
+            </label>
+          ))}
+        </div>
+      ))}
+      <div class="row">
+        <button
+          type="button"
+          class="button"
+          onClick={() => change([...lines, { part: parts[0]?.id ?? '', done: '', rework: '', scrap: '' }])}
+        >
+          {words.addPart}
+        </button>
+      </div>
+    </>
+  );
+}
