@@ -1,5 +1,5 @@
 import { pairedComparison } from '../../statistics/paired-comparison';
-import { quantile } from '../../statistics/quantile';
+import { quantiles } from '../../statistics/quantiles';
 import type { CellRun } from './simulate-cell';
 
 /** A simulated run in the figures that a shop decides by. Times in working milliseconds. */
@@ -15,18 +15,18 @@ export interface CellRunSummary {
   readonly meanInside: number;
 }
 
-/** @throws {RangeError} quantile requires at least one reading */
+/** @throws {RangeError} quantiles requires at least one reading */
 export function summariseRun({ goodByDay, leadTimesMs, meanInside }: CellRun): CellRunSummary {
-  const leads = Array.from(leadTimesMs);
-  const mean = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const [lowGood, medianGood, highGood] = quantiles(goodByDay, [0.1, 0.5, 0.9]) as [number, number, number];
+  const [medianLeadMs, highLeadMs] = quantiles(leadTimesMs, [0.5, 0.9]) as [number, number];
   return {
-    meanGood: mean(goodByDay),
-    lowGood: quantile(goodByDay, 0.1),
-    medianGood: quantile(goodByDay, 0.5),
-    highGood: quantile(goodByDay, 0.9),
-    meanLeadMs: mean(leads),
-    medianLeadMs: quantile(leads, 0.5),
-    highLeadMs: quantile(leads, 0.9),
+    meanGood: goodByDay.reduce((sum, good) => sum + good, 0) / goodByDay.length,
+    lowGood,
+    medianGood,
+    highGood,
+    meanLeadMs: leadTimesMs.reduce((sum, time) => sum + time, 0) / leadTimesMs.length,
+    medianLeadMs,
+    highLeadMs,
     meanInside,
   };
 }

@@ -1,21 +1,20 @@
 import type { CellCycle } from '../../domain/cell/cell-cycle';
-import type { CellRunSummary, moreGoodParts } from '../../domain/cell/compare-cells';
+import type { moreGoodParts } from '../../domain/cell/compare-cells';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
+import type { Runs } from './what-if';
 
 interface Props {
   /** Until then there is no then. */
   readonly isChanged: boolean;
   readonly cycles: { readonly before: CellCycle; readonly after: CellCycle };
-  readonly summaries: { readonly before: CellRunSummary; readonly after: CellRunSummary };
-  /** Share of the time in which the machine runs, now and then. */
-  readonly runs: readonly [number, number];
+  readonly runs: Runs;
   readonly more: ReturnType<typeof moreGoodParts>;
 }
 
 /** Now, then and the difference, of everything that a shop decides by. */
-export function ChangeFigures({ isChanged, cycles, summaries, runs, more }: Props) {
-  const { before, after } = summaries;
+export function ChangeFigures({ isChanged, cycles, runs, more }: Props) {
+  const { before, after } = { before: runs.before.summary, after: runs.after.summary };
   const minutes = (ms: number) => ms / 60_000;
   const people = ({ otherMs }: CellCycle) => (otherMs > 0 ? 2 : 1);
   const rows: readonly (readonly [keyof typeof says.rows, number, number, number])[] = [
@@ -26,7 +25,7 @@ export function ChangeFigures({ isChanged, cycles, summaries, runs, more }: Prop
     ['leadHigh', minutes(before.highLeadMs), minutes(after.highLeadMs), 1],
     ['inside', before.meanInside, after.meanInside, 1],
     ['people', people(cycles.before), people(cycles.after), 0],
-    ['machine', 100 * runs[0], 100 * runs[1], 0],
+    ['machine', 100 * runs.before.run.machineRuns, 100 * runs.after.run.machineRuns, 0],
   ];
   const unit = (row: string, text: string) => (row === 'machine' ? says.percent(text) : text);
   const difference = (row: string, by: number, digits: number) => {

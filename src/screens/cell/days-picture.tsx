@@ -1,24 +1,22 @@
 import { Histogram } from '../../charts/histogram';
 import { roundTicks } from '../../charts/round-ticks';
-import { summariseRun } from '../../domain/cell/compare-cells';
 import { countsBetween } from '../../domain/cell/counts-between';
-import type { CellRun } from '../../domain/cell/simulate-cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { useWidth } from '../review/use-width';
+import type { Simulated } from './what-if';
 
 /** How many good parts a day gives, now and then, on one scale. */
-export function DaysPicture({ before, after }: { before: CellRun; after: CellRun | null }) {
+export function DaysPicture({ runs }: { runs: readonly Simulated[] }) {
   const { ref, width } = useWidth();
-  const runs = after ? [before, after] : [before];
-  const all = runs.flatMap(({ goodByDay }) => goodByDay);
+  const all = runs.flatMap(({ run }) => run.goodByDay);
   const low = Math.min(...all);
   const edges = roundTicks(low, Math.max(low + 1, ...all), 22);
   return (
     <div ref={ref} class="stack">
       {width > 0 &&
-        runs.map((run, place) => {
-          const { lowGood, medianGood, highGood } = summariseRun(run);
+        runs.map(({ run, summary }, place) => {
+          const { lowGood, medianGood, highGood } = summary;
           const [p10, half, p90] = [lowGood, medianGood, highGood].map((value) => formatNumber(value)) as [
             string,
             string,

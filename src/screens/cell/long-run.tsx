@@ -4,7 +4,7 @@ import { CellSimulation } from '../../domain/cell/simulate-cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
-import type { Runs } from './what-if';
+import { type Runs, simulated } from './what-if';
 
 interface Props {
   readonly plans: { readonly before: CellPlan; readonly after: CellPlan };
@@ -31,7 +31,7 @@ export function LongRun({ plans, days, seed, otherLuck, done }: Props) {
     if (at === null || !pair) return;
     if (at >= LONG_DAYS || (isStopped && at > 0)) {
       setAt(null);
-      done({ before: pair.before.result(), after: pair.after.result() });
+      done({ before: simulated(pair.before), after: simulated(pair.after) });
       return;
     }
     return bench.clock.after(0, () => {

@@ -2,9 +2,10 @@ import { useMemo, useState } from 'preact/hooks';
 import { activityChart } from '../../domain/cell/activity-chart';
 import { type CellChange, changedWork, noChange } from '../../domain/cell/cell-change';
 import { cellCycle } from '../../domain/cell/cell-cycle';
+import type { CellPlan } from '../../domain/cell/cell-plan';
 import { changeEffect } from '../../domain/cell/change-effect';
-import { moreGoodParts, summariseRun } from '../../domain/cell/compare-cells';
-import { CellSimulation } from '../../domain/cell/simulate-cell';
+import { type CellRunSummary, moreGoodParts, summariseRun } from '../../domain/cell/compare-cells';
+import { type CellRun, CellSimulation } from '../../domain/cell/simulate-cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { ActivityPicture } from './activity-picture';
 import { ChangeControls } from './change-controls';
@@ -32,31 +33,23 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
   const [seed, setSeed] = useState(1);
   const [long, setLong] = useState<Runs | null>(null);
 
-  const plans = useMemo(() => {
-    const before = planCell(cell, part.work, now);
-    const after = planCell(cell, changedWork(part.work, change), { ...setup, machines: change.machines });
-    return { before, after };
-  }, [cell, part, now, change, setup]);
-  const quick = useMemo(() => {
-    const run = (plan: typeof plans.before) => {
-      const simulation = new CellSimulation(plan, seed);
-      simulation.runUntilDay(QUICK_DAYS);
-      return simulation.result();
-    };
-    return { before: run(plans.before), after: run(plans.after) };
-  }, [plans, seed]);
-  const { before, after } = long ?? quick;
-  const summaries = { before: summariseRun(before), after: summariseRun(after) };
-  const more = moreGoodParts(before, after);
-  const cycles = {
-    before: cellCycle(plans.before.work),
-    after: cellCycle(plans.after.work, change.machines),
-  };
+  const before = useMemo(() => planCell(cell, part.work, now), [cell, part, now]);
+  const after = useMemo(() => {
+    const own = { ...setup, machines: change.machines };
+    return planCell(cell, changedWork(part.work, change), own);
+  }, [cell, part, change, setup]);
+  const plans = useMemo(() => ({ before, after }), [before, after]);
+  // What the cell does now is simulated once; only what is tried is simulated with every tap.
+  const quickBefore = useMemo(() => quickRun(before, seed), [before, seed]);
+  const quickAfter = useMemo(() => quickRun(after, seed), [after, seed]);
+  const runs = long ?? { before: quickBefore, after: quickAfter };
+  const cycles = { before: cellCycle(before.work), after: cellCycle(after.work, change.machines) };
+  const more = moreGoodParts(runs.before.run, runs.after.run);
   const isChanged = change !== noChange || setup !== now;
   const effect = changeEffect(cycles.before, cycles.after);
   const scaleEndMs = Math.max(
-    activityChart(plans.before.work).roundMs,
-    activityChart(plans.after.work, change.machines).roundMs,
+    activityChart(before.work).roundMs,
+    activityChart(after.work, change.machines).roundMs,
   );
 
   const take = (to: { change?: CellChange; setup?: Setup; seed?: number }) => {
@@ -72,7 +65,7 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
         isChanged={isChanged}
         effect={effect}
         moreParts={more.difference}
-        leadsMs={[summaries.before.meanLeadMs, summaries.after.meanLeadMs]}
+        leadsMs={[runs.before.summary.meanLeadMs, runs.after.summary.meanLeadMs]}
       />
       <div class="cell-try">
         <ChangeControls
@@ -84,17 +77,11 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
           reset={() => take({ change: noChange, setup: now })}
         />
         <section class="stack">
-          <ChangeFigures
-            isChanged={isChanged}
-            cycles={cycles}
-            summaries={summaries}
-            runs={[before.machineRuns, after.machineRuns]}
-            more={more}
-          />
-          <DaysPicture before={before} after={isChanged ? after : null} />
+          <ChangeFigures isChanged={isChanged} cycles={cycles} runs={runs} more={more} />
+          <DaysPicture runs={isChanged ? [runs.before, runs.after] : [runs.before]} />
           <LongRun
             plans={plans}
-            days={before.days}
+            days={runs.before.run.days}
             seed={seed}
             otherLuck={() => take({ seed: seed + 1 })}
             done={setLong}
@@ -103,12 +90,12 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
       </div>
       <div class="cell-sides">
         <ActivityPicture
-          part={{ ...part, work: plans.before.work }}
+          part={{ ...part, work: before.work }}
           scaleEndMs={scaleEndMs}
           title={says.chartNow}
         />
         <ActivityPicture
-          part={{ ...part, work: plans.after.work }}
+          part={{ ...part, work: after.work }}
           machines={change.machines}
           scaleEndMs={scaleEndMs}
           title={says.chartThen}
@@ -119,7 +106,24 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
   );
 }
 
+/** A simulated run with its figures, which are wanted in several places. */
+export interface Simulated {
+  readonly run: CellRun;
+  readonly summary: CellRunSummary;
+}
+
 export interface Runs {
-  readonly before: ReturnType<CellSimulation['result']>;
-  readonly after: ReturnType<CellSimulation['result']>;
+  readonly before: Simulated;
+  readonly after: Simulated;
+}
+
+export function simulated(simulation: CellSimulation): Simulated {
+  const run = simulation.result();
+  return { run, summary: summariseRun(run) };
+}
+
+function quickRun(plan: CellPlan, seed: number): Simulated {
+  const simulation = new CellSimulation(plan, seed);
+  simulation.runUntilDay(QUICK_DAYS);
+  return simulated(simulation);
 }
