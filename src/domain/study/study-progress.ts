@@ -64,11 +64,19 @@ const ratedMs = ({ observedMs, ratingPct }: StudyRow) => (observedMs! * ratingPc
 
 /** Rated times of the cycles in which every repetitive element was used, in the order of the study. */
 export function cycleTimes(rows: readonly StudyRow[], timeOf = ratedMs): number[] {
+  return wholeCycles(rows, timeOf).map(({ ms }) => ms);
+}
+
+/** The same with the numbers of the cycles. */
+export function wholeCycles(
+  rows: readonly StudyRow[],
+  timeOf = ratedMs,
+): { readonly cycle: number; readonly ms: number }[] {
   const inCycle = rows.filter(({ elementClass }) => elementClass === 'repetitive');
   const elements = new Set(inCycle.map(({ element }) => element)).size;
   return [...groupBy(inCycle, ({ cycle }) => cycle)]
     .sort(([a], [b]) => a - b)
-    .flatMap(([, own]) => {
+    .flatMap(([cycle, own]) => {
       const isWhole = own.every(({ excluded, observedMs }) => excluded === null && observedMs !== null);
       if (!isWhole || new Set(own.map(({ element }) => element)).size < elements) return [];
       let external = 0;
@@ -79,7 +87,8 @@ export function cycleTimes(rows: readonly StudyRow[], timeOf = ratedMs): number[
         else if (row.placement === 'internal') internal += timeOf(row);
         else external += timeOf(row);
       }
-      return [machine > 0 ? external + Math.max(internal, machine) : external + internal];
+      const ms = machine > 0 ? external + Math.max(internal, machine) : external + internal;
+      return [{ cycle, ms }];
     });
 }
 

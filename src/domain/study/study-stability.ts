@@ -3,7 +3,7 @@ import { halfComparison } from '../../statistics/half-comparison';
 import { naturalLimits } from '../../statistics/natural-limits';
 import { runsTest } from '../../statistics/runs-test';
 import { trendSlope } from '../../statistics/trend-slope';
-import { cycleTimes, FEWEST_FOR_INTERVAL } from './study-progress';
+import { cycleTimes, FEWEST_FOR_INTERVAL, wholeCycles } from './study-progress';
 import type { StudyRow } from './study-row';
 
 /** Cycles in one row on one side of the mean that chance hardly gives. */
@@ -13,13 +13,17 @@ const RUN_OF_ONE_SIDE = 8;
 export interface StudyStability {
   /** Rated cycle times in order, milliseconds. */
   readonly cycleMs: readonly number[];
+  /** Their numbers. */
+  readonly cycles: readonly number[];
   /** Both the slope and the halves agree: shorter is learning, longer is fatigue or a tool that dulls. */
   readonly trend: 'falling' | 'rising' | null;
   /** Change over the run along the slope, as a share; null below five cycles. */
   readonly change: number | null;
   /** The order of the cycles is not what chance gives: probability of the runs test under 5 %. */
   readonly isOutOfOrder: boolean;
-  /** Cycles beyond the natural limits, 0-based. */
+  /** Natural limits around the mean, milliseconds; null below five cycles. */
+  readonly limits: { readonly centre: number; readonly lower: number; readonly upper: number } | null;
+  /** Places, from 0, of the cycles beyond the natural limits. */
   readonly beyond: readonly number[];
   /** Eight or more in a row on one side of the mean. */
   readonly hasLongRun: boolean;
@@ -30,14 +34,18 @@ export interface StudyStability {
 /** Looks at whole cycles in their order. A standard may be made unless there is a trend. */
 export function studyStability(rows: readonly StudyRow[]): StudyStability {
   const byHand = rows.filter(({ work }) => work !== 'machine');
-  const cycleMs = cycleTimes(byHand).filter((ms) => ms > 0);
+  const whole = wholeCycles(byHand).filter(({ ms }) => ms > 0);
+  const cycleMs = whole.map(({ ms }) => ms);
+  const cycles = whole.map(({ cycle }) => cycle);
   const observedMs = cycleTimes(byHand, (row) => row.observedMs!).filter((ms) => ms > 0);
   if (cycleMs.length < FEWEST_FOR_INTERVAL) {
     return {
       cycleMs,
+      cycles,
       trend: null,
       change: null,
       isOutOfOrder: false,
+      limits: null,
       beyond: [],
       hasLongRun: false,
       spread: null,
@@ -51,9 +59,11 @@ export function studyStability(rows: readonly StudyRow[]): StudyStability {
   const agrees = halves.tested && halves.direction === direction;
   return {
     cycleMs,
+    cycles,
     trend: agrees && direction !== 'not-shown' ? direction : null,
     change: slope.tested ? slope.changeOverRun : null,
     isOutOfOrder: runs.tested && runs.probability < 0.05,
+    limits: { centre, lower, upper },
     beyond: cycleMs.flatMap((ms, place) => (ms < lower || ms > upper ? [place] : [])),
     hasLongRun: longestRun(cycleMs, centre) >= RUN_OF_ONE_SIDE,
     spread: {

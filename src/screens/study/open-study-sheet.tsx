@@ -1,12 +1,15 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { LogRecord } from '../../domain/records/log-record';
 import type { Study } from '../../domain/study/study';
+import { studyClock } from '../../domain/study/study-clock';
 import { summariseStudy } from '../../domain/study/summarise-study';
 import { unseenElements } from '../../domain/study/unseen-elements';
 import { study as allWords } from '../../i18n/en/study';
+import { studyReduce } from '../../i18n/en/study-reduce';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { AllowancesLine } from './allowances-line';
 import { ChoiceRow } from './choice-row';
+import { ClockPanel, percentOf } from './clock-panel';
 import { ExclusionNotes } from './exclusion-notes';
 import type { OpenFigure } from './figure';
 import { halfMethodReason } from './half-method-reason';
@@ -15,6 +18,7 @@ import { ObservationSheet } from './observation-sheet';
 import { SaveReadings } from './save-readings';
 import { SheetAnswer } from './sheet-answer';
 import { SheetHead } from './sheet-head';
+import { SteadyPanel } from './steady-panel';
 import { SummaryTable } from './summary-table';
 import { TargetPanel } from './target-panel';
 import { type TimeUnit, timeWords } from './time-words';
@@ -50,10 +54,12 @@ export function OpenStudySheet({ study, onRecord }: Props) {
     );
   }
   const unseen = unseenElements(study);
+  const clock = studyClock(study);
   const ofTheJob = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const breakPoints = new Map(study.heading?.elements.map(({ name, breakPoint }) => [name, breakPoint]));
   return (
     <>
+      {clock && !clock.usable && <p class="fault">{studyReduce.clock.bad(percentOf(clock.errorShare))}</p>}
       <SheetAnswer summary={summary} time={time} reason={halfMethodReason(summary)} unseen={unseen} />
       <SheetHead study={study} />
       <div class="row study-switches no-print">
@@ -68,6 +74,8 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         form={form}
         open={open}
         onForm={setForm}
+        study={study}
+        onRecord={onRecord}
       />
       <ExclusionNotes elements={ofTheJob.map(({ element }) => element)} rows={rows} />
       {unseen.length > 0 && <p class="fault">{words.unseen(allWords.and(unseen))}</p>}
@@ -91,6 +99,8 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         />
         <SaveReadings study={study} />
       </div>
+      <SteadyPanel rows={rows} time={time} />
+      <ClockPanel study={study} time={time} onRecord={onRecord} />
       {observation}
     </>
   );

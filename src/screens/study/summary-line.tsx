@@ -1,3 +1,5 @@
+import type { LogRecord } from '../../domain/records/log-record';
+import type { Study } from '../../domain/study/study';
 import { FEWEST_FOR_INTERVAL } from '../../domain/study/study-progress';
 import { study } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
@@ -6,6 +8,7 @@ import { ChoiceRow } from './choice-row';
 import { DotStrip } from './dot-strip';
 import { type ElementEvidence, type ElementFigure, elementWorking } from './element-working';
 import { Figure, type OpenFigure } from './figure';
+import { FrequencyChoice } from './frequency-choice';
 import { kindWords } from './kind-words';
 import type { RequiredForm } from './needed-working';
 import { WorkingNote } from './working-note';
@@ -17,9 +20,11 @@ interface Props {
   readonly breakPoint: string;
   readonly open: OpenFigure;
   readonly onForm: (form: RequiredForm) => void;
+  readonly study: Study;
+  readonly onRecord: (records: readonly LogRecord[]) => void;
 }
 
-export function SummaryLine({ evidence, breakPoint, open, onForm }: Props) {
+export function SummaryLine({ evidence, breakPoint, open, onForm, study: shownStudy, onRecord }: Props) {
   const { summary, time, form } = evidence;
   const { element, elementNo, n, excluded, required } = summary;
   const prefix = `element:${elementNo}:`;
@@ -115,6 +120,14 @@ export function SummaryLine({ evidence, breakPoint, open, onForm }: Props) {
             >
               {opened === 'needed' && (
                 <ChoiceRow label={words.form} options={words.forms} value={form} onChoose={onForm} />
+              )}
+              {opened === 'frequency' && summary.elementClass === 'occasional' && (
+                <FrequencyChoice
+                  study={shownStudy}
+                  element={element}
+                  elementNo={elementNo}
+                  onRecord={onRecord}
+                />
               )}
             </WorkingNote>
           </td>

@@ -1,3 +1,5 @@
+import type { LogRecord } from '../../domain/records/log-record';
+import type { Study } from '../../domain/study/study';
 import type { StudyRow } from '../../domain/study/study-row';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { studySheet } from '../../i18n/en/study-sheet';
@@ -16,10 +18,22 @@ interface Props {
   readonly form: RequiredForm;
   readonly open: OpenFigure;
   readonly onForm: (form: RequiredForm) => void;
+  readonly study: Study;
+  readonly onRecord: (records: readonly LogRecord[]) => void;
 }
 
 /** One line an element of the job. */
-export function SummaryTable({ rows, summary, breakPoints, time, form, open, onForm }: Props) {
+export function SummaryTable({
+  rows,
+  summary,
+  breakPoints,
+  time,
+  form,
+  open,
+  onForm,
+  study,
+  onRecord,
+}: Props) {
   const lines = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const withUnit = (column: string) => (
     <>
@@ -59,6 +73,8 @@ export function SummaryTable({ rows, summary, breakPoints, time, form, open, onF
             breakPoint={breakPoints.get(line.element) ?? ''}
             open={open}
             onForm={onForm}
+            study={study}
+            onRecord={onRecord}
           />
         ))}
       </tbody>

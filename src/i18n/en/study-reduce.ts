@@ -1,0 +1,62 @@
+/** Words of what is checked before a study is used: the clock, whether the work stood still, how often things come. */
+export const studyReduce = {
+  clock: {
+    title: 'Clock check',
+    elapsed: 'Elapsed, by the clock',
+    before: 'Before the first tap',
+    after: 'After the last break point',
+    effective: 'Elements',
+    ineffective: 'Foreign, and waiting for the machine',
+    unaccounted: 'Unaccounted',
+    unaccountedIs: (time: string, pct: string) => `${time}, ${pct} %`,
+    good: 'At most 2 % is unaccounted: the study can be used.',
+    bad: (pct: string) => `Not usable: ${pct} % of the time is unaccounted. Above 2 % the study is repeated.`,
+    none: 'No clock check: the study came from a table, or is still timed.',
+    byTablet: 'Compared with the tablet’s own clock.',
+    byShop: 'Read off the shop’s clock.',
+    type: 'Read it off the shop’s clock',
+    started: 'Came, h:mm or h:mm:ss',
+    finished: 'Left',
+    beforeMin: 'Before the first tap, min',
+    afterMin: 'After the last, min',
+    fault: 'Give both clock times as 7:05 or 7:05:30, and the minutes as numbers.',
+    keep: 'Keep it',
+    leave: 'Leave it',
+  },
+  steady: {
+    title: 'Did the work stand still?',
+    few: (n: number) => `${n} whole cycles: from five on it can be said.`,
+    none: (n: number) => `No trend over ${n} whole cycles.`,
+    falling: (pct: string) =>
+      `The cycles became ${pct} % shorter: somebody was learning. The study describes a moment; no standard is made from it.`,
+    rising: (pct: string) =>
+      `The cycles became ${pct} % longer: fatigue, or a tool that dulls. Find what comes back from time to time and give it a frequency; no standard is made from this.`,
+    order: 'Short and long cycles come in stretches rather than by chance.',
+    run: 'Eight or more in a row lie on one side of the mean.',
+    beyond: (cycles: string) => `Beyond the natural limits: cycle ${cycles}.`,
+    closer: (from: string, to: string) =>
+      `Rating took the spread of the hand work from ${from} % to ${to} %.`,
+    wider: (from: string, to: string) =>
+      `Rated, the hand work spreads more than observed: ${from} % to ${to} %. Ratings that follow the pace narrow it.`,
+    chart: 'Whole cycles in their order, rated work by hand',
+    source: 'Slope and halves on logarithms, median runs test, natural limits: NIST/SEMATECH e-Handbook.',
+  },
+  frequency: {
+    sources: {
+      method: 'as the method says',
+      record: 'from a production record',
+      observed: 'as seen in this study',
+    },
+    source: 'How that is known',
+    seen: (count: number, units: number) =>
+      `Seen ${count === 1 ? 'once' : `${count} times`} in ${units} work units`,
+    between: (low: string, high: string) =>
+      `. By chance alone that could be anything from 1 in ${low} to 1 in ${high}.`,
+    never: '. That says nothing about how often it comes.',
+    few: 'Fewer than five were seen: ask the method or a production record.',
+    observe: (units: string) => `Take what was seen: once in ${units}`,
+    record: 'A production record says once in every',
+    keep: 'Keep it',
+    interval: 'Interval: Garwood 1936.',
+  },
+};
