@@ -95,6 +95,7 @@ describe('lots at an own cell', () => {
     await tapButton(page, '1 part free for the next operation');
     await page.getByRole('heading', { name: /^A part is in the cell for/ }).waitFor();
     await saved(page);
+    await tap(page, page.getByText('Other lots: sizes, numbers, a scan'));
     await page.getByLabel('Lot number, typed or scanned, then Enter').fill('R-7');
     await page.keyboard.press('Enter');
     await page.getByRole('cell', { name: 'R-7' }).waitFor();

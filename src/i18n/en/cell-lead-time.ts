@@ -6,9 +6,10 @@ export const cellLeadTime = {
   parts: (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`,
   partsArrive: 'Parts in an arriving lot',
   partsLeave: 'Parts in a leaving one',
+  otherLots: 'Other lots: sizes, numbers, a scan',
   scan: 'Lot number, typed or scanned, then Enter',
   scanHint: 'A number that is not inside arrives; one that is inside leaves.',
-  undo: 'Take the last one back',
+  undo: 'Undo',
   failed: (problem: string) => `Not recorded: ${problem}`,
   nothing: 'Nothing is in the cell by these records.',
   inside: 'In the cell now',
@@ -36,8 +37,8 @@ export const cellLeadTime = {
     `Check: ${inside} parts inside on average by counting, ${by} by rate × lead time (Little’s law).`,
   littleOff:
     'They differ by more than 1 %: some lots were not recorded when they came or left, or many are still inside.',
-  pce: (share: string, elements: string, minutes: string) =>
-    `Value is added in ${share} of it: ${minutes} on each part, ${elements}.`,
+  pce: (share: string, code: string, elements: string, minutes: string) =>
+    `Value is added to ${code} in ${share} of it: ${minutes} on each part, ${elements}.`,
   pceWrong:
     'Value-adding work takes longer than the lead time: the lots were tapped late, so no share is shown.',
   pceNone: 'Say below which elements add value, and their share of the lead time is shown here.',
@@ -49,7 +50,7 @@ export const cellLeadTime = {
     trolley: (share: string) => `${share} of it is waiting for the trolley to fill: smaller trolleys.`,
   },
   terms: { arrivalLot: 'arrival lot', flow: 'flow', trolley: 'trolley' },
-  lotTitle: (count: string) => `A lot of ${count}: one after another, or in batch`,
+  lotTitle: (count: string) => `A lot of ${count}: in batch, or one piece at a time`,
   lotSize: 'Parts of the lot',
   ways: { batch: 'batch, one person', cell: 'one piece, this cell', line: 'one piece, a station an element' },
   lotRows: {

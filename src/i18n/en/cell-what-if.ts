@@ -6,7 +6,7 @@ export const cellWhatIf = {
   work: 'Work',
   lots: 'Lots',
   speed: 'Machine speed',
-  fixed: 'Machine time that speed leaves',
+  fixed: 'Machine minutes that speed leaves',
   passes: 'Passes',
   loading: 'Loading time',
   element: 'One element',

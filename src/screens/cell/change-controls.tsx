@@ -62,7 +62,7 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
             low={0}
             high={part.cycle.machineMs / MINUTE_MS}
             step={0.02}
-            text={(value) => words.minutes(formatNumber(value, 2))}
+            text={(value) => formatNumber(value, 2)}
             change={(value) => set({ fixedMachineMs: value * MINUTE_MS })}
           />
           <Stepper

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { Histogram } from '../../charts/histogram';
 import { roundTicks } from '../../charts/round-ticks';
@@ -13,17 +14,20 @@ import type { CellData } from './use-cell';
 interface Props {
   readonly cell: CellData;
   readonly valueAdding: {
+    readonly code: string;
     readonly names: readonly string[];
     readonly ms: number;
     readonly shareOf: (leadTimeMs: number) => number | null;
   } | null;
+  /** What stands between the sentence and the figures. */
+  readonly children: ComponentChildren;
 }
 
 const clocks = ['working', 'wall'] as const;
 const minutes = (ms: number, digits = 0) => formatNumber(ms / 60_000, digits);
 
 /** How long parts were in the cell: a sentence, the distribution, and whether the records hold together. */
-export function LeadTimeFigures({ cell, valueAdding }: Props) {
+export function LeadTimeFigures({ cell, valueAdding, children }: Props) {
   const { lots, working } = cell.history;
   const [clock, setClock] = useState<(typeof clocks)[number]>('working');
   const { ref, width } = useWidth();
@@ -31,7 +35,16 @@ export function LeadTimeFigures({ cell, valueAdding }: Props) {
     () => leadTimes(lots, clock === 'working' ? workingClock(working) : (wallMs) => wallMs),
     [lots, working, clock],
   );
-  if (!times) return <h1>{says.none}</h1>;
+  if (!times) {
+    return (
+      <>
+        <div class="cell-answer">
+          <h1>{says.none}</h1>
+        </div>
+        {children}
+      </>
+    );
+  }
   const { timesMs, meanMs, medianMs, p80Ms, p90Ms, longestMs, meanInside, insideByLittle } = times;
   const edges = roundTicks(0, Math.max(1, longestMs / 60_000), 24);
   const isOff = Math.abs(meanInside - insideByLittle) > 0.01 * insideByLittle;
@@ -49,6 +62,7 @@ export function LeadTimeFigures({ cell, valueAdding }: Props) {
       <div class="cell-answer">
         <h1>{title}</h1>
       </div>
+      {children}
       <fieldset class="choices">
         <legend class="visually-hidden">{says.clock}</legend>
         {clocks.map((name) => (
@@ -102,6 +116,7 @@ export function LeadTimeFigures({ cell, valueAdding }: Props) {
 }
 
 function Efficiency({
+  code,
   names,
   ms,
   shareOf,
@@ -111,6 +126,8 @@ function Efficiency({
   const share = shareOf(leadTimeMs);
   if (share === null) return <p>{says.pceWrong}</p>;
   return (
-    <p>{says.pce(`${formatNumber(100 * share, 1)} %`, words.list(names), words.minutes(minutes(ms, 2)))}</p>
+    <p>
+      {says.pce(`${formatNumber(100 * share, 1)} %`, code, words.list(names), words.minutes(minutes(ms, 2)))}
+    </p>
   );
 }

@@ -1,4 +1,5 @@
 import { processCycleEfficiency } from '../../domain/cell/lead-times';
+import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { useApp } from '../app';
 import { CellSettingsForm } from './cell-settings-form';
@@ -26,11 +27,10 @@ export function LeadTime({ cell, parts, part, choose }: Props) {
   const { lots } = cell.history;
   return (
     <>
-      <LeadTimeFigures cell={cell} valueAdding={part && valueAddingOf(cell, part)} />
-      <div class="cell-sides">
+      <LeadTimeFigures cell={cell} valueAdding={part && valueAddingOf(cell, part)}>
         {!isReadOnly && <LotTaps cell={cell} />}
-        <LotsInside lots={lots} />
-      </div>
+      </LeadTimeFigures>
+      <LotsInside lots={lots} />
       {part && (
         <>
           <PartChoice parts={parts} part={part} choose={choose} />
@@ -45,10 +45,11 @@ export function LeadTime({ cell, parts, part, choose }: Props) {
 }
 
 /** The value-adding elements of a part, and its share of a lead time. */
-function valueAddingOf({ settings }: CellData, { work }: ReckonedPart) {
+function valueAddingOf({ settings }: CellData, { work, partCode }: ReckonedPart) {
   const own = work.elements.filter(({ name }) => settings.valueAdding.includes(name));
   const ms = own.reduce((sum, { meanMs }) => sum + meanMs, 0);
   return {
+    code: partCode || words.noCode,
     names: own.map(({ name }) => name),
     ms,
     shareOf: (leadTimeMs: number) => processCycleEfficiency(ms, leadTimeMs),

@@ -22,44 +22,47 @@ export function LotTaps({ cell }: { cell: CellData }) {
       (error) => setProblem(String(error)),
     );
   return (
-    <section class="stack cell-taps" aria-label={says.taps}>
+    <section class="cell-taps" aria-label={says.taps}>
       <button type="button" class="button strong" onClick={() => tell(lotArrives(bench, arriving))}>
         {says.arrived(says.parts(arriving))}
       </button>
       <button type="button" class="button" onClick={() => tell(releaseLot(bench, leaving))}>
         {says.released(says.parts(leaving))}
       </button>
-      <Stepper label={says.partsArrive} value={arriving} low={1} high={400} change={setArriving} />
-      <Stepper label={says.partsLeave} value={leaving} low={1} high={400} change={setLeaving} />
-      <form
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (number.trim() === '') return;
-          tell(scanLot(bench, lots, number, arriving));
-          setNumber('');
-        }}
-      >
-        <label class="field">
-          <span>{says.scan}</span>
-          <input
-            value={number}
-            autocomplete="off"
-            enterkeyhint="done"
-            onInput={(event) => setNumber(event.currentTarget.value)}
-          />
-        </label>
-        <p class="small quiet">{says.scanHint}</p>
-      </form>
+      <button type="button" class="button" disabled={!lots.last} onClick={() => undoLot(bench, lots)}>
+        {says.undo}
+      </button>
       {problem && (
         <p class="fault" role="alert">
           {says.failed(problem)}
         </p>
       )}
-      <div class="row">
-        <button type="button" class="button" disabled={!lots.last} onClick={() => undoLot(bench, lots)}>
-          {says.undo}
-        </button>
-      </div>
+      <details class="cell-how">
+        <summary>{says.otherLots}</summary>
+        <div class="stack">
+          <Stepper label={says.partsArrive} value={arriving} low={1} high={400} change={setArriving} />
+          <Stepper label={says.partsLeave} value={leaving} low={1} high={400} change={setLeaving} />
+          <form
+            onSubmit={(event) => {
+              event.preventDefault();
+              if (number.trim() === '') return;
+              tell(scanLot(bench, lots, number, arriving));
+              setNumber('');
+            }}
+          >
+            <label class="field">
+              <span>{says.scan}</span>
+              <input
+                value={number}
+                autocomplete="off"
+                enterkeyhint="done"
+                onInput={(event) => setNumber(event.currentTarget.value)}
+              />
+            </label>
+            <p class="small quiet">{says.scanHint}</p>
+          </form>
+        </div>
+      </details>
     </section>
   );
 }
