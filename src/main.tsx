@@ -3,6 +3,7 @@ import { type ComponentType, render } from 'preact';
 import { type Upkeep, untended } from './application/backup/upkeep';
 import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
+import type { SummaryShelf } from './application/ports/summary-shelf';
 import type { WriterLock } from './application/ports/writer-lock';
 import { downloadFile } from './device/download-file';
 import { lastingStorage } from './device/lasting-storage';
@@ -90,6 +91,12 @@ async function openDemoLog(): Promise<OpenedLog> {
   return { log, copies: 1 };
 }
 
+/** Of days, for Review: made again wherever they cannot be kept. */
+async function openSummaries(isWriter: boolean): Promise<SummaryShelf> {
+  const { openSummaryShelf } = await import('./storage/summaries/open-summary-shelf');
+  return openSummaryShelf(isWriter && !isWithoutStorage() ? (isDemo ? 'demo' : 'own') : 'none');
+}
+
 const copying = () => import('./copying');
 const copyingTools = async () => (await copying()).copyingTools();
 
@@ -109,6 +116,9 @@ async function start(lock: WriterLock): Promise<void> {
   let bench = await openBench();
   let stopTending = tendLater(bench, lock.isHeld);
 
+  // A tab that only reads must not keep what the writing one knows better.
+  const summaries = () => openSummaries(lock.isHeld);
+
   const show = (isReadOnly: boolean) => {
     const app: App = {
       bench,
@@ -122,6 +132,7 @@ async function start(lock: WriterLock): Promise<void> {
       route,
       copying: isDemo ? null : copyingTools,
       secrets: async () => (await copying()).webSecrets(),
+      summaries,
       upkeep,
       isUnlatched,
       go(screen, id = '') {
@@ -136,6 +147,8 @@ async function start(lock: WriterLock): Promise<void> {
       async reopen() {
         stopTending();
         await bench.rest();
+        // Records that came in may lie in any day.
+        await (await summaries()).clear(null).catch(() => {});
         bench = await openBench();
         stopTending = tendLater(bench, lock.isHeld);
         show(!lock.isHeld);

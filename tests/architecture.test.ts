@@ -11,7 +11,7 @@ const layers: Record<string, { layers: string[]; packages: string[] }> = {
   domain: { layers: ['statistics'], packages: [] },
   application: { layers: ['domain', 'statistics'], packages: ['@preact/signals'] },
   storage: { layers: ['application/ports', 'domain'], packages: ['idb'] },
-  exchange: { layers: ['application/ports', 'domain'], packages: ['@noble/hashes'] },
+  exchange: { layers: ['application/ports', 'domain'], packages: ['@noble/hashes', 'fflate'] },
   device: { layers: ['application/ports', 'domain'], packages: ['workbox-window'] },
   i18n: { layers: [], packages: [] },
   charts: { layers: ['domain', 'i18n'], packages: ['preact'] },

@@ -2,9 +2,11 @@ import { ChartFrame } from './chart-frame';
 import { linearScale, type Scale } from './linear-scale';
 import { roundTicks } from './round-ticks';
 import { RunChartFoot } from './run-chart-foot';
+import { limitLines, RunChartLimits, type RunLimits } from './run-chart-limits';
 import { RunChartSteps } from './run-chart-steps';
 import { spreadApart } from './spread-apart';
 import { textWidth } from './text-width';
+import { tickDecimals } from './tick-decimals';
 
 /** A point of a run, in time order; all amounts in the same unit. */
 export interface RunPoint {
@@ -21,6 +23,8 @@ export interface RunPoint {
   readonly isChosen: boolean;
   /** Too few went into it to lean on: drawn hollow. */
   readonly isFew: boolean;
+  /** The chart says that something other than chance is at work: ringed. */
+  readonly isSignal?: boolean;
 }
 
 /** A step in the run: what comes from this place on is not like what was before. */
@@ -46,11 +50,13 @@ interface Props {
   /** In order. The centre line belongs to what comes after the last of them. */
   readonly steps: readonly RunStep[];
   readonly centre: RunLine;
+  /** Limits between which the points lie by chance alone, stretch by stretch. */
+  readonly limits?: readonly RunLimits[];
   /** Words for the target line, as it stands at the last point; null when no point has one. */
   readonly targetText: string | null;
   readonly countTitle: string;
   readonly axisText: string;
-  readonly tickText: (value: number) => string;
+  readonly tickText: (value: number, decimals: number) => string;
 }
 
 const SMALL = 14;
@@ -64,10 +70,14 @@ const LEFT = 64;
 export function RunChart(props: Props) {
   const { id, title, description, width, height, points, steps, centre, targetText, axisText, tickText } =
     props;
+  const { limits = [] } = props;
   const values = points.flatMap(({ value, target }) => (target === null ? [value] : [value, target]));
-  const ticks = runTicks([...values, centre.value]);
-  const right =
-    width - Math.ceil(Math.max(textWidth(centre.text, SMALL), textWidth(targetText ?? '', SMALL))) - 14;
+  const ticks = runTicks([...values, centre.value, ...limits.flatMap(({ lower, upper }) => [lower, upper])]);
+  const decimals = tickDecimals(ticks);
+  const newestLimits = limits.find(({ to }) => to === points.length - 1);
+  const lines = limitLines(newestLimits);
+  const words = [centre.text, targetText ?? '', ...lines.map(({ text }) => text)];
+  const right = width - Math.ceil(Math.max(...words.map((text) => textWidth(text, SMALL)))) - 14;
   const bottom = height - FOOT;
   const head = steps.length > 0 ? HEAD + STEP_WORDS : HEAD;
   const y = linearScale({ low: ticks[0]!, high: ticks.at(-1)!, start: bottom, end: head });
@@ -75,10 +85,8 @@ export function RunChart(props: Props) {
   const between = (place: number) => (x(place - 1) + x(place)) / 2;
   const lastStep = steps.at(-1);
   const lastTarget = points.at(-1)?.target ?? null;
-  const [centreAt, targetAt] = spreadApart([y(centre.value), y(lastTarget ?? centre.value)], 20, {
-    low: head,
-    high: bottom,
-  });
+  const wanted = [centre.value, lastTarget ?? centre.value, ...lines.map(({ value }) => value)];
+  const [centreAt, targetAt, ...linesAt] = spreadApart(wanted.map(y), 20, { low: head, high: bottom });
   return (
     <ChartFrame id={id} title={title} description={description} width={width} height={height}>
       <text x={0} y={14} font-size={SMALL} fill="var(--quiet)">
@@ -88,7 +96,7 @@ export function RunChart(props: Props) {
         <g key={tick}>
           <line x1={LEFT} x2={right} y1={y(tick)} y2={y(tick)} stroke="var(--rule)" />
           <text x={LEFT - 10} y={y(tick) + 5} font-size={SMALL} text-anchor="end" fill="var(--quiet)">
-            {tickText(tick)}
+            {tickText(tick, decimals)}
           </text>
         </g>
       ))}
@@ -108,6 +116,14 @@ export function RunChart(props: Props) {
         stroke-dasharray="9 6"
         fill="none"
       />
+      <RunChartLimits
+        limits={limits}
+        between={between}
+        left={LEFT}
+        right={right}
+        last={points.length - 1}
+        y={y}
+      />
       <RunChartSteps steps={steps} at={between} top={head} bottom={bottom} right={right} />
       <path
         d={pointsPath(points, x, y, new Set(steps.map(({ from }) => from)))}
@@ -115,6 +131,20 @@ export function RunChart(props: Props) {
         stroke="var(--quiet)"
         stroke-width={1.5}
       />
+      {points.map(
+        ({ key, value, isSignal }, place) =>
+          isSignal && (
+            <circle
+              key={key}
+              cx={x(place)}
+              cy={y(value)}
+              r={13}
+              fill="none"
+              stroke="var(--ink)"
+              stroke-width={2.5}
+            />
+          ),
+      )}
       {points.map(({ key, value, isChosen, isFew }, place) => (
         <circle
           key={key}
@@ -129,6 +159,11 @@ export function RunChart(props: Props) {
       <text x={right + 10} y={centreAt! + 5} font-size={SMALL} fill="var(--ink)">
         {centre.text}
       </text>
+      {lines.map(({ text }, place) => (
+        <text key={text} x={right + 10} y={linesAt[place]! + 5} font-size={SMALL} fill="var(--quiet)">
+          {text}
+        </text>
+      ))}
       {targetText && lastTarget !== null && (
         <text x={right + 10} y={targetAt! + 5} font-size={SMALL} font-weight={600} fill="var(--ink)">
           {targetText}

@@ -9,6 +9,7 @@ import type { Jotter } from '../application/ports/jotter';
 import type { LastingStorage } from '../application/ports/lasting-storage';
 import type { ScreenAwake } from '../application/ports/screen-awake';
 import type { Secrets } from '../application/ports/secrets';
+import type { SummaryShelf } from '../application/ports/summary-shelf';
 import type { Route, ScreenName } from './route';
 
 /** What a screen has: the bench to read and to record on, and the few things a page can do. */
@@ -26,6 +27,8 @@ export interface App {
   readonly copies: 0 | 1 | 2;
   /** Brings what copying and restoring needs; null in the demo shop, where nothing is worth a copy. */
   readonly copying: (() => Promise<BackupTools>) | null;
+  /** Summaries of days, kept where the browser keeps anything. */
+  readonly summaries: () => Promise<SummaryShelf>;
   /** Null where the browser has no cryptography. */
   readonly secrets: () => Promise<Secrets | null>;
   readonly upkeep: ReadonlySignal<Upkeep>;

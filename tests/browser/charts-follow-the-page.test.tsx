@@ -2,12 +2,12 @@ import '../../src/screens/shell/base.css';
 import '../../src/screens/review/review.css';
 import { render } from 'preact';
 import { afterEach, describe, expect, it } from 'vitest';
-import { partRun } from '../../src/domain/day/part-run';
 import { reviewDay } from '../../src/domain/day/review-day';
+import { daysRun } from '../../src/domain/weeks/days-run';
 import { DayLedger } from '../../src/screens/review/day-ledger';
 import { DayPicture } from '../../src/screens/review/day-picture';
-import { RunPicture } from '../../src/screens/review/run-picture';
-import { done, partM, turnOf } from '../domain/day/turn-of-day';
+import { RunOfDays } from '../../src/screens/review/weeks/run-of-days';
+import { done, turnOf } from '../domain/day/turn-of-day';
 
 const day = reviewDay('2026-03-02', [
   turnOf([
@@ -18,6 +18,7 @@ const day = reviewDay('2026-03-02', [
     [300, { kind: 'turn-ended' }],
   ]),
 ]);
+const values = [{ day: '2026-03-02', value: 1.5, count: 2, isFew: true, target: null }];
 const box = document.createElement('div');
 document.body.append(box);
 afterEach(() => render(null, box));
@@ -42,7 +43,17 @@ describe('the charts of Review', () => {
           <DayLedger day={day} open={() => {}} />
         </section>
         <section class="stack">
-          <RunPicture run={partRun([day], partM.part)} partCode="M" chosen={day.day} />
+          <RunOfDays
+            figure="per-good"
+            name="M"
+            values={values}
+            stretches={daysRun(values, [])}
+            days={[]}
+            notes={[]}
+            changes={[]}
+          >
+            {null}
+          </RunOfDays>
         </section>
       </div>,
       box,

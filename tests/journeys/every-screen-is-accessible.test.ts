@@ -79,6 +79,15 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
         await page.waitForTimeout(500);
         await holds();
       }
+      await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
+      for (const place of ['The weeks', 'Before and after', 'Promises', 'The day']) {
+        await tap(page, page.getByRole('link', { name: place }));
+        await page.waitForTimeout(300);
+        // What is behind a title is part of the screen too.
+        for (const closed of await page.locator('.review-more:not([open]) > summary').all())
+          await closed.click();
+        await holds();
+      }
       await tap(page, page.getByRole('link', { name: 'Study', exact: true }));
       await tap(page, page.getByRole('main').getByRole('link').first());
       await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();

@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
+import readXlsxFile from 'read-excel-file/node';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { downloadedText } from './support/download';
+import { downloadedBytes, downloadedText } from './support/download';
 import { Site } from './support/site';
 import { Tablet } from './support/tablet';
 import { tap, tapButton } from './support/tap';
@@ -25,6 +26,12 @@ describe('a foreman with the demo shop', () => {
     await site.discard();
   });
 
+  /** The way to another question stands at the top. */
+  async function openPlace(name: string): Promise<void> {
+    await page.getByRole('link', { name }).scrollIntoViewIfNeeded();
+    await tap(page, page.getByRole('link', { name }));
+  }
+
   it('opens it with one tap, and every screen says that it is a demo', async () => {
     await tapButton(page, 'Open the demo shop');
     for (const screen of ['Pace', 'Study', 'Review', 'Shop', 'Records']) {
@@ -48,10 +55,6 @@ describe('a foreman with the demo shop', () => {
     expect(main).toContain('282 good (279 the first time, 3 after rework), 1 scrapped');
     const sums = page.getByRole('row', { name: /^All parts/ });
     expect((await sums.getByRole('cell').allInnerTexts()).slice(-3)).toEqual(['279', '3', '1']);
-  });
-
-  it('sees in the weeks of M where the method changed', async () => {
-    await page.getByText('method revision 1', { exact: true }).waitFor();
   });
 
   it('goes back to the hard Tuesday of the same week: 230 good parts', async () => {
@@ -96,14 +99,89 @@ describe('a foreman with the demo shop', () => {
   });
 
   it('saves the day as a table with a header row and no name of a person in it', async () => {
-    const table = await downloadedText(
-      page,
-      page.getByRole('button', { name: 'Save the table of this day' }),
-    );
+    const table = await downloadedText(page, page.getByRole('button', { name: 'Parts by day (CSV)' }));
     const lines = table.replace('\uFEFF', '').trim().split('\r\n');
     expect(lines[0]).toContain('part');
     expect(lines.length).toBeGreaterThan(3);
     expect(table).not.toMatch(/\b(K7|M2|R4)\b/);
+  });
+
+  it('takes the day along as a spreadsheet with a sheet that says what it is not', async () => {
+    const bytes = await downloadedBytes(
+      page,
+      page.getByRole('button', { name: 'Spreadsheet with all tables' }),
+    );
+    const sheets = (await readXlsxFile(bytes)) as unknown as { sheet: string; data: unknown[][] }[];
+    expect(sheets.map(({ sheet }) => sheet)).toEqual(['about', 'day-parts', 'weeks', 'turns']);
+    expect(JSON.stringify(sheets[0]!.data)).toContain('No payroll record');
+    expect(JSON.stringify(sheets)).not.toMatch(/\b(K7|M2|R4)\b/);
+  });
+
+  it('was Tuesday slow? No: beside the easy Friday, 98 % of the difference is the mix', async () => {
+    await page.getByRole('combobox', { name: 'Beside' }).selectOption('2026-03-27');
+    await page
+      .getByText(
+        'A good part took 1:57, 23 % more than on Fri 27 March 2026. 98 % of that is the mix of parts.',
+      )
+      .first()
+      .waitFor();
+  });
+
+  it('sees in the weeks that no day stands out, where M changed, and what cost most', async () => {
+    await openPlace('The weeks');
+    await page.getByRole('heading', { name: 'Efficiency: 96.9\u00a0%, and no day stands out' }).waitFor();
+    await page
+      .getByText(/Waiting for material: .* of output since Mon 16 March 2026, 3\d % of 266\.3\smin/)
+      .waitFor();
+    await tapButton(page, 'Part M');
+    await page.getByText('method revision 1', { exact: true }).waitFor();
+  });
+
+  it('writes on a day what happened, and finds it there', async () => {
+    await page.locator('summary', { hasText: 'Write a note on a day' }).scrollIntoViewIfNeeded();
+    await tap(page, page.locator('summary', { hasText: 'Write a note on a day' }));
+    await page.getByLabel('What happened').fill('Blade changed at noon');
+    await page.getByRole('button', { name: 'Write it down' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Write it down');
+    await page.getByRole('listitem').filter({ hasText: 'Blade changed at noon' }).waitFor();
+  });
+
+  it('sees nobody’s figures before a purpose is on record', async () => {
+    await page.locator('summary', { hasText: 'Figures of single persons' }).scrollIntoViewIfNeeded();
+    await tap(page, page.locator('summary', { hasText: 'Figures of single persons' }));
+    const show = page.getByRole('button', { name: 'Put on record and show' });
+    expect(await show.isDisabled()).toBe(true);
+    expect(await page.getByRole('main').innerText()).not.toMatch(/\b(K7|M2|R4)\b/);
+    await page.getByLabel('Purpose').fill('Whom to train on T');
+    await page.locator('form', { has: show }).getByLabel('Your code').fill('FM');
+    await show.scrollIntoViewIfNeeded();
+    await tap(page, show);
+    await page.getByRole('rowheader', { name: 'K7' }).waitFor();
+    expect(await page.getByRole('rowheader', { name: /^(K7|M2|R4)$/ }).allInnerTexts()).toEqual([
+      'K7',
+      'M2',
+      'R4',
+    ]);
+    await page.getByText('Whom to train on T').last().waitFor();
+  });
+
+  it('did the new method help? Fixed beforehand, then: improved, 40 % less time, and better yield', async () => {
+    await openPlace('Before and after');
+    const fix = page.getByRole('button', { name: 'Fix it, then look' });
+    await fix.scrollIntoViewIfNeeded();
+    await tap(page, fix);
+    await page.getByRole('heading', { name: /improved, by at least the amount that matters/ }).waitFor();
+    await page.getByText(/40 % less time/).waitFor();
+    await page.getByText('97.91 % (97.29 to 98.40)').waitFor();
+  });
+
+  it('promises what nine days of ten bring: 242', async () => {
+    await openPlace('Promises');
+    await page.getByRole('heading', { name: /^242 good parts a day can be promised/ }).waitFor();
+    const save = page.getByRole('button', { name: 'Write the quotation down' });
+    await save.scrollIntoViewIfNeeded();
+    await tap(page, save);
+    await page.getByText('The standard behind it still stands.').waitFor();
   });
 
   it('leaves the demo for a shop that is still empty', async () => {

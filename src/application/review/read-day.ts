@@ -1,8 +1,8 @@
 import { localDay } from '../../domain/day/local-day';
 import type { DayReview } from '../../domain/day/review-day';
 import type { Bench } from '../bench';
-import { reviewTurns } from './read-days';
 import { readTurnStarts } from './read-turn-starts';
+import { reviewTurns } from './review-turns';
 
 const DAY_MS = 86_400_000;
 

@@ -59,8 +59,15 @@ async function readNext(
   told: (done: number, of: number) => void,
 ): Promise<Summaries> {
   const book = await readReviewBook(bench);
-  await bringUpToDate(bench, shelf, termsOf(bench, book));
-  const [starts, kept] = await Promise.all([startsOfDays(bench, span), shelf.readDays(span.from, span.to)]);
+  // A shelf that fails costs time: everything is made from the log.
+  const isCurrent = await bringUpToDate(bench, shelf, termsOf(bench, book)).then(
+    () => true,
+    () => false,
+  );
+  const [starts, kept] = await Promise.all([
+    startsOfDays(bench, span),
+    isCurrent ? shelf.readDays(span.from, span.to).catch(() => []) : [],
+  ]);
   const known = new Map(kept.map((each) => [each.day, each]));
   const inHand = bench.turn.peek();
   const made: DaySummary[] = [];
@@ -70,7 +77,7 @@ async function readNext(
       missing.slice(from, from + AT_A_TIME).map(([day, turns]) => makeDay(bench, book, day, turns)),
     );
     made.push(...now.map(({ summary }) => summary));
-    // What is still being tapped is not worth keeping. A shelf that refuses costs time only.
+    // What is still being tapped is not worth keeping.
     const lasting = now.filter(({ turns }) => !turns.some((id) => id === inHand?.id));
     await shelf.keep(lasting).catch(() => {});
     told(Math.min(from + AT_A_TIME, missing.length), missing.length);

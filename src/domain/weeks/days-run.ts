@@ -1,5 +1,6 @@
 import { type ChartRule, chartSignals } from '../../statistics/chart-signals';
 import { type IndividualsChart, individualsChart } from '../../statistics/individuals-chart';
+import { median } from '../../statistics/median';
 
 export interface DayValue {
   readonly day: string;
@@ -14,6 +15,8 @@ export interface RunPoint extends DayValue {
 /** Days between two stated changes, with limits of their own. */
 export interface RunStretch {
   readonly points: readonly RunPoint[];
+  /** The middle one of its values. */
+  readonly middle: number;
   /** The days that the limits come from: the first of the stretch, twenty at most. */
   readonly baseline: number;
   /** Null below ten days: limits of fewer would cry wolf, or sleep. */
@@ -48,9 +51,10 @@ export function daysRun(values: readonly DayValue[], changes: readonly string[])
 
 function withLimits(days: readonly DayValue[]): RunStretch {
   const baseline = Math.min(days.length, FIRM_DAYS);
-  const bare = { points: days.map((day) => ({ ...day, signals: [] })), baseline, limits: null };
-  if (baseline < 2) return { ...bare, standing: 'too-few' };
   const values = days.map(({ value }) => value);
+  const middle = median(values);
+  const bare = { points: days.map((day) => ({ ...day, signals: [] })), middle, baseline, limits: null };
+  if (baseline < 2) return { ...bare, standing: 'too-few' };
   const { standing, centre, lower, upper, meanMovingRange, movingRangeUpper } = individualsChart(values, {
     baseline,
   });
@@ -61,6 +65,7 @@ function withLimits(days: readonly DayValue[]): RunStretch {
       ...day,
       signals: signals.filter(({ index }) => index === place).map(({ rule, side }) => ({ rule, side })),
     })),
+    middle,
     baseline,
     limits: { centre, lower, upper, meanMovingRange, movingRangeUpper },
     standing,

@@ -5,7 +5,8 @@ export const putRight = {
   title: 'Put something else right',
   note: 'Nothing is deleted: what was recorded stays, and what is put right stands beside it with who and why.',
   turn: 'Which turn?',
-  turnLine: (from: string, person: string) => `${from} · ${person}`,
+  /** Whose turn it was is not shown. */
+  turnLine: (from: string, parts: number) => `${from}, ${parts} ${parts === 1 ? 'part' : 'parts'}`,
 
   whats: { parts: 'Parts', time: 'A stretch of time', count: 'Parts counted' },
   fromPart: 'From part',

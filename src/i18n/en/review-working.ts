@@ -2,7 +2,6 @@
 export const reviewWorking = {
   numbers: 'Numbers that went in',
   seconds: 'Net cycles in the order they were done, seconds:',
-  daily: 'Daily averages, oldest first, minutes:',
   count: {
     title: (part: string) => `n of ${part}`,
     says: 'How many parts were tapped as done on this day. A tap that was taken back is not counted, and neither is a second tap that no part can lie behind.',
@@ -73,12 +72,5 @@ export const reviewWorking = {
     formula: 'time = sum of the stoppages with this reason, in whole seconds',
     put: (count: number, time: string) =>
       `${count} ${count === 1 ? 'stoppage' : 'stoppages'}, ${time} together`,
-  },
-  median: {
-    title: (part: string) => `Median of ${part}`,
-    says: 'The middle one of the daily averages: half of the days lie above it, half below. One odd day does not move it. Each day counts once, however many parts it had.',
-    since: (revision: number) =>
-      `Only the days since method revision ${revision} count: a middle across two methods is the time of neither.`,
-    formula: 'median = middle value; with an even count, halfway between the two in the middle',
   },
 };

@@ -125,47 +125,10 @@ export const review = {
     note: '“Not stated” stands last and is nobody’s fault.',
   },
 
-  weeks: {
-    title: 'The weeks: daily averages of one part',
-    part: 'Part',
-    pictureTitle: (part: string) => `Run chart of the daily averages of ${part}`,
-    picture: (run: {
-      days: number;
-      first: string;
-      last: string;
-      median: string;
-      target: string;
-      steps: readonly string[];
-    }) =>
-      `${run.days === 1 ? 'One day' : `${run.days} days`} from ${run.first} to ${run.last}, median ${run.median}${run.target ? `, ${run.target}` : ''}${run.steps.map((step) => `, ${step}`).join('')}. The figures stand under the picture.`,
-    step: (revision: number) => `method revision ${revision}`,
-    stepOn: (revision: number, day: string) => `method revision ${revision} from ${day} on`,
-    axis: 'mean net cycle, minutes',
-    count: 'n',
-    median: (time: string) => `median ${time}`,
-    target: (time: string) => `target ${time}`,
-    legend: 'One point a day, in time order. Level line: median. Broken line: target. n: how many parts.',
-    fewLegend: ' Hollow point: fewer than five parts.',
-    stepLegend: ' Upright line: the method changed; the median is that of the days since.',
-    oneDay: 'One day so far: a run begins with the second.',
-    older: 'Read four older weeks',
-    day: 'Day',
-  },
-
   /** What is opened only by those who want it. */
   more: {
     corrections: (count: number) =>
       count === 1 ? 'One thing was put right on this day' : `${count} things were put right on this day`,
-    days: (count: number) => (count === 1 ? 'The figures of this day' : `The figures of these ${count} days`),
-  },
-
-  save: {
-    title: 'Out of the tablet',
-    thisDay: 'Save the table of this day',
-    allDays: (count: number) => `Save the table of all ${count} days`,
-    note: 'One row a day and part, as CSV. For improvement and planning; it is no record of hours worked.',
-    saved: (name: string) => `Offered as a download: ${name}.`,
-    failed: (problem: string) => `The table was not saved (${problem}).`,
   },
 
   underAMinute: 'less than a minute',

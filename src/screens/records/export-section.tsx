@@ -1,6 +1,7 @@
-import { readDays } from '../../application/review/read-days';
+import { readSummaries } from '../../application/review/read-summaries';
 import { localDay } from '../../domain/day/local-day';
-import { writeDayTable } from '../../exchange/write-day-table';
+import { dayPartsTable } from '../../exchange/day-parts-table';
+import { writeTable } from '../../exchange/write-table';
 import { recordsWords } from '../../i18n/en/records';
 import { useApp } from '../app';
 import { chosenForm } from './chosen-profile';
@@ -9,18 +10,20 @@ import { ProfileChoice } from './profile-choice';
 import { StudyExport } from './study-export';
 
 const words = recordsWords.give;
+/** Every day there is. */
+const ALWAYS = { from: '1970-01-02', to: '9999-12-30' };
 
 /** Tables out of the tablet: one study, all days. */
 export function ExportSection() {
-  const { bench, files, isDemo } = useApp();
+  const { bench, files, isDemo, summaries } = useApp();
   const today = () => localDay(bench.clock.now());
   const prefix = isDemo ? 'demo-' : '';
 
   const saveDays = async () => {
-    const days = await readDays(bench);
+    const { days } = await readSummaries(bench, await summaries(), ALWAYS);
     if (days.every(({ parts }) => parts.length === 0)) return words.noDays;
     const name = `${prefix}days-${today()}.csv`;
-    await files.save({ name, type: 'text/csv', text: writeDayTable(days, chosenForm.value) });
+    await files.save({ name, type: 'text/csv', text: writeTable(dayPartsTable(days), chosenForm.value) });
     return words.saved(name);
   };
   return (

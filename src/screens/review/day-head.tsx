@@ -1,5 +1,6 @@
 import { meanTarget } from '../../domain/day/mean-target';
 import type { DayReview } from '../../domain/day/review-day';
+import type { DaySummary } from '../../domain/day/summarise-day';
 import { review as words } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 import { clockFace } from '../../i18n/format-duration';
@@ -11,7 +12,7 @@ import { reasonName } from './reason-name';
 interface Props {
   readonly day: DayReview;
   /** The days that were read, this one among them. */
-  readonly days: readonly DayReview[];
+  readonly days: readonly DaySummary[];
   /** How many are to be settled. */
   readonly questions: number;
 }

@@ -1,10 +1,9 @@
-import type { DayReview } from '../../domain/day/review-day';
 import { review as words } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 
 interface Props {
   /** Newest first. */
-  readonly days: readonly DayReview[];
+  readonly days: readonly { readonly day: string; readonly done: number }[];
   readonly chosen: string;
   readonly pickDay: (day: string) => void;
 }

@@ -1,81 +1,89 @@
 import './review.css';
-import { useEffect, useState } from 'preact/hooks';
-import { review as words } from '../../i18n/en/review';
-import { formatDay } from '../../i18n/format-day';
+import './review-places.css';
+import { useState } from 'preact/hooks';
+import { review } from '../../i18n/en/review';
+import { reviewPlaces as words } from '../../i18n/en/review-places';
 import { useApp } from '../app';
-import { DayPicker } from './day-picker';
-import { keptDay } from './kept-day';
-import { OneDay } from './one-day';
+import { useLazy } from '../use-lazy';
+import { DayPlace } from './day-place';
+import { PlaceLinks } from './place-links';
+import type { PlaceProps } from './place-props';
 import { ReviewEmpty } from './review-empty';
-import { SaveDayTable } from './save-day-table';
-import { useDays } from './use-days';
-import { useOneDay } from './use-one-day';
-import { Weeks } from './weeks';
+import { placeOf } from './review-place';
+import { useSummaries } from './use-summaries';
 import type { Working } from './working';
 import { WorkingSheet } from './working-sheet';
 
-/** How did the day go, fairly? One day in full, then the weeks of one part. People are not shown. */
+const FOUR_WEEKS = 4;
+
+const places = {
+  weeks: async () => (await import('./weeks/weeks-place')).WeeksPlace,
+  'before-after': async () => (await import('./compare/compare-place')).ComparePlace,
+  promises: async () => (await import('./promises/promises-place')).PromisesPlace,
+};
+
+/** How did the day go, fairly? The day first; the weeks, a comparison and promises at places of their own. */
 export function ReviewScreen() {
   const app = useApp();
-  const { state, problem, days, hasOlder, readOlder, readAgain } = useDays();
+  const [weeks, setWeeks] = useState(FOUR_WEEKS);
+  const found = useSummaries(weeks);
   const [working, setWorking] = useState<Working | null>(null);
   const { id } = app.route.value;
-  const newest = days[0]?.day ?? '';
-  const chosen = id || keptDay.of(app.bench, newest) || newest;
-  useEffect(() => {
-    if (id && newest) keptDay.keep(app.bench, { day: id, newest });
-  }, [app.bench, id, newest]);
-  const { day, isSought } = useOneDay(days, chosen, state === 'read');
+  const place = placeOf(id);
+  const { state, problem, days, book, making, readAgain } = found;
 
   if (state === 'trouble') {
     return (
       <div class="page stack" role="alert">
-        <p class="fault">{words.trouble(problem)}</p>
+        <p class="fault">{review.trouble(problem)}</p>
         <div class="row">
           <button type="button" class="button" onClick={readAgain}>
-            {words.tryAgain}
+            {review.tryAgain}
           </button>
         </div>
       </div>
     );
   }
-  if (state === 'reading') return <p class="page quiet">{words.reading}</p>;
+  if (state === 'reading' || !book) {
+    return (
+      <p class="page quiet" role="status">
+        {making ? words.making(making.done, making.of) : review.reading}
+      </p>
+    );
+  }
   if (days.length === 0) return <ReviewEmpty />;
-
-  const pickDay = (wanted: string) => {
-    app.go('review', wanted);
-    document.querySelector('.shell-main')?.scrollTo({ top: 0 });
-  };
   return (
     <div class="page stack review">
-      <DayPicker days={days} chosen={chosen} pickDay={pickDay} />
-      {day ? (
-        <OneDay key={day.day} day={day} days={days} open={setWorking} />
+      <PlaceLinks place={place} />
+      {place === 'day' ? (
+        <DayPlace id={id} days={days} book={book} open={setWorking} />
       ) : (
-        <div class="panel stack" role="status">
-          <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>
-          <div class="row">
-            <button type="button" class="button" onClick={() => pickDay(newest)}>
-              {words.newestDay}
-            </button>
-          </div>
+        <LazyPlace key={place} place={place} days={days} book={book} open={setWorking} />
+      )}
+      {making && (
+        <p class="quiet" role="status">
+          {words.making(making.done, making.of)}
+        </p>
+      )}
+      {found.hasOlder && !making && (
+        <div class="row no-print">
+          <button type="button" class="button" onClick={() => setWeeks(longerThan(weeks))}>
+            {words.older(longerThan(weeks))}
+          </button>
         </div>
       )}
-      <Weeks
-        days={days}
-        chosen={chosen}
-        hasOlder={hasOlder}
-        readOlder={readOlder}
-        open={setWorking}
-        pickDay={pickDay}
-      />
-      <SaveDayTable day={day} days={days} />
       {working && <WorkingSheet working={working} close={() => setWorking(null)} />}
     </div>
   );
 }
 
-/** An address typed by hand may name no day; it is shown as it stands. */
-function dayInWords(text: string): string {
-  return Number.isNaN(Date.parse(text)) ? `“${text}”` : formatDay(text);
+/** Four weeks, a quarter, a year, and then year by year. */
+function longerThan(weeks: number): number {
+  if (weeks < 13) return 13;
+  return weeks < 52 ? 52 : weeks + 52;
+}
+
+function LazyPlace({ place, ...props }: PlaceProps & { place: keyof typeof places }) {
+  const Place = useLazy(true, places[place]);
+  return Place ? <Place {...props} /> : <p class="quiet">{review.reading}</p>;
 }

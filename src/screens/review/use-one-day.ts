@@ -3,29 +3,22 @@ import { readDay } from '../../application/review/read-day';
 import type { DayReview } from '../../domain/day/review-day';
 import { useApp } from '../app';
 
-/** A day from those that were read, or from the log when it is older than they are. */
-export function useOneDay(
-  days: readonly DayReview[],
-  chosen: string,
-  isReady: boolean,
-): { day: DayReview | null; isSought: boolean } {
+/** One day in full, read again whenever something is recorded. */
+export function useOneDay(chosen: string): { day: DayReview | null; isSought: boolean } {
   const { bench } = useApp();
-  const [sought, setSought] = useState<{ chosen: string; day: DayReview | null } | null>(null);
-  const known = days.find(({ day }) => day === chosen) ?? null;
-  const isWanted = isReady && !known && chosen !== '';
-
+  const [found, setFound] = useState<{ chosen: string; day: DayReview | null } | null>(null);
+  const changes = bench.changes.value;
   useEffect(() => {
-    if (!isWanted) return;
+    if (chosen === '') return;
     let isCurrent = true;
     readDay(bench, chosen).then(
-      (day) => isCurrent && setSought({ chosen, day }),
-      () => isCurrent && setSought({ chosen, day: null }),
+      (day) => isCurrent && setFound({ chosen, day }),
+      () => isCurrent && setFound({ chosen, day: null }),
     );
     return () => {
       isCurrent = false;
     };
-  }, [bench, chosen, isWanted]);
-
-  const isFound = sought?.chosen === chosen;
-  return { day: known ?? (isFound ? sought.day : null), isSought: isWanted && !isFound };
+  }, [bench, chosen, changes]);
+  const isFound = found?.chosen === chosen;
+  return { day: isFound ? found.day : null, isSought: chosen !== '' && !isFound };
 }

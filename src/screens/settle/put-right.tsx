@@ -54,7 +54,7 @@ export function PutRight({ turns, isAtStation }: Props) {
             <select value={turn.id} onChange={(event) => setId(event.currentTarget.value)}>
               {turns.map((each) => (
                 <option key={each.id} value={each.id}>
-                  {words.turnLine(timeOfDay(each.startedAt), each.person)}
+                  {words.turnLine(timeOfDay(each.startedAt), each.cycles.length)}
                 </option>
               ))}
             </select>

@@ -182,6 +182,15 @@ describe('summaries that are kept', () => {
     const growing = new Growing();
     await growing.take(demo.slice(0, demo.indexOf(turns[4]!)));
     expect(await read(growing.log, new RefusingShelf())).toHaveLength(2);
+    class DeadShelf extends InMemorySummaryShelf {
+      override async readMark(): Promise<never> {
+        throw new Error('gone');
+      }
+      override async readDays(): Promise<never> {
+        throw new Error('gone');
+      }
+    }
+    expect(await read(growing.log, new DeadShelf())).toHaveLength(2);
   });
 
   it('never hold what a slow reader made before a correction came', async () => {

@@ -2,15 +2,7 @@ import { type DayReview, reviewDay, turnsByDay } from '../../domain/day/review-d
 import { foldTurn } from '../../domain/turn/fold-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
-import type { WallRange } from '../ports/record-log';
-import { readTurnStarts, type TurnStart } from './read-turn-starts';
-
-const ALWAYS: WallRange = { fromWallMs: 0, toWallMs: Number.MAX_SAFE_INTEGER };
-
-/** The days with turns in a span of wall time, newest first. */
-export async function readDays(bench: Bench, range: WallRange = ALWAYS): Promise<DayReview[]> {
-  return reviewTurns(bench, await readTurnStarts(bench, range));
-}
+import type { TurnStart } from './read-turn-starts';
 
 /** The days of some turns, newest first. */
 export async function reviewTurns(bench: Bench, starts: readonly TurnStart[]): Promise<DayReview[]> {

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { readDay } from '../../../src/application/review/read-day';
-import { readLatestDays } from '../../../src/application/review/read-latest-days';
+import { readLatestSummaries } from '../../../src/application/review/read-latest-summaries';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { InMemorySummaryShelf } from '../../../src/storage/summaries/in-memory-summary-shelf';
 import { FakeClock } from '../../support/fake-clock';
 import { recordAt, stampAt } from '../../support/records';
 
@@ -28,30 +29,32 @@ async function logOf(days: readonly number[]): Promise<InMemoryRecordLog> {
 
 const daysOf = ({ days }: { days: readonly { day: string }[] }) => days.map(({ day }) => day);
 
-describe('readLatestDays', () => {
-  it('gives the four weeks to the newest day, newest first, and says that there are older ones', async () => {
+const latestOf = (bench: Bench, weeks: number) =>
+  readLatestSummaries(bench, new InMemorySummaryShelf(), weeks);
+
+describe('the latest summaries', () => {
+  it('are those of the four weeks to the newest day, newest first, and it is said that there are older ones', async () => {
     // Days 0, 1 | 28, 30, 55: the 28 days to day 55 begin at day 28.
     const bench = await Bench.open(await logOf([0, 1, 27, 28, 30, 55]), new FakeClock());
-    const latest = await readLatestDays(bench);
+    const latest = await latestOf(bench, 4);
     expect(daysOf(latest)).toEqual(['2026-04-26', '2026-04-01', '2026-03-30']);
     expect(latest.hasOlder).toBe(true);
-    const older = await readLatestDays(bench, '2026-03-30');
-    expect(daysOf(older)).toEqual(['2026-03-29', '2026-03-03', '2026-03-02']);
-    expect(older.hasOlder).toBe(false);
+    const longer = await latestOf(bench, 8);
+    expect(daysOf(longer).slice(3)).toEqual(['2026-03-29', '2026-03-03', '2026-03-02']);
+    expect(longer.hasOlder).toBe(false);
   });
 
-  it('passes over a standstill of months to the next older day', async () => {
+  it('are counted back from the newest day, however long ago that was', async () => {
     const bench = await Bench.open(await logOf([0, 200]), new FakeClock());
-    expect(daysOf(await readLatestDays(bench, '2026-09-18'))).toEqual(['2026-03-02']);
+    expect(daysOf(await latestOf(bench, 4))).toEqual(['2026-09-18']);
   });
 
-  it('is empty for an empty log', async () => {
+  it('are none for an empty log', async () => {
     const bench = await Bench.open(new InMemoryRecordLog('t'), new FakeClock());
-    expect(await readLatestDays(bench)).toEqual({ days: [], hasOlder: false });
-    expect(await readLatestDays(bench, '2026-03-02')).toEqual({ days: [], hasOlder: false });
+    expect(await latestOf(bench, 4)).toMatchObject({ days: [], hasOlder: false });
   });
 
-  it('shows the turn in hand although the log has refused it', async () => {
+  it('show the turn in hand although the log has refused it', async () => {
     class FullLog extends InMemoryRecordLog {
       override async append(): Promise<void> {
         throw new Error('full');
@@ -62,7 +65,7 @@ describe('readLatestDays', () => {
     startTurn(bench, 'K7', { part: 'p', partCode: 'M', targetMs: null });
     clock.pass(80_000);
     markPartDone(bench, clock.now());
-    const { days } = await readLatestDays(bench);
+    const { days } = await latestOf(bench, 4);
     expect(days).toMatchObject([{ day: '2026-03-02', done: 1, openTurns: 1 }]);
   });
 });

@@ -1,0 +1,24 @@
+import { localDay } from '../../domain/day/local-day';
+import { foldTurn } from '../../domain/turn/fold-turn';
+import type { Turn } from '../../domain/turn/turn';
+import type { Bench } from '../bench';
+import type { DaySpan } from './read-summaries';
+import { readTurnStarts } from './read-turn-starts';
+
+const DAY_MS = 86_400_000;
+
+/** The turns that began on the days from and to, oldest first. */
+export async function readTurnsBetween(bench: Bench, { from, to }: DaySpan): Promise<Turn[]> {
+  const starts = await readTurnStarts(bench, {
+    fromWallMs: Date.parse(from) - DAY_MS,
+    toWallMs: Date.parse(to) + 2 * DAY_MS,
+  });
+  const turns: Turn[] = [];
+  for (const { id, stamp } of starts) {
+    const day = localDay(stamp);
+    if (day < from || day > to) continue;
+    const inHand = bench.turn.peek();
+    turns.push(inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id)));
+  }
+  return turns;
+}

@@ -1,0 +1,66 @@
+const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
+
+/** Words of capacity, people needed, and quotations. */
+export const promisesWords = {
+  sentence: (promise: string, kept: string) =>
+    `${promise} good parts a day can be promised for an ordinary mix: ${kept} bring as many or more`,
+  inWords: {
+    '0.8': 'eight days of ten',
+    '0.9': 'nine days of ten',
+    '0.95': 'nineteen days of twenty',
+  },
+  tooFew: (count: number) =>
+    `What a day can bring is told from five ordinary days on; there are ${count} so far`,
+  basis: (mean: string, deviation: string, count: number, of: number) =>
+    `From ${days(count)} with an ordinary mix, of ${of} read: mean ${mean} a day, standard deviation ${deviation}. The mean is kept on every second day only.`,
+  keptLabel: 'Kept on',
+  keptOn: { '0.8': '8 days of ten', '0.9': '9 days of ten', '0.95': '19 days of twenty' },
+  tries: 'A promise of',
+  triesResult: (kept: number, of: number) =>
+    `would have been kept on ${kept} of ${of} days, hard and easy ones among them.`,
+  people: {
+    title: 'People needed',
+    quantity: (part: string) => `${part}, parts`,
+    hours: 'Attended hours a person',
+    efficiency: 'Efficiency, %',
+    result: (load: string, people: string) => `${load} people before rounding: ${people}.`,
+    whole: (count: number) => (count === 1 ? 'one person' : `${count} people`),
+    note: 'Σ parts × target ÷ (attended × efficiency). Parts without a target are not counted.',
+  },
+  quote: {
+    title: 'Quotation',
+    part: 'Part',
+    quantity: 'Parts',
+    setUps: 'Set-ups',
+    note: 'For whom, or what',
+    by: 'Your code',
+    result: (total: string, quantity: string, part: string) => `${quantity} ${part}: ${total} attended`,
+    interval: (low: string, high: string, count: number) =>
+      `Between ${low} and ${high} (95 %), from the efficiency of ${days(count)}.`,
+    noInterval: 'No interval yet: it takes five days with targets.',
+    standard: (perPart: string, setUp: string, source: string) =>
+      `By the standard: ${perPart} a part, ${setUp} a set-up. ${source}`,
+    typed: 'The target was typed.',
+    fromStandard: 'The target is a standard time.',
+    revision: (revision: number) => `Method revision ${revision}.`,
+    noRevision: 'No method is written for this part.',
+    save: 'Write the quotation down',
+    given: 'Quotations given',
+    none: 'None yet.',
+    line: (day: string, quantity: string, part: string, total: string) =>
+      `${day}: ${quantity} ${part}, ${total}`,
+    overhauled: 'The standard behind it was changed since: quote again.',
+    stands: 'The standard behind it still stands.',
+    noTarget: 'No part has a target: set one in Shop first.',
+  },
+  setUp: {
+    title: 'What a set-up earns',
+    now: (time: string) => `${time} for each set-up`,
+    none: 'Nothing is set: set-ups earn no time, and efficiency counts them as if they were lost.',
+    label: 'Standard time of a set-up, m:ss',
+    save: 'Set it from now on',
+    notATime: 'This is not a time: write it as 2:15.',
+    note: 'What is past keeps the time that stood then.',
+  },
+  hours: (hours: string) => `${hours}\u00a0h`,
+};

@@ -1,0 +1,112 @@
+const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
+
+/** Words of the weeks. */
+export const reviewWeeks = {
+  figure: 'Follow',
+  figures: {
+    efficiency: 'Efficiency',
+    'per-good': 'Time per good part',
+    'first-pass': 'First-pass yield',
+  },
+  part: (code: string) => `Part ${code}`,
+  axis: {
+    efficiency: 'earned ÷ attended time, %',
+    'per-good': 'attended minutes per good part',
+    'first-pass': 'good the first time, %',
+    part: 'mean net cycle, minutes',
+  },
+  value: {
+    percent: (value: string) => `${value}\u00a0%`,
+    decimal: (minutes: string) => `${minutes}\u00a0min`,
+  },
+  sentence: {
+    calm: (name: string, centre: string) => `${name}: ${centre}, and no day stands out`,
+    signals: (name: string, centre: string, list: string) => `${name}: ${centre}. Standing out: ${list}`,
+    tooFew: (name: string, middle: string, count: number) =>
+      `${name}: ${middle} in the middle of ${days(count)}. From ten days on, limits say what is chance.`,
+    none: 'Nothing to follow yet: no day has this figure.',
+  },
+  standing: {
+    provisional: (count: number) =>
+      `Limits from ${days(count)}: provisional. From twenty on they are firm, and stand until a change is noted.`,
+    firm: 'Limits from the first twenty days of this stretch. They stand until a change is noted.',
+  },
+  wolf: (alarms: number, count: number) =>
+    `A chart of means, with limits from the spread within a day, would cry wolf: it would call ${alarms} of ${days(count)} odd, on nothing but mix and crew.`,
+  pictureTitle: (name: string) => `${name}, day by day`,
+  picture: (run: { days: number; first: string; last: string; sentence: string }) =>
+    `${days(run.days)} from ${run.first} to ${run.last}. ${run.sentence}. The figures stand under the picture.`,
+  centre: (value: string) => `mean ${value}`,
+  middle: (value: string) => `median ${value}`,
+  upper: (value: string) => `limit ${value}`,
+  lower: (value: string) => `limit ${value}`,
+  target: (value: string) => `target ${value}`,
+  method: (revision: number) => `method revision ${revision}`,
+  count: 'n',
+  legend:
+    'One point a day. Level line: mean, or the median while there are no limits. Dots: limits of what chance does (mean ± 2.66 × mean step from day to day). Ringed: stands out.',
+  targetLegend: ' Broken line: target.',
+  fewLegend: ' Hollow: fewer than five parts.',
+  changeLegend: ' Upright line: the work was changed, limits begin anew.',
+  sheet: {
+    title: (count: number) => `The figures of ${days(count)}`,
+    day: 'Day',
+    value: 'Value',
+    n: 'n',
+    said: 'What the chart says, and what was noted',
+    signals: {
+      'beyond-limits': { high: 'above the limit', low: 'below the limit' },
+      'eight-on-one-side': { high: 'eighth in a row above the mean', low: 'eighth in a row below the mean' },
+    },
+  },
+  notes: {
+    title: 'Notes on days',
+    write: 'Write a note on a day',
+    day: 'Day',
+    text: 'What happened',
+    isChange: 'The work was changed: limits begin anew on this day',
+    changed: 'work changed',
+    by: 'Your code',
+    save: 'Write it down',
+    remove: 'Take away',
+    none: 'No note on these days.',
+  },
+  lost: {
+    title: 'What cost us most',
+    sentence: (reason: string, cost: string, share: string, of: string, since: string) =>
+      `${reason}: ${cost} of output since ${since}, ${share} % of ${of} in all.`,
+    none: 'No time was lost on these days.',
+    reason: 'Reason',
+    cost: 'Cost in output',
+    recorded: 'Recorded',
+    count: 'Count',
+    soFar: 'So far',
+    all: 'All reasons',
+    note: 'A stoppage costs less than it lasts where machine or operator worked on, as somebody said. What nobody stated stands last.',
+  },
+  standards: {
+    title: 'Targets that look wrong',
+    none: 'None: no part takes much more or less of its target than the others do.',
+    more: (part: string, percent: string, count: number) =>
+      `${part} takes ${percent} % more of its target than the other parts do of theirs, in whoever’s hands, on ${days(count)}. Look at the target, not at the people.`,
+    less: (part: string, percent: string, count: number) =>
+      `${part} takes ${percent} % less of its target than the other parts do of theirs, in whoever’s hands, on ${days(count)}. Look at the target, not at the people.`,
+  },
+  people: {
+    title: 'Figures of single persons',
+    note: 'Hidden unless there is a purpose, which is put on record with your code. Net time against target, by each one’s own parts, stoppages out, from five days on. In the order of the codes: nothing here ranks anybody.',
+    purpose: 'Purpose',
+    by: 'Your code',
+    show: 'Put on record and show',
+    person: 'Code',
+    dayCount: 'Days',
+    partCount: 'Parts',
+    share: 'Net time ÷ target',
+    value: (percent: string, half: string) => `${percent} ± ${half}\u00a0%`,
+    tooFew: 'fewer than five days',
+    hide: 'Hide again',
+    shown: (purpose: string) => `Purpose on record: ${purpose}`,
+    looks: (count: number) => (count === 1 ? 'Looked at once' : `Looked at ${count} times`),
+    look: (day: string, by: string, purpose: string) => `${day}, ${by}: ${purpose}`,
+  },
+};

@@ -1,0 +1,94 @@
+import { dayFigures } from '../../../domain/day/day-figures';
+import { firstPassYield } from '../../../domain/day/first-pass-yield';
+import type { DaySummary } from '../../../domain/day/summarise-day';
+import { beforeAfterWords } from '../../../i18n/en/before-after';
+import { formatNumber } from '../../../i18n/format-number';
+import { roundedClockFace } from '../../../i18n/rounded-clock-face';
+
+const words = beforeAfterWords.beside;
+
+/** Quality and the other figures of both periods: time alone improves nothing. */
+export function BesideTime({
+  before,
+  after,
+}: {
+  before: readonly DaySummary[];
+  after: readonly DaySummary[];
+}) {
+  const lines = [
+    { name: words.yield, of: yieldText },
+    { name: words.scrap, of: scrapText },
+    { name: words.perGood, of: perGoodText },
+    { name: words.efficiency, of: efficiencyText },
+  ];
+  return (
+    <section class="stack" aria-labelledby="review-beside-title">
+      <h2 id="review-beside-title">{words.title}</h2>
+      <table class="sheet review-sheet">
+        <thead>
+          <tr>
+            <th scope="col" class="words">
+              {words.what}
+            </th>
+            <th scope="col">{words.before}</th>
+            <th scope="col">{words.after}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map(({ name, of }) => (
+            <tr key={name}>
+              <th scope="row" class="words">
+                {name}
+              </th>
+              <td>{of(before)}</td>
+              <td>{of(after)}</td>
+            </tr>
+          ))}
+          <tr>
+            <th scope="row" class="words">
+              {words.leadTime}
+            </th>
+            <td class="words" colSpan={2}>
+              {words.leadTimeWhere}
+            </td>
+          </tr>
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+type Days = readonly DaySummary[];
+
+function sum(days: Days, of: (day: DaySummary) => number): number {
+  return days.reduce((total, day) => total + of(day), 0);
+}
+
+function yieldText(days: Days): string {
+  const found = firstPassYield(
+    sum(days, ({ firstTime }) => firstTime),
+    sum(days, ({ done }) => done),
+  );
+  if (!found) return words.none;
+  const percent = (share: number) => formatNumber(100 * share, 2);
+  return words.between(percent(found.share), percent(found.lower), percent(found.upper));
+}
+
+function scrapText(days: Days): string {
+  const done = sum(days, (day) => day.done);
+  return done === 0
+    ? words.none
+    : words.percent(formatNumber((100 * sum(days, ({ scrap }) => scrap)) / done, 2));
+}
+
+function perGoodText(days: Days): string {
+  const good = sum(days, (day) => day.good);
+  return good === 0 ? words.none : roundedClockFace(sum(days, ({ attendedMs }) => attendedMs) / good);
+}
+
+/** Mean of the days; a day of which it cannot be told is left out. */
+function efficiencyText(days: Days): string {
+  const told = days.flatMap((day) => dayFigures(day).efficiency ?? []);
+  if (told.length === 0) return words.none;
+  return words.percent(formatNumber((100 * told.reduce((total, each) => total + each, 0)) / told.length, 1));
+}

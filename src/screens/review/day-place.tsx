@@ -1,0 +1,53 @@
+import { useEffect } from 'preact/hooks';
+import { review as words } from '../../i18n/en/review';
+import { formatDay } from '../../i18n/format-day';
+import { useApp } from '../app';
+import { DayPicker } from './day-picker';
+import { keptDay } from './kept-day';
+import { OneDay } from './one-day';
+import type { PlaceProps } from './place-props';
+import { SaveTables } from './save-tables';
+import { useOneDay } from './use-one-day';
+
+interface Props extends PlaceProps {
+  /** A day, or empty for the one that was looked at last. */
+  readonly id: string;
+}
+
+/** One day: the newest, the one that was chosen, or one that an address names. */
+export function DayPlace({ id, days, book, open }: Props) {
+  const app = useApp();
+  const newest = days[0]!.day;
+  const chosen = id || keptDay.of(app.bench, newest) || newest;
+  useEffect(() => {
+    if (id) keptDay.keep(app.bench, { day: id, newest });
+  }, [app.bench, id, newest]);
+  const { day, isSought } = useOneDay(chosen);
+  const pickDay = (wanted: string) => {
+    app.go('review', wanted);
+    document.querySelector('.shell-main')?.scrollTo({ top: 0 });
+  };
+  return (
+    <>
+      <DayPicker days={days} chosen={chosen} pickDay={pickDay} />
+      {day ? (
+        <OneDay key={day.day} day={day} days={days} book={book} open={open} />
+      ) : (
+        <div class="panel stack" role="status">
+          <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>
+          <div class="row">
+            <button type="button" class="button" onClick={() => pickDay(newest)}>
+              {words.newestDay}
+            </button>
+          </div>
+        </div>
+      )}
+      <SaveTables day={day?.day ?? null} days={days} />
+    </>
+  );
+}
+
+/** An address typed by hand may name no day; it is shown as it stands. */
+function dayInWords(text: string): string {
+  return Number.isNaN(Date.parse(text)) ? `“${text}”` : formatDay(text);
+}

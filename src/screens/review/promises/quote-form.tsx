@@ -1,0 +1,137 @@
+import { useState } from 'preact/hooks';
+import { makeQuotation } from '../../../application/review/make-quotation';
+import { quoteTime } from '../../../domain/weeks/quote-time';
+import { setUpStandardAt } from '../../../domain/weeks/review-book';
+import { promisesWords } from '../../../i18n/en/promises';
+import { formatNumber } from '../../../i18n/format-number';
+import { roundedClockFace } from '../../../i18n/rounded-clock-face';
+import { useApp } from '../../app';
+import type { PlaceProps } from '../place-props';
+import { sinceLastChange } from '../since-last-change';
+import { shopEfficiency } from './shop-efficiency';
+
+const words = promisesWords.quote;
+const HOUR_MS = 3_600_000;
+
+/** The time of an order, with the standard it rests on. */
+export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
+  const { bench, isReadOnly } = useApp();
+  const parts = bench.shop.value.parts.filter(({ retired, targetMs }) => !retired && targetMs !== null);
+  const [wanted, setWanted] = useState('');
+  const [quantity, setQuantity] = useState('100');
+  const [setUps, setSetUps] = useState('1');
+  const [note, setNote] = useState('');
+  const [by, setBy] = useState('');
+  const part = parts.find(({ id }) => id === wanted) ?? parts[0];
+  if (!part) {
+    return (
+      <section class="stack" aria-labelledby="review-quote-title">
+        <h2 id="review-quote-title">{words.title}</h2>
+        <p>{words.noTarget}</p>
+      </section>
+    );
+  }
+  const count = Number(quantity);
+  const setUpMs = Math.max(0, Number(setUps) || 0) * (setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0);
+  const { efficiencies, dayMs } = shopEfficiency(sinceLastChange(days, book));
+  const isOrder = Number.isSafeInteger(count) && count >= 1;
+  const quoted = isOrder
+    ? quoteTime({ quantity: count, standardMs: part.targetMs!, setUpMs }, efficiencies, dayMs)
+    : null;
+  const revision = part.methods.at(-1)?.revision ?? null;
+  const hours = (ms: number) => promisesWords.hours(formatNumber(ms / HOUR_MS, 1));
+  const save = (event: Event) => {
+    event.preventDefault();
+    if (!quoted) return;
+    const { totalMs, lowMs, highMs } = quoted;
+    makeQuotation(bench, {
+      part: part.id,
+      partCode: part.code,
+      quantity: count,
+      setUpMs,
+      perPartMs: part.targetMs!,
+      totalMs,
+      lowMs,
+      highMs,
+      methodRevision: revision,
+      study: part.targetStudy,
+      note,
+      by,
+    });
+    setNote('');
+  };
+  return (
+    <section class="stack" aria-labelledby="review-quote-title">
+      <h2 id="review-quote-title">{words.title}</h2>
+      <form class="stack review-form" onSubmit={save}>
+        <div class="review-dates no-print">
+          <label class="field">
+            <span>{words.part}</span>
+            <select value={part.id} onChange={(event) => setWanted(event.currentTarget.value)}>
+              {parts.map(({ id, code, name }) => (
+                <option key={id} value={id}>
+                  {[code, name].filter(Boolean).join(' ')}
+                </option>
+              ))}
+            </select>
+          </label>
+          <label class="field">
+            <span>{words.quantity}</span>
+            <input
+              value={quantity}
+              inputMode="numeric"
+              onInput={(event) => setQuantity(event.currentTarget.value)}
+            />
+          </label>
+          <label class="field">
+            <span>{words.setUps}</span>
+            <input
+              value={setUps}
+              inputMode="numeric"
+              onInput={(event) => setSetUps(event.currentTarget.value)}
+            />
+          </label>
+        </div>
+        {quoted && (
+          <div class="panel stack review-head">
+            <p>
+              <strong>{words.result(hours(quoted.totalMs), formatNumber(count), part.code)}</strong>
+            </p>
+            <p>
+              {quoted.lowMs !== null && quoted.highMs !== null
+                ? words.interval(hours(quoted.lowMs), hours(quoted.highMs), quoted.days)
+                : words.noInterval}
+            </p>
+            <p class="small quiet">
+              {words.standard(
+                roundedClockFace(part.targetMs!),
+                roundedClockFace(setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0),
+                part.targetSource === 'standard' ? words.fromStandard : words.typed,
+              )}{' '}
+              {revision === null ? words.noRevision : words.revision(revision)}
+            </p>
+          </div>
+        )}
+        {!isReadOnly && (
+          <>
+            <div class="review-dates no-print">
+              <label class="field">
+                <span>{words.note}</span>
+                <input value={note} maxLength={120} onInput={(event) => setNote(event.currentTarget.value)} />
+              </label>
+              <label class="field">
+                <span>{words.by}</span>
+                <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
+              </label>
+            </div>
+            <div class="row no-print">
+              <button type="submit" class="button" disabled={!quoted}>
+                {words.save}
+              </button>
+            </div>
+          </>
+        )}
+      </form>
+    </section>
+  );
+}

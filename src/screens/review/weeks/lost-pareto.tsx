@@ -1,0 +1,100 @@
+import { AmountBar } from '../../../charts/amount-bar';
+import { addedUp } from '../../../domain/day/lost-cost';
+import type { DaySummary } from '../../../domain/day/summarise-day';
+import { NOT_STATED } from '../../../domain/turn/turn';
+import { reviewWeeks } from '../../../i18n/en/review-weeks';
+import { formatDay } from '../../../i18n/format-day';
+import { formatNumber } from '../../../i18n/format-number';
+import { reasonName } from '../reason-name';
+import { roundedShares } from '../rounded-shares';
+
+const words = reviewWeeks.lost;
+const BAR_PX = 130;
+const MINUTE_MS = 60_000;
+
+/** Lost time over the weeks, dearest first with what comes together so far; what nobody stated last. */
+export function LostPareto({ days }: { days: readonly DaySummary[] }) {
+  const lost = addedUp(days);
+  const costs = roundedShares(
+    lost.map(({ costMs }) => costMs / MINUTE_MS),
+    1,
+  );
+  const lengths = roundedShares(
+    lost.map(({ lostMs }) => lostMs / MINUTE_MS),
+    1,
+  );
+  const cost = sum(costs);
+  const [first] = lost;
+  const minutes = (value: number) => reviewWeeks.value.decimal(formatNumber(value, 1));
+  return (
+    <section class="stack" aria-labelledby="review-pareto-title">
+      <h2 id="review-pareto-title">{words.title}</h2>
+      {!first ? (
+        <p>{words.none}</p>
+      ) : (
+        <>
+          {first.reason !== NOT_STATED && (
+            <p>
+              {words.sentence(
+                reasonName(first),
+                minutes(costs[0]!),
+                formatNumber((100 * costs[0]!) / (cost || 1)),
+                minutes(cost),
+                formatDay(days.at(-1)!.day),
+              )}
+            </p>
+          )}
+          <table class="sheet review-sheet">
+            <thead>
+              <tr>
+                <th scope="col">{words.reason}</th>
+                <th scope="col" class="words" colSpan={2}>
+                  {words.cost}
+                </th>
+                <th scope="col">{words.soFar}</th>
+                <th scope="col">{words.recorded}</th>
+                <th scope="col">{words.count}</th>
+              </tr>
+            </thead>
+            <tbody>
+              {lost.map(({ reason, label, count }, place) => (
+                <tr key={reason}>
+                  <th scope="row" class="words">
+                    {reasonName({ reason, label })}
+                  </th>
+                  <td class="words review-bar">
+                    <AmountBar
+                      amount={costs[place]!}
+                      most={Math.max(...costs)}
+                      width={BAR_PX}
+                      isNeutral={reason === NOT_STATED}
+                    />
+                  </td>
+                  <td>{minutes(costs[place]!)}</td>
+                  <td>{formatNumber((100 * sum(costs.slice(0, place + 1))) / (cost || 1))} %</td>
+                  <td>{minutes(lengths[place]!)}</td>
+                  <td>{count}</td>
+                </tr>
+              ))}
+            </tbody>
+            <tfoot>
+              <tr>
+                <td>{words.all}</td>
+                <td />
+                <td>{minutes(cost)}</td>
+                <td />
+                <td>{minutes(sum(lengths))}</td>
+                <td>{lost.reduce((total, { count }) => total + count, 0)}</td>
+              </tr>
+            </tfoot>
+          </table>
+          <p class="small quiet">{words.note}</p>
+        </>
+      )}
+    </section>
+  );
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

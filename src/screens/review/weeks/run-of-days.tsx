@@ -1,0 +1,157 @@
+import type { ComponentChildren } from 'preact';
+import { RunChart } from '../../../charts/run-chart';
+import type { DaySummary } from '../../../domain/day/summarise-day';
+import type { RunStretch } from '../../../domain/weeks/days-run';
+import { meanChartAlarms } from '../../../domain/weeks/mean-chart-alarms';
+import type { DayNote } from '../../../domain/weeks/review-book';
+import type { RunFigure, RunValue } from '../../../domain/weeks/run-figures';
+import { reviewWeeks as words } from '../../../i18n/en/review-weeks';
+import { dayParts, formatDay } from '../../../i18n/format-day';
+import { formatNumber } from '../../../i18n/format-number';
+import { useWidth } from '../use-width';
+import { axisText, isTime, valueText } from './figure-text';
+import { RunTable } from './run-table';
+
+interface Change {
+  readonly day: string;
+  readonly text: string;
+}
+
+interface Props {
+  readonly figure: RunFigure;
+  readonly name: string;
+  /** Oldest first, and in stretches between changes. */
+  readonly values: readonly RunValue[];
+  readonly stretches: readonly RunStretch[];
+  readonly days: readonly DaySummary[];
+  readonly notes: readonly DayNote[];
+  /** What changed on which day. */
+  readonly changes: readonly Change[];
+  /** The choice of what to follow: between the sentence and the picture. */
+  readonly children: ComponentChildren;
+}
+
+/** A figure day by day: what it says in one sentence, then the run with its limits. */
+export function RunOfDays({ figure, name, values, stretches, days, notes, changes, children }: Props) {
+  const { ref, width } = useWidth();
+  const newest = stretches.at(-1);
+  const sentence = newest ? inWords(figure, name, newest) : words.sentence.none;
+  const wolf = meanChartAlarms(days.filter(({ day }) => newest?.points.some((point) => point.day === day)));
+  return (
+    <section class="stack" aria-labelledby="review-run-title">
+      <h1 id="review-run-title">{sentence}</h1>
+      {children}
+      {newest && (
+        <figure class="review-picture" ref={ref}>
+          {width > 0 && (
+            <Picture
+              figure={figure}
+              name={name}
+              sentence={sentence}
+              values={values}
+              stretches={stretches}
+              changes={changes}
+              width={width}
+            />
+          )}
+          <figcaption class="small quiet">
+            {words.legend}
+            {values.some(({ target }) => target !== null) && words.targetLegend}
+            {values.some(({ isFew }) => isFew) && words.fewLegend}
+            {stretches.length > 1 && words.changeLegend}
+          </figcaption>
+        </figure>
+      )}
+      {newest && newest.standing !== 'too-few' && (
+        <p class="small">
+          {newest.standing === 'firm' ? words.standing.firm : words.standing.provisional(newest.baseline)}{' '}
+          {wolf && wolf.alarms > 0 && words.wolf(wolf.alarms, wolf.days)}
+        </p>
+      )}
+      <RunTable figure={figure} values={values} stretches={stretches} notes={notes} />
+    </section>
+  );
+}
+
+function inWords(figure: RunFigure, name: string, { points, limits, middle }: RunStretch): string {
+  if (!limits) {
+    return words.sentence.tooFew(name, valueText(figure, middle), points.length);
+  }
+  const out = points.filter(({ signals }) => signals.length > 0).map(({ day }) => formatDay(day, 'short'));
+  const centre = valueText(figure, limits.centre);
+  return out.length === 0
+    ? words.sentence.calm(name, centre)
+    : words.sentence.signals(name, centre, out.join(', '));
+}
+
+type PictureProps = Pick<Props, 'figure' | 'name' | 'values' | 'stretches' | 'changes'> & {
+  readonly sentence: string;
+  readonly width: number;
+};
+
+function Picture({ figure, name, sentence, values, stretches, changes, width }: PictureProps) {
+  const points = stretches.flatMap((stretch) => stretch.points);
+  const newest = stretches.at(-1)!;
+  const starts = stretches.map((_, place) =>
+    stretches.slice(0, place).reduce((sum, stretch) => sum + stretch.points.length, 0),
+  );
+  const middle = newest.limits?.centre ?? newest.middle;
+  const lastTarget = values.at(-1)?.target ?? null;
+  const text = (value: number) => valueText(figure, value);
+  return (
+    <RunChart
+      id="review-run"
+      title={words.pictureTitle(name)}
+      description={words.picture({
+        days: points.length,
+        first: formatDay(points[0]!.day),
+        last: formatDay(points.at(-1)!.day),
+        sentence,
+      })}
+      width={width}
+      height={340}
+      points={values.map(({ day, value, count, isFew, target }, place) => ({
+        key: day,
+        label: dayParts(day).dayOfMonth,
+        group: dayParts(day).month,
+        value,
+        count: String(count),
+        target,
+        isChosen: false,
+        isFew,
+        isSignal: points[place]!.signals.length > 0,
+      }))}
+      steps={starts.slice(1).map((from) => ({
+        from,
+        text: changeOn(changes, points[from - 1]!.day, points[from]!.day),
+      }))}
+      centre={{
+        value: middle,
+        text: newest.limits ? words.centre(text(middle)) : words.middle(text(middle)),
+      }}
+      limits={stretches.flatMap(({ limits, points: own }, place) =>
+        limits
+          ? [
+              {
+                from: starts[place]!,
+                to: starts[place]! + own.length - 1,
+                lower: limits.lower,
+                upper: limits.upper,
+                lowerText: words.lower(text(limits.lower)),
+                upperText: words.upper(text(limits.upper)),
+              },
+            ]
+          : [],
+      )}
+      targetText={lastTarget === null ? null : words.target(text(lastTarget))}
+      countTitle={words.count}
+      axisText={axisText(figure)}
+      tickText={(value) => formatNumber(value, isTime(figure) ? 2 : 0)}
+    />
+  );
+}
+
+/** What was noted about the change between two days. */
+function changeOn(changes: readonly Change[], before: string, day: string): string {
+  return changes.find((change) => change.day > before && change.day <= day)?.text ?? '';
+}
