@@ -1,6 +1,7 @@
 import { judgePart } from '../../application/turn/judge-part';
 import type { Cycle } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
+import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
 import { ReworkNow } from './rework-now';
 
@@ -10,8 +11,8 @@ const outcomes = ['good', 'rework', 'scrap'] as const;
 export function OutcomeChoice({ turn, cycle, chosen }: { turn: string; cycle: Cycle; chosen(): void }) {
   const { bench, isReadOnly } = useApp();
   return (
-    <section class="stack" aria-label={words.outcomeTitle(cycle.netMs)}>
-      <h2>{words.outcomeTitle(cycle.netMs)}</h2>
+    <section class="stack" aria-label={asks.outcomeTitle(cycle.netMs)}>
+      <h2>{asks.outcomeTitle(cycle.netMs)}</h2>
       <div class="choices">
         {outcomes.map((outcome) => (
           <button

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { NOT_STATED, type Stoppage, type Turn } from '../../domain/turn/turn';
 import { printedMs } from '../../domain/turn/whole-seconds';
 import { ownRecord as own } from '../../i18n/en/own-record';
-import { pace as words } from '../../i18n/en/pace';
+import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { clockFace } from '../../i18n/format-duration';
 import { useApp } from '../app';
 import { ReasonChoice } from './reason-choice';
@@ -59,7 +59,7 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
         <ReasonChoice
           turn={turn.id}
           stoppage={asked}
-          title={words.reasonTitleAfter(lengthOf(asked))}
+          title={asks.reasonTitleAfter(lengthOf(asked))}
           chosen={() => setOpen('')}
         />
       )}

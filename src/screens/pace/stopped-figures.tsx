@@ -2,6 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
+import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { ReasonChoice } from './reason-choice';
 import { TickingClock } from './ticking-clock';
 
@@ -27,7 +28,7 @@ export function StoppedFigures({ turn, acted, heading }: Props) {
         />
         <p class="pace-target number">{words.partSoFar(partElapsedMs)}</p>
       </div>
-      <ReasonChoice turn={turn.id} stoppage={stoppage} title={words.reasonTitle} chosen={() => acted()} />
+      <ReasonChoice turn={turn.id} stoppage={stoppage} title={asks.reasonTitle} chosen={() => acted()} />
     </div>
   );
 }

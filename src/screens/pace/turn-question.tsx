@@ -4,6 +4,7 @@ import { partInHand } from '../../application/turn/part-in-hand';
 import type { Turn } from '../../domain/turn/turn';
 import { printedMs } from '../../domain/turn/whole-seconds';
 import { pace as words } from '../../i18n/en/pace';
+import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
 import { DoubtChoice } from './doubt-choice';
 import { EndQuestion } from './end-question';
@@ -48,7 +49,7 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
   if (panel === 'gap' && gap) {
     return (
       <ReasonGrid
-        title={words.gapTitle(gap.toMs - gap.fromMs)}
+        title={asks.gapTitle(gap.toMs - gap.fromMs)}
         reason=""
         choose={({ id, label, category }) => {
           answerGap(bench, turn.id, gap.key, { reason: id, label, category });
@@ -63,7 +64,7 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
       <ReasonChoice
         turn={turn.id}
         stoppage={stoppage}
-        title={words.reasonTitleAfter(ms)}
+        title={asks.reasonTitleAfter(ms)}
         chosen={(reason) => acted(words.saidWhy(ms, reasonText({ reason: reason.id, label: reason.label })))}
       />
     );

@@ -3,8 +3,8 @@ import { answerGap } from '../../application/turn/answer-gap';
 import type { Doubt } from '../../domain/turn/doubt';
 import { partOfDoubt } from '../../domain/turn/part-of-doubt';
 import type { Turn } from '../../domain/turn/turn';
-import { pace } from '../../i18n/en/pace';
 import { settle as words } from '../../i18n/en/settle';
+import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
 import { ReasonGrid } from '../pace/reason-grid';
 import { timeOfDay } from '../pace/time-of-day';
@@ -97,7 +97,7 @@ function GapReasons({ turn, doubt, who, close }: { turn: Turn; doubt: Doubt; who
   const { bench } = useApp();
   return (
     <ReasonGrid
-      title={pace.gapTitle(doubt.toMs - doubt.fromMs)}
+      title={asks.gapTitle(doubt.toMs - doubt.fromMs)}
       reason=""
       choose={({ id, label, category }) => {
         const by = who.isAtStation ? undefined : who.by;
