@@ -52,8 +52,8 @@ describe('an engineer asks what the cell should do next', () => {
     );
   });
 
-  it('runs ten years, sees how far it is, and can stop it', async () => {
-    const run = page.getByRole('button', { name: 'Simulate 10 years' });
+  it('runs 2,500 days, sees how far it is, and can stop it', async () => {
+    const run = page.getByRole('button', { name: 'Simulate 2,500 days' });
     await run.scrollIntoViewIfNeeded();
     await tap(page, run);
     await page.getByText('2,500 days simulated').waitFor();

@@ -36,8 +36,11 @@ export interface CellWork {
 
 export type CellWorkRead =
   | { readonly ok: true; readonly work: CellWork }
-  /** Elements of the job that no usable reading tells about; empty when the study has no work at all. */
+  /** Elements of the job that no usable reading tells about; none where the whole cycle is shorter than a second. */
   | { readonly ok: false; readonly missing: readonly string[] };
+
+/** Nothing that a hand makes takes less. */
+const SHORTEST_CYCLE_MS = 1_000;
 
 /**
  * The cell's work from the rows of a study: observed × rating/100 ÷ parts per cycle, cycle by cycle, so that what
@@ -63,6 +66,8 @@ export function readCellWork(rows: readonly StudyRow[]): CellWorkRead {
     const timesMs = cycles.map((cycle) => times.get(cycle) ?? meanMs);
     return { name, work, place: work === 'machine' ? 'machine' : placement, timesMs, meanMs };
   });
+  const totalMs = elements.reduce((sum, { meanMs }) => sum + meanMs, 0);
+  if (totalMs < SHORTEST_CYCLE_MS) return { ok: false, missing };
   const complete = cycles.flatMap((cycle, place) => (seen.every((times) => times.has(cycle)) ? [place] : []));
   const occasionals = groups.filter((own) => own[0]!.elementClass === 'occasional').map(occasionalOf);
   return { ok: true, work: { elements, occasionals, complete } };

@@ -36,6 +36,8 @@ export interface CellRun {
  * places before that person are full. Full trolleys leave.
  *
  * Parts cannot overtake, so that each event follows from the events before it without a queue.
+ *
+ * @throws {RangeError} CellSimulation requires work that takes time
  */
 export class CellSimulation {
   private readonly branches;
@@ -83,6 +85,9 @@ export class CellSimulation {
   ) {
     const { work, machines, buffer, stops } = plan;
     this.branches = branchesOf(work);
+    if (!Object.values(this.branches).some((times) => times.some((time) => time > 0))) {
+      throw new RangeError('CellSimulation requires work that takes time');
+    }
     this.afterwards = afterPutDown(work, plan.putDownWith);
     const { external, internal, machine, other } = this.branches;
     this.hasMachine = machine.some((time) => time > 0);

@@ -57,7 +57,7 @@ export const cellWhatIf = {
   simulated: (days: string, seed: string) =>
     `${days} days simulated from the shop’s own cycles and stoppages, seed ${seed}, the same luck for both.`,
   anotherSeed: 'Other luck',
-  longRun: 'Simulate 10 years',
+  longRun: (days: string) => `Simulate ${days} days`,
   progress: (done: string, days: string) => `${done} of ${days} days`,
   stop: 'Stop there',
   daysTitle: 'Good parts a day',

@@ -15,8 +15,8 @@ export const cell = {
     text: 'Time one part, element by element: what the hands do while the machine stands, what they do while it runs, and the machine itself.',
     go: 'To the studies',
   },
-  partial: (title: string, missing: string) =>
-    `${title} is left out: no reading is used of ${missing || 'any work'}.`,
+  partial: (title: string, missing: string) => `${title} is left out: no reading is used of ${missing}.`,
+  tooShort: (title: string) => `${title} is left out: its cycle is shorter than a second.`,
   part: 'Part',
   noCode: 'no code',
   list: (names: readonly string[]) =>

@@ -54,7 +54,7 @@ function Cell({ cell }: { cell: CellData }) {
       </nav>
       {cell.partial.map(({ title, missing }) => (
         <p key={title} class="small quiet">
-          {words.partial(title, words.list(missing))}
+          {missing.length > 0 ? words.partial(title, words.list(missing)) : words.tooShort(title)}
         </p>
       ))}
       {part ? (

@@ -68,7 +68,7 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
           <Stepper
             label={says.loading}
             value={change.loadingPct}
-            low={0}
+            low={5}
             high={200}
             step={5}
             text={percent}
@@ -98,7 +98,7 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
           <Stepper
             label={says.elementTime}
             value={change.elementPct[chosen.name] ?? 100}
-            low={0}
+            low={5}
             high={200}
             step={5}
             text={percent}

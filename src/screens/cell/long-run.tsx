@@ -9,17 +9,17 @@ import { type Runs, simulated } from './what-if';
 interface Props {
   readonly plans: { readonly before: CellPlan; readonly after: CellPlan };
   readonly days: number;
+  readonly longDays: number;
   readonly seed: number;
   readonly otherLuck: () => void;
   readonly done: (runs: Runs) => void;
 }
 
-const LONG_DAYS = 2_500;
 /** Short enough that the page answers in between, also on a slow tablet. */
 const DAYS_AT_ONCE = 20;
 
 /** What the figures are drawn from, and a longer run that shows how far it is and can be stopped. */
-export function LongRun({ plans, days, seed, otherLuck, done }: Props) {
+export function LongRun({ plans, days, longDays, seed, otherLuck, done }: Props) {
   const { bench } = useApp();
   const [at, setAt] = useState<number | null>(null);
   const [isStopped, setStopped] = useState(false);
@@ -29,7 +29,7 @@ export function LongRun({ plans, days, seed, otherLuck, done }: Props) {
   useEffect(() => setAt(null), [plans, seed]);
   useEffect(() => {
     if (at === null || !pair) return;
-    if (at >= LONG_DAYS || (isStopped && at > 0)) {
+    if (at >= longDays || (isStopped && at > 0)) {
       setAt(null);
       done({ before: simulated(pair.before), after: simulated(pair.after) });
       return;
@@ -40,7 +40,7 @@ export function LongRun({ plans, days, seed, otherLuck, done }: Props) {
       pair.after.runUntilDay(next);
       setAt(next);
     });
-  }, [at, pair, isStopped, bench, done]);
+  }, [at, pair, isStopped, longDays, bench, done]);
 
   const begin = () => {
     setPair({ before: new CellSimulation(plans.before, seed), after: new CellSimulation(plans.after, seed) });
@@ -57,13 +57,13 @@ export function LongRun({ plans, days, seed, otherLuck, done }: Props) {
               {says.anotherSeed}
             </button>
             <button type="button" class="button" onClick={begin}>
-              {says.longRun}
+              {says.longRun(formatNumber(longDays))}
             </button>
           </>
         ) : (
           <>
-            <progress max={LONG_DAYS} value={at} aria-label={says.longRun} />
-            <span class="number">{says.progress(formatNumber(at), formatNumber(LONG_DAYS))}</span>
+            <progress max={longDays} value={at} aria-label={says.longRun(formatNumber(longDays))} />
+            <span class="number">{says.progress(formatNumber(at), formatNumber(longDays))}</span>
             <button type="button" class="button" onClick={() => setStopped(true)}>
               {says.stop}
             </button>

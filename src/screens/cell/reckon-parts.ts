@@ -7,6 +7,8 @@ import type { CellData } from './use-cell';
 
 /** A shop without turns is taken to work eight hours; it is told so. */
 const ASSUMED_DAY_MS = 28_800_000;
+/** A first try of the tablet is no working day. */
+const SHORTEST_DAY_MS = 3_600_000;
 
 export interface ReckonedPart extends PartInCell {
   readonly work: CellWork;
@@ -23,4 +25,10 @@ export function reckonParts({ studies, settings }: CellData): ReckonedPart[] {
   });
 }
 
-export const dayMsOf = ({ history }: CellData) => history.days.dayMs ?? ASSUMED_DAY_MS;
+/** A day of the newest turns; null while they are too few to be one. */
+export function recordedDayMs({ history }: CellData): number | null {
+  const { dayMs } = history.days;
+  return dayMs !== null && dayMs >= SHORTEST_DAY_MS ? dayMs : null;
+}
+
+export const dayMsOf = (cell: CellData) => recordedDayMs(cell) ?? ASSUMED_DAY_MS;

@@ -7,7 +7,7 @@ import { ActivityPicture } from './activity-picture';
 import { HowReckoned } from './how-reckoned';
 import type { PartProps } from './part-choice';
 import { PartsTable } from './parts-table';
-import { dayMsOf, type ReckonedPart } from './reckon-parts';
+import { dayMsOf, type ReckonedPart, recordedDayMs } from './reckon-parts';
 import type { CellData } from './use-cell';
 
 /** What the cell should do next, in a sentence; then every part, and one of them in full. */
@@ -41,9 +41,9 @@ export function WhatGoverns({ cell, parts, part, choose }: PartProps & { cell: C
   );
 }
 
-function dayText({ history }: CellData, dayMs: number): string {
+function dayText(cell: CellData, dayMs: number): string {
   const hours = formatNumber(dayMs / 3_600_000, 2);
-  return history.days.dayMs === null ? says.assumedDay(hours) : says.day(hours, history.days.days);
+  return recordedDayMs(cell) === null ? says.assumedDay(hours) : says.day(hours, cell.history.days.days);
 }
 
 function detailOf({ partCode, cycle }: ReckonedPart): string {

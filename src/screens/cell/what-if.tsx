@@ -18,8 +18,11 @@ import { PartChoice, type PartProps } from './part-choice';
 import { planCell, type Setup } from './plan-cell';
 import type { CellData } from './use-cell';
 
-/** Days behind an answer that comes with the tap. */
-const QUICK_DAYS = 60;
+/** Days and parts behind an answer that comes with the tap, and behind a longer one: whichever is less. */
+const QUICK = { days: 60, parts: 60_000 };
+const LONG = { days: 2_500, parts: 3_000_000 };
+/** An interval needs more than two days. */
+const FEWEST_DAYS = 3;
 
 /** Changes tried on paper: the answer in words, then now beside then. */
 export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellData }) {
@@ -39,11 +42,15 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
     return planCell(cell, changedWork(part.work, change), own);
   }, [cell, part, change, setup]);
   const plans = useMemo(() => ({ before, after }), [before, after]);
-  // What the cell does now is simulated once; only what is tried is simulated with every tap.
-  const quickBefore = useMemo(() => quickRun(before, seed), [before, seed]);
-  const quickAfter = useMemo(() => quickRun(after, seed), [after, seed]);
-  const runs = long ?? { before: quickBefore, after: quickAfter };
   const cycles = { before: cellCycle(before.work), after: cellCycle(after.work, change.machines) };
+  const partsPerDay = before.dayMs / Math.min(cycles.before.partMs, cycles.after.partMs);
+  const daysOf = ({ days, parts }: typeof QUICK) =>
+    Math.max(FEWEST_DAYS, Math.min(days, Math.floor(parts / partsPerDay)));
+  const days = daysOf(QUICK);
+  // What the cell does now is simulated once; only what is tried is simulated with every tap.
+  const quickBefore = useMemo(() => quickRun(before, seed, days), [before, seed, days]);
+  const quickAfter = useMemo(() => quickRun(after, seed, days), [after, seed, days]);
+  const runs = long ?? { before: quickBefore, after: quickAfter };
   const more = moreGoodParts(runs.before.run, runs.after.run);
   const isChanged = change !== noChange || setup !== now;
   const effect = changeEffect(cycles.before, cycles.after);
@@ -82,6 +89,7 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
           <LongRun
             plans={plans}
             days={runs.before.run.days}
+            longDays={daysOf(LONG)}
             seed={seed}
             otherLuck={() => take({ seed: seed + 1 })}
             done={setLong}
@@ -122,8 +130,10 @@ export function simulated(simulation: CellSimulation): Simulated {
   return { run, summary: summariseRun(run) };
 }
 
-function quickRun(plan: CellPlan, seed: number): Simulated {
+function quickRun(plan: CellPlan, seed: number, days: number): Simulated {
   const simulation = new CellSimulation(plan, seed);
-  simulation.runUntilDay(QUICK_DAYS);
+  simulation.runUntilDay(days);
+  // However short the days, a few trolleys have left.
+  simulation.runParts(4 * (plan.trolley + plan.machines));
   return simulated(simulation);
 }

@@ -68,6 +68,11 @@ describe('half a study', () => {
     expect(readCellWork(without)).toEqual({ ok: false, missing: ['E2 load, clamp, start'] });
   });
 
+  it('whose cycle is shorter than a second is none either: nothing is missing, and nothing can be simulated', () => {
+    const atOnce = rows.map((row) => ({ ...row, observedMs: row.observedMs === null ? null : 1 }));
+    expect(readCellWork(atOnce)).toEqual({ ok: false, missing: [] });
+  });
+
   it('of nothing names nothing', () => {
     expect(readCellWork([])).toEqual({ ok: false, missing: [] });
   });

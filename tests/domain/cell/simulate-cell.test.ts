@@ -76,6 +76,14 @@ describe('a simulated cell', () => {
     expect(interval(10) / cellCycle(work).partMs).toBeGreaterThan(0.999);
   });
 
+  it('is none where nothing takes time', () => {
+    const work = meanCell('M');
+    const nothing = { ...work, elements: work.elements.map((own) => ({ ...own, timesMs: [0], meanMs: 0 })) };
+    expect(() => new CellSimulation(planOf(nothing), 1)).toThrow(
+      'CellSimulation requires work that takes time',
+    );
+  });
+
   it('releases parts one by one when the trolley holds one, and takes lots of one', () => {
     const { leadTimesMs, flowMs } = run(
       planOf(meanCell('M'), { arrivalLot: 1, refillAt: 0, trolley: 1 }),
