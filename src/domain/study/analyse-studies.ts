@@ -3,6 +3,7 @@ import { operatorDayInterval } from '../../statistics/operator-day-interval';
 import { totalUncertainty } from '../../statistics/total-uncertainty';
 import { groupBy } from '../group-by';
 import type { AllowanceTerms } from './allowance-terms';
+import { seenFrequency } from './seen-frequency';
 import { cycleTimes, FEWEST_FOR_INTERVAL, RATING_UNCERTAINTY } from './study-progress';
 import type { StudyRow } from './study-row';
 import { type StudySummary, summariseStudy } from './summarise-study';
@@ -15,12 +16,15 @@ export interface StudyInAnalysis {
   /** As 2026-03-09; empty where a table does not say. */
   readonly day: string;
   readonly rows: readonly StudyRow[];
+  /** Occasional elements whose frequency was only seen: their chance is in the uncertainty. */
+  readonly seen?: readonly string[];
 }
 
 /** A standard from one study or several, and how wide it stands. */
 export interface StudiesAnalysis {
   /** All readings of all studies together. */
   readonly together: StudySummary;
+  /** Each study alone, under the same allowances. */
   readonly each: readonly StudySummary[];
   readonly cycles: number;
   readonly operators: readonly string[];
@@ -37,14 +41,9 @@ export interface StudiesAnalysis {
  * The analysis of studies. Elements are matched by name and every reading counts once. With two operator-days or
  * more the interval is that of the job, from the spread between them; with one it speaks of that morning alone.
  *
- * @param frequencyShare half the width of the seen frequencies' intervals, as a share of the standard time
  * @throws {RangeError} analyseStudies requires at least one study with a reading
  */
-export function analyseStudies(
-  studies: readonly StudyInAnalysis[],
-  terms: AllowanceTerms,
-  frequencyShare = 0,
-): StudiesAnalysis {
+export function analyseStudies(studies: readonly StudyInAnalysis[], terms: AllowanceTerms): StudiesAnalysis {
   const rows = pooledRows(studies, terms);
   if (rows.length === 0) throw new RangeError('analyseStudies requires at least one study with a reading');
   const operatorDays = groupBy(studies, ({ operator, day }) => `${operator} ${day}`);
@@ -53,18 +52,18 @@ export function analyseStudies(
     .filter((cycles) => cycles.length > 0);
   const cycles = cyclesOf.flat();
   const sampling = samplingOf(cyclesOf, cycles);
+  const together = summariseStudy(rows);
+  const frequency = frequencyShare(studies, rows, together);
   return {
-    together: summariseStudy(rows),
-    each: studies.map((study) => summariseStudy(study.rows)),
+    together,
+    each: studies.map((study) => summariseStudy(pooledRows([study], terms))),
     cycles: cycles.length,
     operators: distinct(studies.map(({ operator }) => operator)),
     days: distinct(studies.map(({ day }) => day)),
     groups: cyclesOf.length,
     sampling,
     uncertainty:
-      sampling === null
-        ? null
-        : totalUncertainty({ sampling, rating: RATING_UNCERTAINTY, frequency: frequencyShare }).total,
+      sampling === null ? null : totalUncertainty({ sampling, rating: RATING_UNCERTAINTY, frequency }).total,
   };
 }
 
@@ -82,6 +81,21 @@ export function pooledRows(studies: readonly StudyInAnalysis[], terms: Allowance
       machineAllowancePct: terms.machineAllowancePct,
     }));
   });
+}
+
+/** Half the width of the intervals of frequencies that were only seen, as a share of the normal time. */
+function frequencyShare(
+  studies: readonly StudyInAnalysis[],
+  rows: readonly StudyRow[],
+  { elements, normalTimeMs }: StudySummary,
+): number {
+  if (!normalTimeMs) return 0;
+  return distinct(studies.flatMap(({ seen = [] }) => seen)).reduce((share, element) => {
+    const frequency = seenFrequency(rows, element);
+    const normalMs = elements.find((line) => line.element === element)?.normalMeanMs ?? 0;
+    if (!frequency) return share;
+    return Math.hypot(share, ((frequency.upper - frequency.lower) / 2) * (normalMs / normalTimeMs));
+  }, 0);
 }
 
 function samplingOf(groups: readonly (readonly number[])[], all: readonly number[]): number | null {

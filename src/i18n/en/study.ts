@@ -129,6 +129,12 @@ export const study = {
   terms: {
     allowance: 'Allowance, %',
     machineAllowance: 'Machine allowance, %',
+    lineName: 'For',
+    linePct: '%',
+    usualLines: ['personal needs', 'fatigue', 'delay'],
+    notSplit: 'not split yet',
+    lineByLine: 'Give it line by line',
+    anotherLine: 'Another line',
     basis: 'The allowance is a share',
     bases: { normal_time: 'of normal time', shift: 'of the shift' },
     formulas: { normal_time: 'NT · (1 + A)', shift: 'NT ÷ (1 − A)' },

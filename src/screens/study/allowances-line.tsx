@@ -19,7 +19,7 @@ interface Props {
 export function AllowancesLine({ study, onRecord }: Props) {
   const { bench, isReadOnly } = useApp();
   const isShut = useLatch();
-  const { allowancePct, basis, machineAllowancePct } = study.terms;
+  const { allowancePct, basis, machineAllowancePct, lines } = study.terms;
   const [draft, setDraft] = useState<ReturnType<typeof draftOfTerms> | null>(null);
   const terms = draft ? termsOf(draft) : null;
   const percent = (pct: number) => formatNumber(pct, Number.isInteger(pct) ? 0 : 2);
@@ -30,11 +30,18 @@ export function AllowancesLine({ study, onRecord }: Props) {
         <th scope="row">{words.totals.allowances}</th>
         <td class="study-totals-terms">
           <span class="row study-totals-allowance">
-            {words.allowance(
-              percent(allowancePct),
-              allWords.terms.bases[basis],
-              percent(machineAllowancePct),
-            )}
+            <span>
+              {words.allowance(
+                percent(allowancePct),
+                allWords.terms.bases[basis],
+                percent(machineAllowancePct),
+              )}
+              {lines && (
+                <span class="small quiet study-allowance-lines">
+                  {lines.map(({ name, pct }) => `${name} ${percent(pct)} %`).join(' + ')}
+                </span>
+              )}
+            </span>
             <button
               type="button"
               class="button study-close"

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { LogRecord } from '../../domain/records/log-record';
+import { isSameCode } from '../../domain/shop/known-code';
 import type { Study } from '../../domain/study/study';
 import { studyClock } from '../../domain/study/study-clock';
 import { summariseStudy } from '../../domain/study/summarise-study';
@@ -7,6 +8,8 @@ import { unseenElements } from '../../domain/study/unseen-elements';
 import { study as allWords } from '../../i18n/en/study';
 import { studyReduce } from '../../i18n/en/study-reduce';
 import { studySheet as words } from '../../i18n/en/study-sheet';
+import { studyStandard } from '../../i18n/en/study-standard';
+import { useApp } from '../app';
 import { AllowancesLine } from './allowances-line';
 import { ChoiceRow } from './choice-row';
 import { ClockPanel, percentOf } from './clock-panel';
@@ -19,6 +22,7 @@ import { SaveReadings } from './save-readings';
 import { SheetAnswer } from './sheet-answer';
 import { SheetHead } from './sheet-head';
 import { SteadyPanel } from './steady-panel';
+import { STANDARD_OF } from './study-places';
 import { SummaryTable } from './summary-table';
 import { TargetPanel } from './target-panel';
 import { type TimeUnit, timeWords } from './time-words';
@@ -30,6 +34,11 @@ interface Props {
 }
 
 export function OpenStudySheet({ study, onRecord }: Props) {
+  const { bench, go } = useApp();
+  const code = study.heading?.partCode ?? study.readings[0]?.row.carried.part ?? '';
+  const part = bench.shop.value.parts.find((one) =>
+    study.heading ? one.id === study.heading.part : isSameCode(one.code, code),
+  );
   const [unit, setUnit] = useState<TimeUnit>('min');
   const [form, setForm] = useState<RequiredForm>('t');
   const [openKey, setOpenKey] = useState<string | null>(null);
@@ -97,7 +106,14 @@ export function OpenStudySheet({ study, onRecord }: Props) {
           isIncomplete={unseen.length > 0}
           time={time}
         />
-        <SaveReadings study={study} />
+        <div class="row">
+          {part && (
+            <button type="button" class="button" onClick={() => go('study', STANDARD_OF + part.id)}>
+              {studyStandard.list.sheet}
+            </button>
+          )}
+          <SaveReadings study={study} />
+        </div>
       </div>
       <SteadyPanel rows={rows} time={time} />
       <ClockPanel study={study} time={time} onRecord={onRecord} />

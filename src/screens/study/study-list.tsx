@@ -5,6 +5,7 @@ import { useApp } from '../app';
 import { routeHash } from '../route';
 import { keptDraft } from './kept-draft';
 import { momentWords } from './moment-words';
+import { StandardsList } from './standards-list';
 import { timeWords } from './time-words';
 import { useStudyFigures } from './use-study-figures';
 
@@ -50,7 +51,12 @@ export function StudyList() {
         </p>
       )}
       {Array.isArray(studies) && studies.length === 0 && <p class="quiet">{words.empty}</p>}
-      {Array.isArray(studies) && studies.length > 0 && <StudyLines studies={studies} />}
+      {Array.isArray(studies) && studies.length > 0 && (
+        <>
+          <StudyLines studies={studies} />
+          <StandardsList studies={studies} />
+        </>
+      )}
     </div>
   );
 }

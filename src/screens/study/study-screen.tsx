@@ -1,20 +1,36 @@
 import './study-page.css';
+import type { FunctionComponent } from 'preact';
 import { useApp } from '../app';
-import { ObserveStudy } from './observe-study';
-import { PrepareStudy } from './prepare-study';
+import { useLazy } from '../use-lazy';
 import { StudyList } from './study-list';
-import { StudySheet } from './study-sheet';
+import { STANDARD_OF } from './study-places';
 
-/** How long should this take? The list, the preparation, the watch, the sheets: one at a time. */
+const places = {
+  observe: async () => (await import('./observe-study')).ObserveStudy,
+  prepare: async () => (await import('./prepare-study')).PrepareStudy,
+  sheet: async () => (await import('./study-sheet')).StudySheet,
+  standard: async () => (await import('./standard/standard-page')).StandardPage,
+};
+
+/** How long should this take? The list, the preparation, the watch, the sheets: one at a time, each brought when it is asked for. */
 export function StudyScreen() {
   const { bench, route } = useApp();
   const { id } = route.value;
   const { value: inHand } = bench.study;
   // While a study is timed, its watch is what one sees first on coming back; another sheet needs its name.
   if (inHand?.status === 'open' && (id === '' || id === 'new' || id === inHand.id)) {
-    return <ObserveStudy study={inHand} />;
+    return <Place key="observe" load={places.observe} given={{ study: inHand }} />;
   }
   if (id === '') return <StudyList />;
-  if (id === 'new') return <PrepareStudy />;
-  return <StudySheet key={id} id={id} />;
+  if (id === 'new') return <Place key="prepare" load={places.prepare} given={{}} />;
+  if (id.startsWith(STANDARD_OF)) {
+    const partId = id.slice(STANDARD_OF.length);
+    return <Place key={id} load={places.standard} given={{ partId }} />;
+  }
+  return <Place key={id} load={places.sheet} given={{ id }} />;
+}
+
+function Place<Given>({ load, given }: { load: () => Promise<FunctionComponent<Given>>; given: Given }) {
+  const View = useLazy(true, load);
+  return View && <View {...(given as Given & object)} />;
 }

@@ -5,18 +5,38 @@ export interface TermsDraft {
   readonly allowance: string;
   readonly basis: AllowanceBasis;
   readonly machineAllowance: string;
+  /** What the allowance is for; empty while only the sum is given. */
+  readonly lines: readonly { readonly name: string; readonly pct: string }[];
 }
 
-export function draftOfTerms({ allowancePct, basis, machineAllowancePct }: AllowanceTerms): TermsDraft {
-  return { allowance: String(allowancePct), basis, machineAllowance: String(machineAllowancePct) };
+export function draftOfTerms(terms: AllowanceTerms): TermsDraft {
+  const { allowancePct, basis, machineAllowancePct, lines = [] } = terms;
+  return {
+    allowance: String(allowancePct),
+    basis,
+    machineAllowance: String(machineAllowancePct),
+    lines: lines.map(({ name, pct }) => ({ name, pct: String(pct) })),
+  };
 }
 
 /** The allowances typed, with a point or a comma; null when one is no number from 0 to below 100. */
-export function termsOf({ allowance, basis, machineAllowance }: TermsDraft): AllowanceTerms | null {
-  const allowancePct = percentOf(allowance);
+export function termsOf({ allowance, basis, machineAllowance, lines }: TermsDraft): AllowanceTerms | null {
   const machineAllowancePct = percentOf(machineAllowance);
-  if (allowancePct === null || machineAllowancePct === null) return null;
-  return { allowancePct, basis, machineAllowancePct };
+  if (machineAllowancePct === null) return null;
+  if (lines.length === 0) {
+    const allowancePct = percentOf(allowance);
+    return allowancePct === null ? null : { allowancePct, basis, machineAllowancePct };
+  }
+  const read = lines.map(({ name, pct }) => ({ name: name.trim(), pct: percentOf(pct) }));
+  if (read.some(({ pct }) => pct === null)) return null;
+  const given = read.flatMap(({ name, pct }) => (pct ? [{ name, pct }] : []));
+  const allowancePct = sumOf(given.map(({ pct }) => pct));
+  return allowancePct < 100 ? { allowancePct, basis, machineAllowancePct, lines: given } : null;
+}
+
+/** Components are added, never compounded; to the hundred-thousandth, so that 0.1 and 0.2 are 0.3. */
+function sumOf(shares: readonly number[]): number {
+  return Number(shares.reduce((sum, pct) => sum + pct, 0).toFixed(5));
 }
 
 /** Nothing typed is no allowance. */

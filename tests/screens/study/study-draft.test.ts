@@ -107,14 +107,33 @@ describe('what a study lacks', () => {
 describe('allowances as they are typed', () => {
   it('read a point and a comma alike, and nothing as none', () => {
     const typed = (allowance: string) =>
-      termsOf({ allowance, basis: 'shift', machineAllowance: '' })?.allowancePct;
+      termsOf({ allowance, basis: 'shift', machineAllowance: '', lines: [] })?.allowancePct;
     expect([typed('12.5'), typed('12,5'), typed(' 15 '), typed('')]).toEqual([12.5, 12.5, 15, 0]);
   });
 
   it('are none that can be kept outside 0 to 100', () => {
     for (const allowance of ['-1', '100', 'ten', '1e1', '1.2.3']) {
-      expect(termsOf({ allowance, basis: 'shift', machineAllowance: '0' })).toBeNull();
+      expect(termsOf({ allowance, basis: 'shift', machineAllowance: '0', lines: [] })).toBeNull();
     }
+  });
+
+  it('add up line by line, without compounding, and are none while a line is no number', () => {
+    const typed = (delay: string) => ({
+      ...draftOfTerms({ allowancePct: 0, basis: 'normal_time', machineAllowancePct: 4 }),
+      lines: [
+        { name: 'personal needs', pct: '5' },
+        { name: 'fatigue', pct: '6' },
+        { name: 'delay', pct: delay },
+      ],
+    });
+    expect(termsOf(typed('3'))).toMatchObject({
+      allowancePct: 14,
+      lines: [{ pct: 5 }, { pct: 6 }, { pct: 3 }],
+    });
+    expect(termsOf(typed('0,1'))?.allowancePct).toBe(11.1);
+    expect(termsOf(typed(''))).toMatchObject({ allowancePct: 11, lines: [{ pct: 5 }, { pct: 6 }] });
+    expect(termsOf(typed('x'))).toBeNull();
+    expect(termsOf(typed('89'))).toBeNull();
   });
 
   it('come back as they were kept', () => {

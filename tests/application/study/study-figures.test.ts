@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { endStudy } from '../../src/application/study/end-study';
-import { listStudies } from '../../src/application/study/list-studies';
-import { readStudyFigures } from '../../src/application/study/read-study-figures';
-import { fourElements, openStudy, settled, studyOf, tapAfter } from '../domain/study/study-at-the-bench';
+import { endStudy } from '../../../src/application/study/end-study';
+import { listStudies } from '../../../src/application/study/list-studies';
+import { readStudyFigures } from '../../../src/application/study/read-study-figures';
+import { fourElements, openStudy, settled, studyOf, tapAfter } from '../../domain/study/study-at-the-bench';
 
 describe('the list of studies', () => {
   it('tells cycles and the standard time of a whole method: 2 s and the longer of 3 and 5 s, 15 % on hand work', async () => {

@@ -1,0 +1,68 @@
+/** Words of the analysis of studies, of standards, and of standard data. */
+export const studyStandard = {
+  title: (part: string) => `Standard of ${part}`,
+  back: 'All studies',
+  reading: 'Reading the studies …',
+  failed: 'The studies could not be read. They have not been deleted.',
+  noPart: 'This part is not in the shop.',
+  noStudies: 'No finished study of this part yet.',
+  studies: 'Analysis of studies',
+  take: 'Counts',
+  revision: 'Method',
+  obstacles: {
+    clock: 'clock check failed',
+    trend: 'the work did not stand still',
+    unseen: 'an element was never seen',
+    otherMethod: 'another method',
+  },
+  element: 'Element',
+  together: 'Together',
+  perUnit: (unit: string) => `NT a part, ${unit}, and n`,
+  normal: 'Normal time NT',
+  standard: 'Standard time ST',
+  chooseOne: 'Choose at least one study.',
+  incomplete: 'These studies together have no reading of every element: half a method has no time.',
+  stands: (sampling: string, cycles: number, groups: number) =>
+    groups === 1
+      ? `± ${sampling} % from ${cycles} cycles of one operator on one day. It speaks of that day: study a second operator on another.`
+      : `± ${sampling} % from ${cycles} cycles of ${groups} operator-days.`,
+  withRating: (total: string) => `With the rating’s own ± 5 %: ± ${total} %.`,
+  tooFew: 'Fewer than five whole cycles: no precision can be said.',
+  blocked:
+    'No standard is made from a study whose clock check failed or whose work did not stand still. Leave it out above.',
+
+  issue: (revision: number) => `Issue as revision ${revision}`,
+  inForce: 'In force from',
+  checkBy: 'Check study by',
+  issuedBy: 'Issued by',
+  dayFault: 'Give the day it holds from, a later day for the check, and who issues it.',
+  setTarget: 'and make it the part’s target',
+  revisions: 'Standards of this part',
+  none: 'No standard was issued yet.',
+  number: 'Revision',
+  since: 'In force from',
+  rests: 'Rests on',
+  restsOn: (studies: number, cycles: number, operators: string) =>
+    `${studies} ${studies === 1 ? 'study' : 'studies'}, ${cycles} cycles; ${operators}`,
+  isInForce: 'in force',
+  dueTitle: 'Due for a check study:',
+  due: {
+    date: 'its day has come',
+    method: 'the method has another revision',
+    conditions: 'the conditions are others',
+    drift: 'a later study lies more than 5 % from it',
+    'one-operator': 'it rests on one operator',
+  },
+  notDue: 'Nothing asks for a check study.',
+  against: (revision: number, pct: string, direction: 'longer' | 'shorter') =>
+    `Against revision ${revision}: normal time ${pct} % ${direction}.`,
+  converted: (theirs: string, as: string) =>
+    `Its allowance, ${theirs}, is ${as}: normal times are compared, because the allowances stand on different bases.`,
+  list: {
+    title: 'Standards',
+    part: 'Part',
+    data: 'Standard data: times for other sizes',
+    sheet: 'To the standard of this part',
+    paper: 'Type in a paper study',
+  },
+};

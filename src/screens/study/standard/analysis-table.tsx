@@ -1,0 +1,106 @@
+import type { StudyOfPart } from '../../../application/study/read-studies-of-part';
+import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
+import type { StudySummary } from '../../../domain/study/summarise-study';
+import { study as allWords } from '../../../i18n/en/study';
+import { studyStandard as words } from '../../../i18n/en/study-standard';
+import type { TimeWords } from '../time-words';
+
+interface Props {
+  readonly studies: readonly StudyOfPart[];
+  readonly counts: (study: StudyOfPart) => boolean;
+  /** It timed another revision of the method. */
+  readonly isOther: (study: StudyOfPart) => boolean;
+  readonly onToggle: (study: StudyOfPart) => void;
+  readonly analysis: StudiesAnalysis | null;
+  readonly chosen: readonly StudyOfPart[];
+  readonly time: TimeWords;
+}
+
+/** Elements down, studies across: what differs between people and days is in sight before it is averaged. */
+export function AnalysisTable(props: Props) {
+  const { studies, counts, isOther, onToggle, analysis, chosen, time } = props;
+  return (
+    <section class="stack" aria-labelledby="study-analysis">
+      <h2 id="study-analysis">{words.studies}</h2>
+      <ul class="study-taken no-print">
+        {studies.map((one) => (
+          <li key={one.id}>
+            <label class="study-told">
+              <input type="checkbox" checked={counts(one)} onChange={() => onToggle(one)} />
+              <span>
+                {one.operator} {one.day}
+                <span class="small quiet"> {remarks(one, isOther(one))}</span>
+              </span>
+            </label>
+          </li>
+        ))}
+      </ul>
+      {analysis && <Figures analysis={analysis} chosen={chosen} time={time} />}
+    </section>
+  );
+}
+
+function remarks({ obstacles, title }: StudyOfPart, isOther: boolean): string {
+  const said: string[] = obstacles.map((obstacle) => words.obstacles[obstacle]);
+  if (isOther) said.push(words.obstacles.otherMethod);
+  return [title, ...said].join('; ');
+}
+
+function Figures({ analysis, chosen, time }: Pick<Props, 'chosen' | 'time'> & { analysis: StudiesAnalysis }) {
+  const { together, each } = analysis;
+  const lines = together.elements.filter(({ elementClass }) => elementClass !== 'foreign');
+  const shown = (ms: number | null | undefined) => (ms == null ? allWords.none : time.figure(ms));
+  const of = (summary: StudySummary, element: string) =>
+    summary.elements.find((line) => line.element === element);
+  const total = (name: string, value: (summary: StudySummary) => number | null) => (
+    <tr>
+      <th scope="row">{name}</th>
+      {each.map((summary, place) => (
+        <td key={chosen[place]!.id}>{shown(value(summary))}</td>
+      ))}
+      <td>{shown(value(together))}</td>
+    </tr>
+  );
+  return (
+    <div class="study-wide">
+      <table class="sheet study-analysis">
+        <caption>{words.perUnit(time.unit)}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.element}</th>
+            {chosen.map(({ id, operator, day }) => (
+              <th key={id} scope="col">
+                {operator}
+                <br />
+                <span class="quiet">{day}</span>
+              </th>
+            ))}
+            <th scope="col">{words.together}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {lines.map(({ element, elementNo, normalPerUnitMs, n }) => (
+            <tr key={element}>
+              <th scope="row">
+                {elementNo} {element}
+              </th>
+              {each.map((summary, place) => {
+                const line = of(summary, element);
+                return (
+                  <td key={chosen[place]!.id}>
+                    {shown(line?.normalPerUnitMs)} <span class="quiet small">{line?.n ?? 0}</span>
+                  </td>
+                );
+              })}
+              <td>
+                <strong>{shown(normalPerUnitMs)}</strong> <span class="quiet small">{n}</span>
+              </td>
+            </tr>
+          ))}
+          {total(words.normal, ({ normalTimeMs }) => normalTimeMs)}
+          {total(words.standard, ({ standardTimeMs }) => standardTimeMs)}
+        </tbody>
+      </table>
+    </div>
+  );
+}

@@ -1,0 +1,4 @@
+/** Names that a route of the Study screen may have in the place of a study. */
+export const STANDARD_OF = 'standard=';
+export const STANDARD_DATA = 'standard-data';
+export const PAPER_STUDY = 'paper';
