@@ -3,6 +3,7 @@ import { type ComponentType, render } from 'preact';
 import { type Upkeep, untended } from './application/backup/upkeep';
 import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
+import type { ReserveShelf } from './application/ports/reserve-shelf';
 import type { SummaryShelf } from './application/ports/summary-shelf';
 import type { WriterLock } from './application/ports/writer-lock';
 import { downloadFile } from './device/download-file';
@@ -11,14 +12,13 @@ import { localAliveMark } from './device/local-alive-mark';
 import { localJotter } from './device/local-jotter';
 import { localReserve } from './device/local-reserve';
 import { pageClock } from './device/page-clock';
+import { onPageReturn } from './device/page-return';
 import { randomName } from './device/random-name';
 import { screenWakeLock } from './device/screen-wake-lock';
 import { takeWriterLock } from './device/writer-lock';
 import { type App, AppContext } from './screens/app';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
-import { OpeningTrouble } from './screens/shell/opening-trouble';
-import { OpeningWait } from './screens/shell/opening-wait';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
 import { openJournal } from './storage/journal-client';
@@ -33,7 +33,14 @@ const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
 const { isDemo } = route.value;
 const screenAwake = screenWakeLock();
-let withoutStorage = false;
+/** A person goes on without the records, as long as they do not open. */
+let isGoingOn = false;
+/** This browser refuses storage: there is nothing in it to wait for. */
+let isRefused = false;
+/** What is in hand, and how often it was begun: an opening that was given up must not come back. */
+let inHand: Bench | null = null;
+let openings = 0;
+const isHeldUp = signal(false);
 const upkeep = signal<Upkeep>(untended);
 const upkeepMark = signal<ComponentType | null>(null);
 const isUnlatched = signal(false);
@@ -65,18 +72,28 @@ addEventListener('hashchange', () => {
 
 /** A browser that has no database, or a person who chose to go on without one. */
 function isWithoutStorage(): boolean {
-  return !('indexedDB' in globalThis) || indexedDB === null || withoutStorage;
+  return !('indexedDB' in globalThis) || indexedDB === null || isRefused || isGoingOn;
 }
 
 /** The shop's own log, on two shelves where the browser has both. Only the writer may hold the journal. */
 async function openOwnLog(isWriter: boolean): Promise<OpenedLog> {
   const newDevice = () => randomName('tablet');
+  if (isGoingOn) {
+    const { UnopenedRecordLog } = await import('./storage/unopened-record-log');
+    return { log: new UnopenedRecordLog(newDevice()), copies: 1 };
+  }
   if (isWithoutStorage()) {
     const { InMemoryRecordLog } = await import('./storage/in-memory-record-log');
     return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
   }
   const journal = isWriter ? await openJournal(OWN_JOURNAL).catch(() => null) : null;
-  const database = await IndexedDbRecordLog.open(OWN_DATABASE, () => journal?.ownEnd?.device ?? newDevice());
+  const device = () => journal?.ownEnd?.device ?? newDevice();
+  const database = await IndexedDbRecordLog.open(OWN_DATABASE, device, {
+    heldUp() {
+      isHeldUp.value = true;
+    },
+    mayLetGo: () => !inHand?.busy,
+  });
   if (!journal) return { log: database, copies: 1 };
   const { log } = await TwoShelfRecordLog.open(database, journal);
   return { log, copies: 2 };
@@ -100,26 +117,55 @@ async function openSummaries(isWriter: boolean): Promise<SummaryShelf> {
 const copying = () => import('./copying');
 const copyingTools = async () => (await copying()).copyingTools();
 
+const opening = () => import('./screens/shell/opening');
+
 /** Says what it waits for when the records take their time. */
 async function patiently<Result>(work: Promise<Result>): Promise<Result> {
-  const slow = setTimeout(() => render(<OpeningWait />, root), SLOW_MS);
-  return work.finally(() => clearTimeout(slow));
+  let isWaiting = true;
+  const slow = setTimeout(async () => {
+    const { OpeningWait } = await opening();
+    if (isWaiting) render(<OpeningWait isHeldUp={isHeldUp} goOn={goOn} />, root);
+  }, SLOW_MS);
+  return work.finally(() => {
+    isWaiting = false;
+    clearTimeout(slow);
+  });
+}
+
+/** Without the records nothing may be taken from the reserve; what comes is added to it. */
+function reserveOf(isWriter: boolean, copies: number): ReserveShelf | null {
+  if (isDemo || !isWriter || copies === 0) return null;
+  if (!isGoingOn) return localReserve;
+  const before = localReserve.read();
+  return { hold: (records) => localReserve.hold([...before, ...records]), read: () => [] };
 }
 
 /** Opens the records and shows the app. Called again when this tab takes over from another. */
 async function start(lock: WriterLock): Promise<void> {
+  openings += 1;
+  const own = openings;
   const { log, copies } = await patiently(isDemo ? openDemoLog() : openOwnLog(lock.isHeld));
-  const reserve = lock.isHeld && !isDemo ? localReserve : null;
+  if (own !== openings) return log.close();
+  const reserve = reserveOf(lock.isHeld, copies);
   const alive = isDemo ? null : localAliveMark;
-  const openBench = () =>
-    patiently(Bench.open(log, pageClock(randomName('run')), reserve, !lock.isHeld, alive));
+  const openBench = async () => {
+    const clock = pageClock(randomName('run'));
+    const opened = await patiently(Bench.open(log, clock, reserve, !lock.isHeld, alive));
+    whenOutdated(opened, () => {
+      opened.rest();
+      stopTending();
+      show(true, true);
+    });
+    return opened;
+  };
   let bench = await openBench();
+  if (own !== openings) return bench.close();
   let stopTending = tendLater(bench, lock.isHeld);
 
   // A tab that only reads must not keep what the writing one knows better.
   const summaries = () => openSummaries(lock.isHeld);
 
-  const show = (isReadOnly: boolean) => {
+  const show = (isReadOnly: boolean, isOutdated = false) => {
     const app: App = {
       bench,
       files: downloadFile,
@@ -128,6 +174,7 @@ async function start(lock: WriterLock): Promise<void> {
       jotter: localJotter(isDemo ? DEMO_DATABASE : OWN_DATABASE),
       isDemo,
       isReadOnly,
+      isOutdated,
       copies,
       route,
       copying: isDemo ? null : copyingTools,
@@ -160,6 +207,7 @@ async function start(lock: WriterLock): Promise<void> {
         await start(lock);
       },
     };
+    inHand = bench;
     const Root = () => (
       <AppContext.Provider value={app}>
         <AppShell loaders={loaders} takeUpdate={takeUpdate.value} Upkeep={upkeepMark.value} />
@@ -182,9 +230,18 @@ async function start(lock: WriterLock): Promise<void> {
   lastingStorage.ask();
 }
 
+/** Calls once a newer release has changed the database under this page: what it wrote there, nobody could read. */
+function whenOutdated(bench: Bench, call: () => void): void {
+  const stop = bench.saving.subscribe(({ problem }) => {
+    if (!problem.startsWith('VersionError')) return;
+    queueMicrotask(() => stop());
+    call();
+  });
+}
+
 /** Verifies, copies and tells the copy's age beside the work; the tab that writes does it for all. */
 function tendLater(bench: Bench, isWriter: boolean): () => void {
-  if (isDemo || !isWriter) return () => {};
+  if (isDemo || !isWriter || isGoingOn) return () => {};
   let stop = bench.clock.after(UPKEEP_AFTER_MS, async () => {
     const { tendRecords, copyingTools, UpkeepMark } = await copying();
     if (isStopped) return;
@@ -201,19 +258,24 @@ function tendLater(bench: Bench, isWriter: boolean): () => void {
 const lock = takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
 
 function open(): void {
-  lock.then(start).catch((error) => {
+  lock.then(start).catch(async (error) => {
     // Some browsers refuse a database in a private window: there was never anything in it to lose.
-    const isRefused = error instanceof DOMException && error.name === 'SecurityError';
-    if (isRefused && !withoutStorage) goOnWithoutStorage();
-    else render(<OpeningTrouble error={error} goOn={goOnWithoutStorage} />, root);
+    if (error instanceof DOMException && error.name === 'SecurityError' && !isRefused) {
+      isRefused = true;
+      open();
+      return;
+    }
+    const { OpeningTrouble } = await opening();
+    render(<OpeningTrouble error={error} goOn={goOn} />, root);
   });
 }
 
-function goOnWithoutStorage(): void {
-  withoutStorage = true;
+function goOn(): void {
+  isGoingOn = true;
   open();
 }
 
+onPageReturn(() => inHand?.log.wake());
 document.documentElement.dataset.release = __RELEASE__;
 open();
 

@@ -22,6 +22,8 @@ export interface App {
   readonly isDemo: boolean;
   /** Another tab is the writer: nothing may be recorded here. */
   readonly isReadOnly: boolean;
+  /** A newer release has changed the database: this page may read and write it no more. */
+  readonly isOutdated: boolean;
   readonly route: ReadonlySignal<Route>;
   /** Independent copies of each record on this tablet: 2, 1, or 0 when nothing outlives the page. */
   readonly copies: 0 | 1 | 2;

@@ -55,7 +55,7 @@ describe('a tablet whose storage refuses', () => {
     await partDone(page);
     await page.waitForTimeout(1_600);
     await partDone(page);
-    await page.getByText(/Not saved: 2 records in reserve \(QuotaExceededError: no room\)/).waitFor();
+    await page.getByText(/Not saved: 2 records in reserve \(the storage is full: take a copy out/).waitFor();
     await page.evaluate(() => (window as typeof window & { makeRoom?: () => void }).makeRoom?.());
     await saved(page);
     const done = (await readOwnLog(page)).filter(({ fact }) => fact.kind === 'part-done');
@@ -97,7 +97,99 @@ describe('a tablet whose storage refuses', () => {
     await page.reload();
     await page.getByRole('heading', { name: /could not be read. They have not been deleted/ }).waitFor();
     expect(await page.getByText('Who is at the station?').count()).toBe(0);
-    await tapButton(page, 'Go on without saving');
-    await page.getByText('This browser keeps nothing').waitFor();
+    await page.getByRole('link', { name: /Save all records as a file/ }).waitFor();
+  });
+
+  it('that never answers lets work go on in reserve, and has it all when it answers again', async () => {
+    await page.goto(site.url);
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
+    await tapButton(page, 'End turn');
+    await tapButton(page, 'End the turn');
+    await saved(page);
+    const before = await readOwnLog(page);
+    await page.addInitScript(() => {
+      if (!sessionStorage.getItem('silent')) return;
+      // A request of which nothing is ever heard.
+      const silent = Object.create(IDBOpenDBRequest.prototype);
+      IDBFactory.prototype.open = () => Object.assign(silent, { addEventListener() {} });
+    });
+    await page.evaluate(() => sessionStorage.setItem('silent', 'yes'));
+    await page.reload();
+    await page.getByText('The storage of this tablet is not answering. Nothing has been deleted.').waitFor();
+    await tapButton(page, 'Go on in reserve');
+    await beginFirstTurn(page, 'K8', 'N', '0:05');
+    await page.waitForTimeout(1_600);
+    await partDone(page);
+    await page.getByText(/Not saved: 5 records in reserve \(the records are not open/).waitFor();
+    await page.evaluate(() => sessionStorage.removeItem('silent'));
+    await page.reload();
+    await saved(page);
+    const after = await readOwnLog(page);
+    const isOfBefore = ({ device }: { device: string }) => device === before[0]!.device;
+    expect(after.filter(isOfBefore)).toEqual(before);
+    expect(after.filter((each) => !isOfBefore(each)).map(({ fact }) => fact.kind)).toEqual([
+      'person-added',
+      'part-defined',
+      'target-set',
+      'turn-started',
+      'part-done',
+    ]);
+  });
+
+  it('that stops answering in mid-turn is said not to answer; no tap waits, and all are saved on another handle', async () => {
+    await page.goto(site.url);
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
+    await saved(page);
+    await page.evaluate(() => {
+      const { transaction } = IDBDatabase.prototype;
+      const stuck = window as typeof window & { answer?: () => void };
+      stuck.answer = () => {
+        IDBDatabase.prototype.transaction = transaction;
+      };
+      const never = new Promise(() => {});
+      const silent = { store: { add: () => never }, commit() {}, done: never };
+      IDBDatabase.prototype.transaction = () => silent as never;
+    });
+    await page.waitForTimeout(1_600);
+    await partDone(page);
+    await page
+      .getByText(/Not saved: 1 record in reserve \(the storage of this tablet is not answering\)/)
+      .waitFor();
+    await page.waitForTimeout(1_600);
+    await partDone(page);
+    await page.getByText(/Not saved: 2 records in reserve/).waitFor();
+    await page.evaluate(() => (window as typeof window & { answer?: () => void }).answer?.());
+    await saved(page);
+    const done = (await readOwnLog(page)).filter(({ fact }) => fact.kind === 'part-done');
+    expect(done).toHaveLength(2);
+  });
+
+  it('whose records a newer release has changed records no more, and says why, also when it is loaded again', async () => {
+    await page.goto(site.url);
+    await beginFirstTurn(page, 'K7', 'M', '0:05');
+    await tapButton(page, 'End turn');
+    await tapButton(page, 'End the turn');
+    await saved(page);
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const newer = indexedDB.open('pacewright', 99);
+          newer.onerror = () => reject(newer.error);
+          newer.onsuccess = () => {
+            newer.result.close();
+            resolve();
+          };
+        }),
+    );
+    await tapButton(page, 'Start another turn');
+    await tapButton(page, /^K7/);
+    await tapButton(page, /^M/);
+    await tapButton(page, /^Start/);
+    await page.getByText(/A newer release of Pacewright has opened these records in another tab/).waitFor();
+    await page.getByText(/lies in reserve and comes to the records at the next start/).waitFor();
+    await page.reload();
+    await page
+      .getByRole('heading', { name: 'A newer release of Pacewright has opened these records.' })
+      .waitFor();
   });
 });

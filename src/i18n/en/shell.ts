@@ -14,23 +14,9 @@ export const shell = {
   notices: 'Notices',
   saved: 'Saved',
   recorded: 'Recorded, saving …',
-  notSaved: (count: number, isInReserve: boolean, problem: string) =>
-    `Not saved: ${count} ${count === 1 ? 'record' : 'records'} ${isInReserve ? 'in reserve' : 'in memory only'}${problem ? ` (${problem})` : ''}`,
+  notSaved: (count: number, isInReserve: boolean) =>
+    `Not saved: ${count} ${count === 1 ? 'record' : 'records'} ${isInReserve ? 'in reserve' : 'in memory only'}`,
   memoryOnly: 'This browser keeps nothing: records are lost when the page closes',
-  demo: 'Demo shop: invented records, kept apart from yours',
-  leaveDemo: 'Leave the demo',
-  readOnly: 'Another tab of Pacewright is recording. This one only reads.',
-  takeOver: 'Record here instead',
-  takeOverAsk: 'The other tab will finish what it saves and then only read.',
-  takeOverYes: 'Yes, record here',
-  updateWaits: 'A newer release is ready.',
-  updateTake: 'Take it now',
-  opening: 'Opening the records …',
-  openingSlow: 'The storage of this tablet is slow to answer. Nothing has been deleted.',
-  cannotOpen: 'The records could not be read. They have not been deleted.',
-  tryAgain: 'Try again',
+  missing: 'This screen could not be loaded. Nothing has been deleted.',
   rescue: 'Save all records as a file, without the app',
-  withoutText:
-    'You can go on timing without them. Nothing will be saved, and everything is gone when this page closes.',
-  without: 'Go on without saving',
 };

@@ -5,6 +5,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { shell as words } from '../../i18n/en/shell';
 import { useApp } from '../app';
 import { routeHash, type ScreenName, screenNames } from '../route';
+import { useLazy } from '../use-lazy';
 import { SavingMark } from './saving-mark';
 
 export type ScreenLoaders = Record<ScreenName, () => Promise<ComponentType>>;
@@ -17,17 +18,20 @@ interface Props {
   readonly Upkeep: ComponentType | null;
 }
 
-/** The frame around every screen: where one is, what is saved, and the five screens. */
+/** The frame around every screen: where one is, what is saved, and the screens. */
 export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   const app = useApp();
   const { screen } = app.route.value;
+  const Notices = useLazy(app.isDemo || app.isReadOnly || takeUpdate !== null, loadNotices);
   const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);
 
   useEffect(() => {
     let isCurrent = true;
-    loaders[screen]().then((Screen) => {
-      if (isCurrent) setShown({ name: screen, Screen });
-    });
+    loaders[screen]()
+      .catch(() => Missing)
+      .then((Screen) => {
+        if (isCurrent) setShown({ name: screen, Screen });
+      });
     return () => {
       isCurrent = false;
     };
@@ -36,16 +40,7 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   return (
     <div class="shell">
       <section class="shell-strip" aria-label={words.notices}>
-        {app.isDemo && (
-          <div class="demo-strip">
-            <strong>{words.demo}</strong>
-            <button type="button" class="button" onClick={app.leaveDemo}>
-              {words.leaveDemo}
-            </button>
-          </div>
-        )}
-        {app.isReadOnly && <ReadOnlyNotice />}
-        {takeUpdate && <UpdateNotice take={takeUpdate} />}
+        {Notices && <Notices takeUpdate={takeUpdate} />}
       </section>
       <header class="shell-head">
         <p class="quiet">{words.questions[screen]}</p>
@@ -70,6 +65,18 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   );
 }
 
+/** A file of the app is gone from the tablet, and there is no network to fetch it. */
+function Missing() {
+  return (
+    <div class="page stack" role="alert">
+      <p>{words.missing}</p>
+      <a class="shell-rescue" href="rescue.html">
+        {words.rescue}
+      </a>
+    </div>
+  );
+}
+
 /** On every other screen: something is being timed there, and one tap leads back to it. */
 function TimingMark({ name, isShown }: { name: ScreenName; isShown: boolean }) {
   const { bench } = useApp();
@@ -83,31 +90,4 @@ function TimingMark({ name, isShown }: { name: ScreenName; isShown: boolean }) {
   );
 }
 
-/** Another tab writes. Taking over is asked twice, in the same place. */
-function ReadOnlyNotice() {
-  const app = useApp();
-  const [isAsked, setAsked] = useState(false);
-  return (
-    <div class="notice-strip" role="status">
-      {isAsked ? words.takeOverAsk : words.readOnly}
-      <button type="button" class="button" onClick={() => (isAsked ? app.takeOver() : setAsked(true))}>
-        {isAsked ? words.takeOverYes : words.takeOver}
-      </button>
-    </div>
-  );
-}
-
-/** Offered only while nothing is timed; until then it says nothing at all. */
-function UpdateNotice({ take }: { take: () => void }) {
-  const { bench } = useApp();
-  const isTiming = bench.turn.value?.status === 'running' || bench.turn.value?.status === 'stopped';
-  if (isTiming || bench.study.value?.status === 'open') return null;
-  return (
-    <div class="notice-strip" role="status">
-      {words.updateWaits}
-      <button type="button" class="button" onClick={take}>
-        {words.updateTake}
-      </button>
-    </div>
-  );
-}
+const loadNotices = async () => (await import('./notices')).Notices;

@@ -1,6 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { Saving } from '../../application/saving-queue';
 import { shell as words } from '../../i18n/en/shell';
+import { useLazy } from '../use-lazy';
 
 /** Says where the taps are: saved, on their way, or not saved. It reads the state and adds nothing. */
 export function SavingMark({
@@ -11,6 +12,7 @@ export function SavingMark({
   isMemoryOnly: boolean;
 }) {
   const { state, unsaved, problem, isInReserve } = saving.value;
+  const Problem = useLazy(state === 'not-saved', loadProblem);
   if (isMemoryOnly) {
     return (
       <p class="saving" data-state="not-saved" role="alert">
@@ -22,7 +24,13 @@ export function SavingMark({
     <p class="saving" data-state={state} role={state === 'not-saved' ? 'alert' : undefined}>
       {state === 'saved' && words.saved}
       {state === 'recorded' && words.recorded}
-      {state === 'not-saved' && words.notSaved(unsaved, isInReserve, problem)}
+      {state === 'not-saved' && (
+        <>
+          {words.notSaved(unsaved, isInReserve)} {Problem && <Problem problem={problem} />}
+        </>
+      )}
     </p>
   );
 }
+
+const loadProblem = async () => (await import('./notices')).SavingProblem;
