@@ -1,9 +1,9 @@
-import { localDay } from '../../domain/day/local-day';
 import { groupBy } from '../../domain/group-by';
 import { SHOP_STREAM } from '../../domain/records/log-record';
 import type { Cycle } from '../../domain/turn/turn';
 import { type PersonDay, type PersonFigure, personFigures } from '../../domain/weeks/person-figures';
 import type { Bench } from '../bench';
+import { dayOf } from './day-of';
 import type { DaySpan } from './read-summaries';
 import { readTurnStarts } from './read-turn-starts';
 import { readTurnToSummarise } from './read-turn-to-summarise';
@@ -38,7 +38,7 @@ export async function lookAtPeople(
   const days: PersonDay[] = [];
   // One after the other: nobody waits for a page that holds a year of turns at once.
   for (const { id, stamp } of starts) {
-    const day = localDay(stamp);
+    const day = dayOf(bench, stamp);
     if (day < from || day > to) continue;
     const { turn } = await readTurnToSummarise(bench, id);
     days.push(...personDays(day, turn.cycles));

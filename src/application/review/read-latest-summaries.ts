@@ -1,8 +1,9 @@
-import { localDay } from '../../domain/day/local-day';
 import type { DaySummary } from '../../domain/day/summarise-day';
 import type { ReviewBook } from '../../domain/weeks/review-book';
 import type { Bench } from '../bench';
 import type { SummaryShelf } from '../ports/summary-shelf';
+import { dayOf } from './day-of';
+import { readReviewBook } from './read-review-book';
 import { readSummaries } from './read-summaries';
 import { readTurnStarts } from './read-turn-starts';
 
@@ -31,14 +32,18 @@ export async function readLatestSummaries(
   const [newest] = await bench.log.readLatestStarts('turn', 1);
   const inHand = bench.turn.peek();
   const stamps = [newest?.stamp, inHand?.startedAt].flatMap((stamp) => stamp ?? []);
-  const to = stamps.map(localDay).sort().at(-1) ?? '1970-01-01';
+  const to = stamps
+    .map((stamp) => dayOf(bench, stamp))
+    .sort()
+    .at(-1);
+  if (to === undefined) return { book: await readReviewBook(bench), days: [], hasOlder: false };
   const fromMs = Date.parse(to) - (weeks * 7 - 1) * DAY_MS;
   const from = new Date(fromMs).toISOString().slice(0, 10);
   const { book, days } = await readSummaries(bench, shelf, { from, to }, told);
-  const older = await readTurnStarts(bench, { fromWallMs: 0, toWallMs: fromMs + DAY_MS });
+  const older = await readTurnStarts(bench, { fromWallMs: 0, toWallMs: Math.max(0, fromMs + DAY_MS) });
   return {
     book,
     days: [...days].reverse(),
-    hasOlder: older.some(({ stamp }) => localDay(stamp) < from),
+    hasOlder: older.some(({ stamp }) => dayOf(bench, stamp) < from),
   };
 }

@@ -1,9 +1,9 @@
-import { localDay } from '../../domain/day/local-day';
 import { type DaySummary, SUMMARY_VERSION, summariseDay } from '../../domain/day/summarise-day';
 import { groupBy } from '../../domain/group-by';
 import { type ReviewBook, setUpStandardAt } from '../../domain/weeks/review-book';
 import type { Bench } from '../bench';
 import type { KeptDay, SummaryMark, SummaryShelf } from '../ports/summary-shelf';
+import { dayOf } from './day-of';
 import { readReviewBook } from './read-review-book';
 import { readTurnStarts, type TurnStart } from './read-turn-starts';
 import { readTurnToSummarise } from './read-turn-to-summarise';
@@ -113,7 +113,7 @@ async function startsOfDays(bench: Bench, { from, to }: DaySpan): Promise<Map<st
     toWallMs: Date.parse(to) + DAY_MS + MARGIN_MS,
   };
   const starts = await readTurnStarts(bench, range);
-  const byDay = groupBy(starts, ({ stamp }) => localDay(stamp));
+  const byDay = groupBy(starts, ({ stamp }) => dayOf(bench, stamp));
   return new Map([...byDay].filter(([day]) => day >= from && day <= to));
 }
 

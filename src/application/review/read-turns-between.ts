@@ -1,7 +1,7 @@
-import { localDay } from '../../domain/day/local-day';
 import { foldTurn } from '../../domain/turn/fold-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
+import { dayOf } from './day-of';
 import type { DaySpan } from './read-summaries';
 import { readTurnStarts } from './read-turn-starts';
 
@@ -15,7 +15,7 @@ export async function readTurnsBetween(bench: Bench, { from, to }: DaySpan): Pro
   });
   const turns: Turn[] = [];
   for (const { id, stamp } of starts) {
-    const day = localDay(stamp);
+    const day = dayOf(bench, stamp);
     if (day < from || day > to) continue;
     const inHand = bench.turn.peek();
     turns.push(inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id)));

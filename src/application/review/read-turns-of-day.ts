@@ -1,8 +1,8 @@
-import { localDay } from '../../domain/day/local-day';
 import { type Correction, correctionHistory } from '../../domain/turn/correction-history';
 import { foldTurn } from '../../domain/turn/fold-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
+import { dayOf } from './day-of';
 import { readTurnStarts } from './read-turn-starts';
 
 const DAY_MS = 86_400_000;
@@ -13,12 +13,12 @@ export interface TurnWithCorrections {
   readonly corrections: readonly Correction[];
 }
 
-/** The turns that began on a local day, oldest first; none when the text is no day. */
+/** The turns that began on a day of the shop, oldest first; none when the text is no day. */
 export async function readTurnsOfDay(bench: Bench, day: string): Promise<TurnWithCorrections[]> {
   const middayMs = Date.parse(`${day}T12:00:00Z`);
   if (!/^\d{4}-\d\d-\d\d$/.test(day) || Number.isNaN(middayMs)) return [];
   const range = { fromWallMs: middayMs - 1.5 * DAY_MS, toWallMs: middayMs + 1.5 * DAY_MS };
-  const starts = (await readTurnStarts(bench, range)).filter(({ stamp }) => localDay(stamp) === day);
+  const starts = (await readTurnStarts(bench, range)).filter(({ stamp }) => dayOf(bench, stamp) === day);
   return Promise.all(
     starts.map(async ({ id }) => {
       const records = await bench.log.readStream(id);

@@ -1,4 +1,5 @@
 import { groupBy } from '../group-by';
+import type { Stamp } from '../records/stamp';
 import { isGood } from '../turn/earned-time';
 import type { LedgerCategory } from '../turn/ledger-category';
 import { ledgerTotals } from '../turn/ledger-totals';
@@ -59,8 +60,11 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
   };
 }
 
-/** Turns by the local day they began on, newest day first. */
-export function turnsByDay(turns: readonly Turn[]): Map<string, Turn[]> {
+/** Turns by the day they began on, that of the wall clock unless the shop has others; newest day first. */
+export function turnsByDay(
+  turns: readonly Turn[],
+  dayOf: (moment: Stamp) => string = localDay,
+): Map<string, Turn[]> {
   const newestFirst = [...turns].sort((a, b) => b.startedAt.wallMs - a.startedAt.wallMs);
-  return groupBy(newestFirst, ({ startedAt }) => localDay(startedAt));
+  return groupBy(newestFirst, ({ startedAt }) => dayOf(startedAt));
 }

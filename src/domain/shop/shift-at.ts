@@ -7,7 +7,7 @@ import {
   shiftsOn,
   type WallStretch,
 } from './shift-calendar';
-import { wallTime } from './wall-time';
+import { isZone, wallTime } from './wall-time';
 
 /** A shift on the day on which it begins. */
 export interface ShiftOfDay extends WallStretch {
@@ -38,6 +38,8 @@ export function shiftAt(calendar: ShiftCalendar, moment: Moment): ShiftOfDay | n
 
 /** The shifts of the day before a moment, of its own day and of the day after, in order of time. */
 export function shiftsAround(calendar: ShiftCalendar, moment: Moment): ShiftOfDay[] {
+  // A record of another browser may name a zone that this one does not know.
+  if (!isZone(moment.zone)) return [];
   return [-1, 0, 1].flatMap((away) => {
     const day = localDay({ wallMs: moment.wallMs + away * DAY_MS, offsetMin: moment.offsetMin });
     return shiftsOn(calendar, day).map((times) => onWallClock(day, times, moment.zone));

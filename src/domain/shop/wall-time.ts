@@ -40,6 +40,16 @@ export function offsetMin(wallMs: number, zone: string): number {
   return Math.round(localMs / MINUTE_MS) - Math.floor(wallMs / MINUTE_MS);
 }
 
+/** Whether the rules of a zone are known here. */
+export function isZone(zone: string): boolean {
+  try {
+    formatOf(zone);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
 const formats = new Map<string, Intl.DateTimeFormat>();
 
 /** Making a format costs a hundred times what using it does. */

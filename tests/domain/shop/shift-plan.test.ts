@@ -74,6 +74,16 @@ describe('the shift of a moment', () => {
     expect(shopDay(calendar, moment('2026-03-07', '06:00'))).toBe('2026-03-07');
     expect(shopDay(null, moment('2026-03-03', '01:30'))).toBe('2026-03-03');
   });
+
+  it('counts for the day of the wall clock where no shift comes near midnight, or the zone is not known', () => {
+    const day: ShiftCalendar = { shifts: [weekly('day', weekdays, '07:00-15:30')], exceptions: [] };
+    expect(shopDay(day, moment('2026-03-03', '07:30'))).toBe('2026-03-03');
+    const early: ShiftCalendar = { shifts: [weekly('early', weekdays, '00:30-08:00')], exceptions: [] };
+    expect(shopDay(early, moment('2026-03-02', '23:45'))).toBe('2026-03-03');
+    const nowhere = { ...moment('2026-03-03', '01:30'), zone: 'Nowhere/Land' };
+    expect(shopDay(calendar, nowhere)).toBe('2026-03-03');
+    expect(shiftPlan(calendar, nowhere)).toEqual({ breaks: [], endsWallMs: null });
+  });
 });
 
 describe('what is planned for a turn', () => {

@@ -1,0 +1,8 @@
+import type { Stamp } from '../../domain/records/stamp';
+import { shopDay } from '../../domain/shop/shop-day';
+import type { Bench } from '../bench';
+
+/** The day that a moment counts for in this shop: a night shift is one day. */
+export function dayOf(bench: Bench, moment: Stamp): string {
+  return shopDay(bench.shop.peek().calendar, moment);
+}
