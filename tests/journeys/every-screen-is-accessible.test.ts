@@ -84,8 +84,9 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
         await tap(page, page.getByRole('link', { name: place }));
         await page.waitForTimeout(300);
         // What is behind a title is part of the screen too.
-        for (const closed of await page.locator('.review-more:not([open]) > summary').all())
-          await closed.click();
+        await page.evaluate(() => {
+          for (const more of document.querySelectorAll('details')) more.open = true;
+        });
         await holds();
       }
       await tap(page, page.getByRole('link', { name: 'Study', exact: true }));

@@ -2,18 +2,16 @@ import { useState } from 'preact/hooks';
 import type { Turn } from '../../domain/turn/turn';
 import { enterTurn as words } from '../../i18n/en/enter-turn';
 import { useApp } from '../app';
-import { DayTrust } from '../settle/day-trust';
 import { EnterTurnForm } from '../settle/enter-turn-form';
 import { PutRight } from '../settle/put-right';
 
-/** How far a day's taps go, what can be put right in its turns, and a turn that nobody tapped. */
+/** What can be put right in the turns of a day, and a turn that nobody tapped. */
 export function DayPutRight({ day, turns }: { day: string; turns: readonly Turn[] }) {
   const { isReadOnly } = useApp();
   const [isEntering, setEntering] = useState(false);
   const [told, setTold] = useState('');
   return (
     <>
-      <DayTrust turns={turns} />
       <PutRight turns={turns} isAtStation={false} />
       <section class="stack no-print">
         {isEntering ? (

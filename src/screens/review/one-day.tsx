@@ -1,4 +1,5 @@
 import type { DayReview } from '../../domain/day/review-day';
+import { DayTrust } from '../settle/day-trust';
 import { TurnNotes } from '../settle/turn-notes';
 import { DayBehind } from './day/day-behind';
 import { DayFairness } from './day/day-fairness';
@@ -28,6 +29,7 @@ export function OneDay({ day, days, book, open }: Props) {
   return (
     <>
       <DayHead day={day} days={days} questions={questions} />
+      <DayTrust turns={turns.map(({ turn }) => turn)} />
       {hasParts && <DayPicture day={day} />}
       {hasParts && <DaySheet day={day} open={open} />}
       {summary && summary.good > 0 && <DayFairness day={summary} days={days} />}

@@ -1,3 +1,4 @@
+import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { readDay } from '../../../src/application/review/read-day';
@@ -5,6 +6,7 @@ import { readLatestSummaries } from '../../../src/application/review/read-latest
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { IndexedDbRecordLog } from '../../../src/storage/indexeddb-record-log';
 import { InMemorySummaryShelf } from '../../../src/storage/summaries/in-memory-summary-shelf';
 import { FakeClock } from '../../support/fake-clock';
 import { recordAt, stampAt } from '../../support/records';
@@ -50,7 +52,9 @@ describe('the latest summaries', () => {
   });
 
   it('are none for an empty log', async () => {
-    const bench = await Bench.open(new InMemoryRecordLog('t'), new FakeClock());
+    // On a database, where a span that ends before it begins is an error.
+    const log = await IndexedDbRecordLog.open('empty', () => 't');
+    const bench = await Bench.open(log, new FakeClock());
     expect(await latestOf(bench, 4)).toMatchObject({ days: [], hasOlder: false });
   });
 
