@@ -58,6 +58,16 @@ describe('what the turns of the demo tell about its days', () => {
     expect(counts.get('material')).toBe(24);
     expect(counts.get('machine')).toBe(23);
     expect(counts.get('not-stated')).toBe(10);
+    // Breaks are no stoppages.
+    expect([...counts.keys()].sort()).toEqual([
+      'called-away',
+      'extraction',
+      'machine',
+      'material',
+      'not-stated',
+      'quality',
+      'set-up',
+    ]);
   });
 
   it('has the machine held by its own faults alone', () => {

@@ -17,6 +17,7 @@ export const cellWhatIf = {
     internal: 'while the machine runs',
     other: 'by another person',
   },
+  byOperator: 'by the operator',
   machines: 'Machines',
   buffer: 'Places before the other person',
   arrivalLot: 'Parts that arrive together',
@@ -33,6 +34,8 @@ export const cellWhatIf = {
     tie: 'No effect on the pace: what is saved is waited for.',
     other: 'No effect on the pace, because the other person governs: the rest of the cell waits already.',
   },
+  lotsOnly: 'The pace stays as it is: lots change how long parts wait, not the work.',
+  alone: 'No effect on the pace: the work stays the same.',
   tookOver: {
     hands: 'From here on the hands govern.',
     machine: 'From here on the machine governs: more of this gives nothing.',

@@ -29,6 +29,9 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
   const set = (to: Partial<CellChange>) => take({ change: { ...change, ...to } });
   const lots = (to: Partial<Setup>) => take({ setup: { ...setup, ...to } });
   const place = chosen ? (change.moved[chosen.name] ?? chosen.place) : 'external';
+  const places = part.cycle.hasMachine
+    ? says.places
+    : { external: says.byOperator, other: says.places.other };
   const hasOther = part.cycle.otherMs > 0 || Object.values(change.moved).includes('other');
   return (
     <section class="stack cell-controls" aria-label={says.title}>
@@ -107,12 +110,12 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
           <label class="field">
             <span>{says.done}</span>
             <select
-              value={place}
+              value={place in places ? place : 'external'}
               onChange={(event) =>
                 set({ moved: { ...change.moved, [chosen.name]: event.currentTarget.value as CellPlace } })
               }
             >
-              {Object.entries(says.places).map(([value, text]) => (
+              {Object.entries(places).map(([value, text]) => (
                 <option key={value} value={value}>
                   {text}
                 </option>

@@ -6,6 +6,9 @@ import { formatNumber } from '../../i18n/format-number';
 
 interface Props {
   readonly isChanged: boolean;
+  /** The work is as it was, only lots are not. */
+  readonly isLotsOnly: boolean;
+  readonly hasMachine: boolean;
   readonly effect: ChangeEffect;
   /** Good parts a day, simulated. */
   readonly moreParts: number;
@@ -17,17 +20,18 @@ interface Props {
 const SEEN = 0.03;
 
 /** What the change does, in words: and where it does nothing, why. */
-export function ChangeSentence({ isChanged, effect, moreParts, leadsMs }: Props) {
+export function ChangeSentence({ isChanged, isLotsOnly, hasMachine, effect, moreParts, leadsMs }: Props) {
   const { kind, differenceMs, governs, tookOver } = effect;
   const [now, then] = leadsMs;
   const isLead = Math.abs(then / now - 1) > SEEN;
+  const noEffect = isLotsOnly ? says.lotsOnly : hasMachine ? says.noEffect[governs] : says.alone;
   return (
     <div class="stack cell-answer cell-held" aria-live="polite">
       <h1>
         {!isChanged
           ? says.begin
           : kind === 'none'
-            ? says.noEffect[governs]
+            ? noEffect
             : says[kind](
                 words.minutes(decimalMinutes(Math.abs(differenceMs), 3)),
                 formatNumber(Math.abs(moreParts)),

@@ -11,7 +11,9 @@ export function DaysPicture({ runs }: { runs: readonly Simulated[] }) {
   const { ref, width } = useWidth();
   const all = runs.flatMap(({ run }) => run.goodByDay);
   const low = Math.min(...all);
-  const edges = roundTicks(low, Math.max(low + 1, ...all), 22);
+  const high = Math.max(low + 1, ...all);
+  // Parts are whole: no bar is narrower than one.
+  const edges = roundTicks(low, high, Math.min(22, high - low + 1));
   return (
     <div ref={ref} class="stack">
       {width > 0 &&

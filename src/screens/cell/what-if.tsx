@@ -70,6 +70,8 @@ export function WhatIf({ cell, parts, part, choose }: PartProps & { cell: CellDa
       <PartChoice parts={parts} part={part} choose={choose} />
       <ChangeSentence
         isChanged={isChanged}
+        isLotsOnly={change === noChange}
+        hasMachine={part.cycle.hasMachine}
         effect={effect}
         moreParts={more.difference}
         leadsMs={[runs.before.summary.meanLeadMs, runs.after.summary.meanLeadMs]}

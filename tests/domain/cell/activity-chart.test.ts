@@ -44,6 +44,20 @@ describe('the multiple-activity chart', () => {
     }
   });
 
+  it('lets a machine’s second element go on at the top of the next round', () => {
+    const work = meanCell('V');
+    const halves = work.elements.flatMap((own) =>
+      own.place === 'machine'
+        ? [0.8, 0.2].map((share) => ({ ...own, name: `${share}`, meanMs: share * own.meanMs }))
+        : [own],
+    );
+    const { lanes, roundMs } = activityChart({ ...work, elements: halves }, 2);
+    const second = lanes.find(({ who, number }) => who === 'machine' && number === 2)!;
+    expect(second.activities.map(({ name }) => name)).toEqual(['0.8', '0.2', '', '0.8']);
+    expect(minutes(second.workingMs)).toBe(1.6486);
+    expect(second.activities.every(({ toMs }) => toMs <= roundMs * (1 + 1e-9))).toBe(true);
+  });
+
   it('shows time in which the operator must watch as attention, neither work nor waiting', () => {
     const work = meanCell('M');
     const watching = {

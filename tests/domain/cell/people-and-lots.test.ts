@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { assignStations } from '../../../src/domain/cell/assign-stations';
 import { balanceWork } from '../../../src/domain/cell/balance-work';
-import { cellCycle } from '../../../src/domain/cell/cell-cycle';
+import { type CellCycle, cellCycle } from '../../../src/domain/cell/cell-cycle';
 import { cellDays } from '../../../src/domain/cell/cell-days';
+import type { CellElement } from '../../../src/domain/cell/cell-work';
 import { compareLots } from '../../../src/domain/cell/compare-lots';
 import { countsBetween } from '../../../src/domain/cell/counts-between';
 import { flowTimeMs } from '../../../src/domain/cell/flow-time';
 import { leadTimeStack } from '../../../src/domain/cell/lead-time-stack';
 import { serveMachines } from '../../../src/domain/cell/serve-machines';
+import { seededRandom } from '../../../src/statistics/seeded-random';
 import { MINUTE_MS, meanCell, spreadCell } from './demo-cell';
 
 const minutes = (ms: number) => ms / MINUTE_MS;
@@ -94,6 +97,29 @@ describe('hand work shared out', () => {
     expect(p80Ms).toBeLessThan(1.1 * totalMs);
   });
 
+  it('needs as few people as the better of the two rules, whatever the order', () => {
+    const random = seededRandom(5);
+    let differ = 0;
+    for (let again = 0; again < 300; again += 1) {
+      const elements = Array.from({ length: 8 }, (_, i): CellElement => {
+        const timeMs = 1_000 * (1 + Math.floor(9 * random()));
+        return { name: `${i}`, work: 'manual', place: 'external', timesMs: [timeMs], meanMs: timeMs };
+      });
+      const after = Object.fromEntries(
+        elements.map(({ name }, i) => [name, i > 0 && random() < 0.5 ? [`${Math.floor(i * random())}`] : []]),
+      );
+      const tasks = elements.map(({ name, meanMs }) => ({ name, time: meanMs, after: after[name]! }));
+      const counts = (['most-followers', 'heaviest-weight'] as const).map((rule) => {
+        const plan = assignStations(tasks, 12_000, rule);
+        return plan.ok ? plan.stations.length : 0;
+      });
+      if (counts[0] !== counts[1]) differ += 1;
+      const shared = balanceWork({ elements, occasionals: [], complete: [0] }, 12_000, after);
+      expect(shared?.ok && shared.stations.length).toBe(Math.min(...counts));
+    }
+    expect(differ).toBeGreaterThan(5);
+  });
+
   it('names what is longer than the takt, and what waits in a circle', () => {
     expect(balanceWork(meanCell('M'), 20_000, order)).toMatchObject({ ok: true, tooLong: ['E6'] });
     expect(balanceWork(meanCell('M'), 60_000, { ...order, E1: ['E6'] })).toMatchObject({ ok: false });
@@ -117,6 +143,18 @@ describe('machines for one operator', () => {
     expect(two.operatorWaits).toBeCloseTo(0, 9);
     expect(two.partsPerHour).toBeCloseTo(60 / 1.5035, 2);
     expect(one.cost).toBeNull();
+  });
+
+  it('are reckoned to one past n′, which the book finds dearer than the one before: 4.5, so 4 and not 5', () => {
+    // Groover, worker and machine cluster: service 0.35, walking 0.15, machine 1.90 minutes, 12 and 18 an hour.
+    const [externalMs, internalMs, machineMs] = [0.35, 0.15, 1.9].map((time) => time * MINUTE_MS);
+    const cycle = { ...cellCycle(meanCell('M')), externalMs, internalMs, machineMs } as CellCycle;
+    const served = serveMachines(cycle, { operator: 12, machine: 18 })!;
+    expect(served.ideal).toBeCloseTo(4.5, 9);
+    // Two parts each machine and round there, one here.
+    expect(served.choices.map(({ cost }) => Number((cost! / 2).toFixed(5)))).toEqual([
+      0.5625, 0.45, 0.4125, 0.39375, 0.425,
+    ]);
   });
 
   it('cost a part what the rates say: (12 + 18)·1.2188/60 with one on M', () => {

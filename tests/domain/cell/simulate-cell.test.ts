@@ -76,6 +76,16 @@ describe('a simulated cell', () => {
     expect(interval(10) / cellCycle(work).partMs).toBeGreaterThan(0.999);
   });
 
+  it('loses no output to what holds the operator for less than he waits, and all to what holds the machine', () => {
+    // V: the operator waits 0.425 minutes a door; a stop of 0.4 comes once in ten minutes of work.
+    const stop = { reason: 'x', label: '', everyMs: 10 * MINUTE_MS, lengthsMs: [0.4 * MINUTE_MS] };
+    const interval = (holdsMachine: boolean) =>
+      run(planOf(meanCell('V'), { stops: [{ ...stop, holdsMachine }] }), 100).intervalMs / MINUTE_MS;
+    // Two of them in one door are rare, and pass the slack.
+    expect(interval(false)).toBeLessThan(1.94);
+    expect(interval(true)).toBeCloseTo(1.9286 * 1.04, 2);
+  });
+
   it('is none where nothing takes time', () => {
     const work = meanCell('M');
     const nothing = { ...work, elements: work.elements.map((own) => ({ ...own, timesMs: [0], meanMs: 0 })) };
