@@ -1,3 +1,4 @@
+import './put-right.css';
 import { capture } from '../../domain/turn/capture';
 import { enteredShare } from '../../domain/turn/entered-share';
 import type { Turn } from '../../domain/turn/turn';
@@ -12,8 +13,7 @@ export function DayTrust({ turns }: { turns: readonly Turn[] }) {
   const shared = cycles.filter(({ isShared }) => isShared).length;
   if (!captured && !entered && learning + shared === 0) return null;
   return (
-    <section class="stack" aria-label={words.trust}>
-      <h2>{words.trust}</h2>
+    <section class="settle-trust" aria-label={words.trust}>
       {captured && (
         <p class="number">
           {captured.isPartial && <strong>{words.partial} </strong>}
