@@ -23,30 +23,37 @@ export function judgeCycles(
 ): Cycle[] {
   const recent = new Map<string, number[]>();
   return parts.flatMap((tapped, place) => {
-    const { isUnbroken, hasOpenGap, isEntered, touchMs, partsPerTap, ...own } = tapped;
-    const recoded = remarks.recoded.get(own.key);
-    const { part, partCode, targetMs } = recoded ?? own;
-    const together = (recoded ?? tapped).partsPerTap ?? 1;
+    const { key, isEntered, touchMs } = tapped;
+    const as = remarks.recoded.get(key) ?? tapped;
+    const together = as.partsPerTap ?? 1;
     const netMs = touchMs ?? netTimesMs[place]!;
-    const said = remarks.cycles.get(own.key);
-    const kind = `${part} ${together}`;
+    const said = remarks.cycles.get(key);
+    const kind = `${as.part} ${together}`;
     const usual = recent.get(kind) ?? [];
-    const isLong = said === undefined && touchMs === null && isUnbroken && isAboutTwice(netMs, usual);
-    const doubt = hasOpenGap
+    const canBeLong = said === undefined && touchMs === null && tapped.isUnbroken;
+    const doubt = tapped.hasOpenGap
       ? 'gap'
-      : spansBreak.has(own.key)
+      : spansBreak.has(key)
         ? 'planned-break'
-        : isLong
+        : canBeLong && isAboutTwice(netMs, usual)
           ? 'two-parts'
           : null;
-    const setAside = remarks.setAside.get(own.key) ?? '';
+    const setAside = remarks.setAside.get(key) ?? '';
     const isCounted = doubt === null && said !== 'interrupted' && setAside === '' && !isEntered;
+    // Named one by one: a tap is read with every tap after it, and spreading it would take ten times as long.
     const cycle: Cycle = {
-      ...own,
-      part,
-      partCode,
-      targetMs,
+      key,
+      part: as.part,
+      partCode: as.partCode,
+      targetMs: as.targetMs,
+      doneAt: tapped.doneAt,
+      person: tapped.person,
+      isShared: tapped.isShared,
+      fromMs: tapped.fromMs,
+      toMs: tapped.toMs,
       netMs,
+      outcome: tapped.outcome,
+      defect: tapped.defect,
       isCounted,
       together,
       doubt,
@@ -56,9 +63,12 @@ export function judgeCycles(
       isEntered,
     };
     const taps = said === 'two-parts' ? 2 : 1;
-    const each = Array.from({ length: taps }, () => netMs / taps);
-    if (isCounted) recent.set(kind, [...usual, ...each].slice(-RECENT));
-    return shares(cycle, taps * together, remarks);
+    if (isCounted) {
+      const each = Array.from({ length: taps }, () => netMs / taps);
+      recent.set(kind, [...usual, ...each].slice(-RECENT));
+    }
+    const count = taps * together;
+    return count === 1 ? cycle : shares(cycle, count, remarks);
   });
 }
 
