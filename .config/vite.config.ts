@@ -48,6 +48,14 @@ function serviceWorker(): Plugin {
           logLevel: 'warn',
           define: {
             'self.__WB_MANIFEST': JSON.stringify(manifest),
+            'self.__RESCUE__': JSON.stringify(
+              Object.fromEntries(
+                ['rescue.html', 'rescue.css', 'rescue.js', 'rescue-file.js'].map((name) => [
+                  name,
+                  readFileSync(path.join(dist, name), 'utf8'),
+                ]),
+              ),
+            ),
             'process.env.NODE_ENV': '"production"',
           },
           build: {
@@ -93,11 +101,11 @@ function contentSecurityPolicy(): Plugin {
 
 const sharedModules = new RegExp(
   `src/(${[
-    'i18n/(format-duration|format-number|rounded-clock-face|en/(pace|reasons))',
-    'domain/(records/local-iso|turn/(earned-time|open-doubts|own-of-turn|pace|whole-seconds))',
-    'application/turn/part-in-hand',
+    'i18n/(format-duration|format-number|rounded-clock-face|en/pace)',
+    'domain/(records/local-iso|turn/(earned-time|own-of-turn|pace))',
     'statistics/(compensated-sum|observed-mean)',
-    'screens/pace/(part-title|position-text|reason-text|ticking-clock|time-of-day)',
+    'screens/(timing-button|use-now)',
+    'screens/pace/(part-title|position-text|ticking-clock|time-of-day)',
   ].join('|')})\\.tsx?$`,
 );
 

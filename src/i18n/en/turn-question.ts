@@ -1,10 +1,13 @@
 import { clockFace } from '../format-duration';
 import { roundedClockFace } from '../rounded-clock-face';
 
-/** Words of the questions that take the place of the figures. */
+/** Words of the questions beside the figures, and of those that take their place. */
 export const turnQuestion = {
   outcomeTitle: (ms: number) => `Previous part, ${roundedClockFace(ms)}: how is it?`,
   reasonTitle: 'Why, if you want to say',
   reasonTitleAfter: (ms: number) => `Stopped ${clockFace(ms)}: why?`,
   gapTitle: (ms: number) => `Not work for ${roundedClockFace(ms)}: what was it?`,
+  sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
+  saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
+  sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
 } as const;

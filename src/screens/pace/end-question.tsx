@@ -25,8 +25,8 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
           </button>
         </div>
       </section>
-      <HandOver turn={turn} done={close} />
       <OwnDoubts turn={turn} />
+      <HandOver turn={turn} done={close} />
     </div>
   );
 }

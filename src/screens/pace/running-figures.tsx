@@ -1,15 +1,9 @@
 import type { ComponentChildren } from 'preact';
-import { partInHand } from '../../application/turn/part-in-hand';
-import type { Part } from '../../domain/shop/shop';
-import { openDoubts } from '../../domain/turn/open-doubts';
 import { pace } from '../../domain/turn/pace';
-import { NOT_STATED, type Turn } from '../../domain/turn/turn';
-import { printedMs } from '../../domain/turn/whole-seconds';
+import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
-import { useApp } from '../app';
-import { DoubtFigure } from './doubt-figure';
+import { useLazy } from '../use-lazy';
 import { Position } from './position';
-import { reasonText } from './reason-text';
 import { Tally } from './tally';
 import { TargetBar } from './target-bar';
 import { TickingClock } from './ticking-clock';
@@ -24,12 +18,7 @@ interface Props {
 
 /** While work runs: this part's time before everything else. */
 export function RunningFigures({ turn, open, acted, heading }: Props) {
-  const { parts } = useApp().bench.shop.value;
-  const doubt = openDoubts(turn, parts.filter(isInUse).map(partInHand)).at(-1);
-  const last = turn.stoppages.at(-1);
-  // One thing is asked at a time, the newest; a reason just given is confirmed on the surface.
-  const isStopNewer = last?.reason === NOT_STATED && (last.toMs ?? 0) > (doubt?.toMs ?? 0);
-  const lastMs = last ? printedMs({ ...last, toMs: last.toMs ?? turn.lastAtMs }) : 0;
+  const Aside = useLazy(true, loadAside);
   return (
     <div class="pace-figures">
       <div class="pace-this-part">
@@ -44,20 +33,11 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
       <div class="pace-side-figures">
         <Position turn={turn} />
         <Tally turn={turn} />
-        {doubt && !isStopNewer ? (
-          <DoubtFigure turn={turn} doubt={doubt} open={open} acted={acted} />
-        ) : (
-          last && (
-            <button type="button" class="button pace-why number" onClick={(event) => open('reason', event)}>
-              {last.reason === NOT_STATED ? words.sayWhy(lastMs) : words.saidWhy(lastMs, reasonText(last))}
-            </button>
-          )
-        )}
+        {Aside && <Aside turn={turn} open={open} acted={acted} />}
       </div>
     </div>
   );
 }
 
-function isInUse({ retired }: Part): boolean {
-  return !retired;
-}
+/** Nothing stands there before the first tap. */
+const loadAside = async () => (await import('./turn-aside')).TurnAside;

@@ -65,7 +65,7 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
         turn={turn.id}
         stoppage={stoppage}
         title={asks.reasonTitleAfter(ms)}
-        chosen={(reason) => acted(words.saidWhy(ms, reasonText({ reason: reason.id, label: reason.label })))}
+        chosen={(reason) => acted(asks.saidWhy(ms, reasonText({ reason: reason.id, label: reason.label })))}
       />
     );
   }
