@@ -10,4 +10,14 @@ export const reviewPlaces = {
   making: (done: number, of: number) => `Adding up days: ${done} of ${of}`,
   older: (weeks: number) =>
     weeks < 52 ? 'Read a quarter of a year' : `Read ${weeks / 52 === 1 ? 'a year' : `${weeks / 52} years`}`,
+  paper: {
+    demo: 'Demo shop: invented records.',
+    printed: (day: string, time: string) => `Printed ${day}, ${time}.`,
+    records: (day: string) => `Records up to ${day}.`,
+    targets: 'Each part is measured by the target that it carried when it was made.',
+    notForPay: 'For planning and improving the work: no payroll record, no measure of a person.',
+    remarks: 'Remarks',
+    toDo: 'To be done',
+    signed: 'Signed',
+  },
 };

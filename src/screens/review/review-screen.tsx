@@ -6,6 +6,7 @@ import { reviewPlaces as words } from '../../i18n/en/review-places';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { DayPlace } from './day-place';
+import { PaperFoot } from './paper-foot';
 import { PlaceLinks } from './place-links';
 import type { PlaceProps } from './place-props';
 import { ReviewEmpty } from './review-empty';
@@ -72,6 +73,7 @@ export function ReviewScreen() {
           </button>
         </div>
       )}
+      <PaperFoot newest={days[0]!.day} />
       {working && <WorkingSheet working={working} close={() => setWorking(null)} />}
     </div>
   );
