@@ -2,6 +2,7 @@ import { sampleStandardDeviation } from '../../statistics/sample-standard-deviat
 import { groupBy } from '../group-by';
 import type { Cycle } from '../turn/turn';
 import { type AgainstTarget, againstTarget } from './against-target';
+import { codeOfLine, lineOfPart } from './line-of-part';
 import type { AttendedTurn } from './summarise-day';
 
 /** The account of one part over one day: sums, so that days add up. Times in milliseconds. */
@@ -57,7 +58,7 @@ interface Closed {
 /** The accounts of a day's parts, in the order of their codes. */
 export function partAccounts(turns: readonly AttendedTurn[]): PartAccount[] {
   const closed = turns.flatMap(closedByTaps).sort((a, b) => a.cycle.doneAt.wallMs - b.cycle.doneAt.wallMs);
-  return [...groupBy(closed, ({ cycle }) => cycle.part)]
+  return [...groupBy(closed, ({ cycle }) => lineOfPart(cycle))]
     .map(([part, own]) => partAccount(part, own, closed))
     .sort((a, b) => a.partCode.localeCompare(b.partCode, 'en', { numeric: true }));
 }
@@ -89,7 +90,7 @@ function partAccount(part: string, own: readonly Closed[], all: readonly Closed[
   const last = cycles.at(-1)!;
   return {
     part,
-    partCode: last.partCode,
+    partCode: codeOfLine(last),
     n: cycles.length,
     counted: counted.length,
     good: cycles.filter(({ outcome }) => outcome === 'good').length,
@@ -118,7 +119,7 @@ function againstOwnOthers(part: string, all: readonly Closed[]): number[] {
   const measured = all.filter(({ cycle }) => cycle.isCounted && isTargeted(cycle) && !cycle.isShared);
   return [...groupBy(measured, ({ cycle }) => cycle.person).values()].flatMap((own) => {
     const share = (isThis: boolean) => {
-      const those = own.filter(({ cycle }) => (cycle.part === part) === isThis);
+      const those = own.filter(({ cycle }) => (lineOfPart(cycle) === part) === isThis);
       return sum(those, ({ cycle }) => cycle.netMs) / sum(those, ({ cycle }) => cycle.targetMs!);
     };
     const ratio = share(true) / share(false);

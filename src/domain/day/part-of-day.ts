@@ -4,6 +4,7 @@ import { groupBy } from '../group-by';
 import type { PartOutcome } from '../records/turn-fact';
 import type { Cycle } from '../turn/turn';
 import { type AgainstTarget, againstTarget } from './against-target';
+import { codeOfLine, lineOfPart } from './line-of-part';
 
 /** The daily average of one part: net cycle, stoppages out. Times in milliseconds. */
 export interface PartOfDay {
@@ -40,13 +41,9 @@ export interface PartOfDay {
 export function partsOfDay(cycles: readonly Cycle[]): PartOfDay[] {
   // Two tablets, or two turns of one day, come in any order; "the last part of the day" is a matter of time.
   const inOrder = [...cycles].sort((a, b) => a.doneAt.wallMs - b.doneAt.wallMs);
-  return [...groupBy(inOrder, ({ part, together }) => part + atOnce(together))]
+  return [...groupBy(inOrder, lineOfPart)]
     .map(([part, own]) => reviewPart(part, own))
     .sort((a, b) => a.partCode.localeCompare(b.partCode, 'en', { numeric: true }));
-}
-
-function atOnce(together: number): string {
-  return together > 1 ? ` ×${together}` : '';
 }
 
 function reviewPart(part: string, cycles: readonly Cycle[]): PartOfDay {
@@ -56,7 +53,7 @@ function reviewPart(part: string, cycles: readonly Cycle[]): PartOfDay {
   const last = cycles.at(-1)!;
   return {
     part,
-    partCode: last.partCode + atOnce(last.together),
+    partCode: codeOfLine(last),
     n: cycles.length,
     counted: netTimesMs.length,
     good: count('good'),

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { partInHand } from '../../../src/application/turn/part-in-hand';
+import { attendedSpans } from '../../../src/domain/day/attended-spans';
+import { partAccounts } from '../../../src/domain/day/part-account';
 import { partsOfDay } from '../../../src/domain/day/part-of-day';
 import type { Part } from '../../../src/domain/shop/shop';
 import { averageOfPart } from '../../../src/domain/turn/average-of-part';
@@ -38,6 +40,13 @@ describe('two parts in one fixture', () => {
     ).toEqual([
       ['t:1', 'M', 2, 80_000],
       ['t:1 ×2', 'M ×2', 4, 50_000],
+    ]);
+    const accounts = partAccounts([
+      { turn, absorbedMs: new Map(), breaks: [], spans: attendedSpans(turn, []) },
+    ]);
+    expect(accounts.map(({ partCode, n, netMs }) => [partCode, n, netMs])).toEqual([
+      ['M', 2, 160_000],
+      ['M ×2', 4, 200_000],
     ]);
     expect(averageOfPart(turn, partM.part)).toMatchObject({ n: 2, meanMs: 80_000 });
     expect(averageOfPart(fold(pairs(100, 200)), partM.part)).toMatchObject({ n: 4, meanMs: 50_000 });
