@@ -72,7 +72,8 @@ export const cellGoverns = {
   works: 'works',
   waits: 'waits',
   use: 'in use',
-  cycle: (minutes: string) => `Cycle by means: ${minutes}, without occasional work`,
+  cycle: (minutes: string, parts: number) =>
+    `${parts === 1 ? 'Cycle' : `Round of ${parts} parts`} by means: ${minutes}, without occasional work`,
   legend: { working: 'works', attending: 'must watch', waiting: 'waits' },
   effects: 'Shortening one element by 1 %',
   element: 'element',

@@ -18,7 +18,7 @@ interface Props {
 /** The multiple-activity chart of a part, with what each column works and waits beneath it. */
 export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = says.chart }: Props) {
   const { ref, width } = useWidth();
-  const { roundMs, lanes } = activityChart(part.work, machines);
+  const { roundMs, parts, lanes } = activityChart(part.work, machines);
   const hasAttention = lanes.some(({ activities }) => activities.some(({ state }) => state === 'attending'));
   const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
   const saysAll = lanes.map((lane) =>
@@ -28,7 +28,7 @@ export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = sa
     <figure class="cell-picture">
       <figcaption>
         <h3>{title}</h3>
-        <p class="small quiet">{says.cycle(min(roundMs))}</p>
+        <p class="small quiet">{says.cycle(min(roundMs), parts)}</p>
       </figcaption>
       <div ref={ref}>
         {width > 0 && (

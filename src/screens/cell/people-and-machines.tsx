@@ -28,7 +28,7 @@ export function PeopleAndMachines({ cell, parts, part, choose }: PartProps & { c
   );
   const shared = taktMs === null ? null : balanceWork(part.work, taktMs, after);
   const machinePathMs = part.cycle.externalMs + part.cycle.machineMs;
-  const isMachineSlow = taktMs !== null && part.cycle.hasMachine && machinePathMs > taktMs;
+  const isMachineSlow = shared?.ok && taktMs !== null && part.cycle.hasMachine && machinePathMs > taktMs;
   return (
     <>
       <PartChoice parts={parts} part={part} choose={choose} />
