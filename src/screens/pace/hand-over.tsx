@@ -2,32 +2,25 @@ import { changePerson } from '../../application/turn/change-person';
 import type { Turn } from '../../domain/turn/turn';
 import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
+import { PersonChoice } from './person-choice';
 
 /** Somebody else goes on with the part in hand: one tap on their code. */
 export function HandOver({ turn, done }: { turn: Turn; done(): void }) {
-  const { bench, isReadOnly } = useApp();
-  const others = bench.shop.value.people.filter((code) => code !== turn.person);
-  if (others.length === 0) return null;
+  const { bench } = useApp();
   return (
-    <section class="stack" aria-label={words.handOver}>
-      <h2>{words.handOver}</h2>
-      <div class="choices">
-        {others.map((code) => (
-          <button
-            type="button"
-            key={code}
-            class="choice pace-choice"
-            disabled={isReadOnly}
-            onClick={(event) => {
-              changePerson(bench, code, bench.clock.stampOf(event));
-              done();
-            }}
-          >
-            <strong>{code}</strong>
-          </button>
-        ))}
-      </div>
+    <div class="stack">
+      <PersonChoice
+        title={words.handOver}
+        isNeeded={false}
+        people={bench.shop.value.people.filter((code) => code !== turn.person)}
+        last=""
+        chosen=""
+        choose={(code) => {
+          changePerson(bench, code, bench.clock.now());
+          done();
+        }}
+      />
       <p class="quiet small">{words.handOverNote}</p>
-    </section>
+    </div>
   );
 }

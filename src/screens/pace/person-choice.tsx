@@ -6,6 +6,9 @@ import { useApp } from '../app';
 import { lastFirst } from './last-first';
 
 interface Props {
+  readonly title?: string;
+  /** Somebody has to be chosen; without anybody to choose from a code is asked for at once. */
+  readonly isNeeded?: boolean;
   readonly people: readonly string[];
   readonly last: string;
   readonly chosen: string;
@@ -13,11 +16,12 @@ interface Props {
 }
 
 /** The codes of the shop, and a new one added right here. */
-export function PersonChoice({ people, last, chosen, choose }: Props) {
+export function PersonChoice(props: Props) {
+  const { title = words.who, isNeeded = true, people, last, chosen, choose } = props;
   const { bench, isReadOnly } = useApp();
   const [isAdding, setAdding] = useState(false);
   const [code, setCode] = useState('');
-  const isOpen = isAdding || people.length === 0;
+  const isOpen = isAdding || (isNeeded && people.length === 0);
 
   const add = (event: Event) => {
     event.preventDefault();
@@ -33,7 +37,7 @@ export function PersonChoice({ people, last, chosen, choose }: Props) {
 
   return (
     <section class="stack">
-      <h2 id="pace-who">{words.who}</h2>
+      <h2 id="pace-who">{title}</h2>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere */}
       <div class="choices" role="group" aria-labelledby="pace-who">
         {lastFirst(people, (person) => person === last).map((person) => (
@@ -76,7 +80,7 @@ export function PersonChoice({ people, last, chosen, choose }: Props) {
           <button type="submit" class="button" disabled={isReadOnly || code.trim() === ''}>
             {words.addPerson}
           </button>
-          {isAdding && people.length > 0 && (
+          {isAdding && (people.length > 0 || !isNeeded) && (
             <button type="button" class="button" onClick={close}>
               {words.cancel}
             </button>
