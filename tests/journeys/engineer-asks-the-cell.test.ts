@@ -98,10 +98,10 @@ describe('lots at an own cell', () => {
     await tap(page, page.getByText('Other lots: sizes, numbers, a scan'));
     await page.getByLabel('Lot number, typed or scanned, then Enter').fill('R-7');
     await page.keyboard.press('Enter');
-    await page.getByRole('cell', { name: 'R-7' }).waitFor();
+    await page.getByRole('rowheader', { name: 'R-7' }).waitFor();
     await saved(page);
     await page.reload();
-    await page.getByRole('cell', { name: 'R-7' }).waitFor();
+    await page.getByRole('rowheader', { name: 'R-7' }).waitFor();
   });
 
   it('have a sentence in place of a chart while no study tells of any part', async () => {

@@ -6,6 +6,7 @@ import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { useWidth } from '../review/use-width';
+import { PlainTable } from './plain-table';
 
 interface Props {
   readonly part: { readonly partCode: string; readonly work: CellWork };
@@ -58,26 +59,15 @@ export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = sa
           <HatchSwatch id="cell-attending" hatching="diagonal" /> {says.legend.attending}
         </p>
       )}
-      <table class="sheet">
-        <thead>
-          <tr>
-            <th scope="col">{words.minutes('')}</th>
-            <th scope="col">{says.works}</th>
-            <th scope="col">{says.waits}</th>
-            <th scope="col">{says.use}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {lanes.map((lane) => (
-            <tr key={nameOf(lane, machines)}>
-              <th scope="row">{nameOf(lane, machines)}</th>
-              <td>{decimalMinutes(lane.workingMs, 3)}</td>
-              <td>{decimalMinutes(lane.waitingMs, 3)}</td>
-              <td>{formatNumber((100 * lane.workingMs) / Math.max(1, roundMs))} %</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <PlainTable
+        heads={[words.minutes(''), says.works, says.waits, says.use]}
+        rows={lanes.map((lane) => [
+          nameOf(lane, machines),
+          decimalMinutes(lane.workingMs, 3),
+          decimalMinutes(lane.waitingMs, 3),
+          `${formatNumber((100 * lane.workingMs) / roundMs)} %`,
+        ])}
+      />
     </figure>
   );
 }

@@ -2,14 +2,17 @@ import './cell.css';
 import { useMemo, useState } from 'preact/hooks';
 import { cell as words } from '../../i18n/en/cell';
 import { useApp } from '../app';
-import { LeadTime } from './lead-time';
-import { PeopleAndMachines } from './people-and-machines';
+import { useLazy } from '../use-lazy';
 import { reckonParts } from './reckon-parts';
 import { type CellData, useCell } from './use-cell';
 import { WhatGoverns } from './what-governs';
-import { WhatIf } from './what-if';
 
 const tabs = ['governs', 'what-if', 'lead-time', 'people'] as const;
+
+// What governs comes with the screen; the other pages when they are opened.
+const whatIf = async () => (await import('./what-if')).WhatIf;
+const leadTime = async () => (await import('./lead-time')).LeadTime;
+const people = async () => (await import('./people-and-machines')).PeopleAndMachines;
 
 /** What governs the cell, and what would change it? One page a question. */
 export function CellScreen() {
@@ -34,6 +37,10 @@ function Cell({ cell }: { cell: CellData }) {
   const parts = useMemo(() => reckonParts(cell), [cell]);
   const tab = tabs.find((name) => name === route.value.id) ?? 'governs';
   const part = parts.find(({ partCode }) => partCode === code) ?? parts[0];
+  const about = { cell, parts, choose: setCode };
+  const WhatIf = useLazy(tab === 'what-if', whatIf);
+  const LeadTime = useLazy(tab === 'lead-time', leadTime);
+  const People = useLazy(tab === 'people', people);
   return (
     <div class="page stack cell">
       <nav class="cell-tabs no-print" aria-label={words.tabsName}>
@@ -57,20 +64,11 @@ function Cell({ cell }: { cell: CellData }) {
           {missing.length > 0 ? words.partial(title, words.list(missing)) : words.tooShort(title)}
         </p>
       ))}
-      {part ? (
-        <>
-          {tab === 'governs' && <WhatGoverns cell={cell} parts={parts} part={part} choose={setCode} />}
-          {tab === 'what-if' && (
-            <WhatIf key={part.partCode} cell={cell} parts={parts} part={part} choose={setCode} />
-          )}
-          {tab === 'people' && (
-            <PeopleAndMachines key={part.partCode} cell={cell} parts={parts} part={part} choose={setCode} />
-          )}
-        </>
-      ) : (
-        tab !== 'lead-time' && <CellEmpty />
-      )}
-      {tab === 'lead-time' && <LeadTime cell={cell} part={part ?? null} parts={parts} choose={setCode} />}
+      {part && tab === 'governs' && <WhatGoverns {...about} part={part} />}
+      {part && tab === 'what-if' && WhatIf && <WhatIf key={part.partCode} {...about} part={part} />}
+      {part && tab === 'people' && People && <People key={part.partCode} {...about} part={part} />}
+      {tab === 'lead-time' && LeadTime && <LeadTime {...about} part={part ?? null} />}
+      {!part && tab !== 'lead-time' && <CellEmpty />}
     </div>
   );
 }

@@ -2,6 +2,7 @@ import type { CellCycle } from '../../domain/cell/cell-cycle';
 import type { moreGoodParts } from '../../domain/cell/compare-cells';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
+import { PlainTable } from './plain-table';
 import type { Runs } from './what-if';
 
 interface Props {
@@ -33,28 +34,18 @@ export function ChangeFigures({ isChanged, cycles, runs, more }: Props) {
     if (row !== 'perDay') return unit(row, text);
     return says.interval(text, formatNumber((more.upper - more.lower) / 2, 1));
   };
+  const shown = rows.filter(([row]) => row !== 'machine' || cycles.before.hasMachine);
   return (
-    <table class="sheet cell-figures">
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">{says.present}</th>
-          {isChanged && <th scope="col">{says.proposed}</th>}
-          {isChanged && <th scope="col">{says.difference}</th>}
-        </tr>
-      </thead>
-      <tbody>
-        {rows
-          .filter(([row]) => row !== 'machine' || cycles.before.hasMachine)
-          .map(([row, now, then, digits]) => (
-            <tr key={row}>
-              <th scope="row">{says.rows[row]}</th>
-              <td>{unit(row, formatNumber(now, digits))}</td>
-              {isChanged && <td>{unit(row, formatNumber(then, digits))}</td>}
-              {isChanged && <td>{difference(row, then - now, digits)}</td>}
-            </tr>
-          ))}
-      </tbody>
-    </table>
+    <PlainTable
+      heads={['', says.present, ...(isChanged ? [says.proposed, says.difference] : [])]}
+      rows={shown.map(([row, now, then, digits]) => {
+        const text = (value: number) => unit(row, formatNumber(value, digits));
+        return [
+          says.rows[row],
+          text(now),
+          ...(isChanged ? [text(then), difference(row, then - now, digits)] : []),
+        ];
+      })}
+    />
   );
 }

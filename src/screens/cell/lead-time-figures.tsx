@@ -9,6 +9,7 @@ import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { formatNumber } from '../../i18n/format-number';
 import { useWidth } from '../review/use-width';
+import { FigureRow } from './figure-row';
 import type { CellData } from './use-cell';
 
 interface Props {
@@ -98,14 +99,7 @@ export function LeadTimeFigures({ cell, valueAdding, children }: Props) {
           />
         )}
       </div>
-      <dl class="cell-row">
-        {figures.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd class="number">{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FigureRow figures={figures} />
       {valueAdding && <Efficiency {...valueAdding} leadTimeMs={meanMs} />}
       <p class="small quiet">
         {says.little(formatNumber(meanInside, 1), formatNumber(insideByLittle, 1))} {isOff && says.littleOff}{' '}

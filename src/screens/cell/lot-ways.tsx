@@ -2,6 +2,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { compareLots, type LotComparison, type LotOut } from '../../domain/cell/compare-lots';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { decimalMinutes } from '../../i18n/format-duration';
+import { PlainTable } from './plain-table';
 import type { ReckonedPart } from './reckon-parts';
 import { Stepper } from './stepper';
 import type { CellData } from './use-cell';
@@ -25,28 +26,10 @@ export function LotWays({ cell, part }: { cell: CellData; part: ReckonedPart }) 
     <section class="stack">
       <h2>{says.lotTitle(says.parts(lot))}</h2>
       <Stepper label={says.lotSize} value={lot} low={1} high={200} change={setLot} />
-      <table class="sheet">
-        <thead>
-          <tr>
-            <td />
-            {ways.map((way) => (
-              <th key={way} scope="col">
-                {says.ways[way]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(([name, show]) => (
-            <tr key={name}>
-              <th scope="row">{says.lotRows[name]}</th>
-              {ways.map((way) => (
-                <td key={way}>{show(compared[way])}</td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <PlainTable
+        heads={['', ...ways.map((way) => says.ways[way])]}
+        rows={rows.map(([name, show]) => [says.lotRows[name], ...ways.map((way) => show(compared[way]))])}
+      />
     </section>
   );
 }

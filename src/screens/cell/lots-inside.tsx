@@ -3,6 +3,7 @@ import type { CellLots } from '../../domain/cell/fold-lots';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { formatAge } from '../../i18n/format-age';
 import { useApp } from '../app';
+import { PlainTable } from './plain-table';
 
 /** Ages are in whole minutes. */
 const AGE_EVERY_MS = 15_000;
@@ -16,26 +17,14 @@ export function LotsInside({ lots: { inside } }: { lots: CellLots }) {
   const parts = inside.reduce((sum, own) => sum + own.parts, 0);
   if (parts === 0) return <p class="quiet">{says.nothing}</p>;
   return (
-    <table class="sheet">
-      <caption>
-        {says.inside}: {says.insideOf(says.parts(parts), inside.length)}
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">{says.lot}</th>
-          <th scope="col">{says.partsName}</th>
-          <th scope="col">{says.came}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {inside.map(({ lot, parts: left, arrivedWallMs }, place) => (
-          <tr key={`${arrivedWallMs} ${place}`}>
-            <td>{lot || says.unnamed}</td>
-            <td>{left}</td>
-            <td>{formatAge(Math.max(0, nowMs - arrivedWallMs))}</td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+    <PlainTable
+      caption={`${says.inside}: ${says.insideOf(says.parts(parts), inside.length)}`}
+      heads={[says.lot, says.partsName, says.came]}
+      rows={inside.map(({ lot, parts: left, arrivedWallMs }) => [
+        lot || says.unnamed,
+        left,
+        formatAge(Math.max(0, nowMs - arrivedWallMs)),
+      ])}
+    />
   );
 }

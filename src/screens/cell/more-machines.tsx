@@ -2,9 +2,11 @@ import { useState } from 'preact/hooks';
 import { serveMachines } from '../../domain/cell/serve-machines';
 import { cellPeople as says } from '../../i18n/en/cell-people';
 import { formatNumber } from '../../i18n/format-number';
+import { PlainTable } from './plain-table';
 import type { ReckonedPart } from './reckon-parts';
 import { Stepper } from './stepper';
 
+const heads = Object.values(says.machines);
 const percent = (share: number) => `${formatNumber(100 * share)} %`;
 
 /** One operator with one, two, three machines: who waits, and what a part costs. */
@@ -23,30 +25,17 @@ export function MoreMachines({ part }: { part: ReckonedPart }) {
         {says.ideal(formatNumber(ideal, 2))}{' '}
         {isCosted && says.cheapest(says.machinesCount(cheapest!.machines))}
       </p>
-      <table class="sheet">
-        <thead>
-          <tr>
-            <th scope="col">{says.machines.machines}</th>
-            <th scope="col">{says.machines.perHour}</th>
-            <th scope="col">{says.machines.operator}</th>
-            <th scope="col">{says.machines.machine}</th>
-            <th scope="col">{says.machines.random}</th>
-            {isCosted && <th scope="col">{says.machines.cost}</th>}
-          </tr>
-        </thead>
-        <tbody>
-          {choices.map((own) => (
-            <tr key={own.machines}>
-              <th scope="row">{own.machines}</th>
-              <td>{formatNumber(own.partsPerHour, 1)}</td>
-              <td>{percent(own.operatorWaits)}</td>
-              <td>{percent(own.machineWaits)}</td>
-              <td>{percent(own.lostAtRandom)}</td>
-              {own.cost !== null && <td>{formatNumber(own.cost, 3)}</td>}
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <PlainTable
+        heads={isCosted ? heads : heads.slice(0, -1)}
+        rows={choices.map((own) => [
+          own.machines,
+          formatNumber(own.partsPerHour, 1),
+          percent(own.operatorWaits),
+          percent(own.machineWaits),
+          percent(own.lostAtRandom),
+          ...(own.cost === null ? [] : [formatNumber(own.cost, 3)]),
+        ])}
+      />
       <div class="cell-sides">
         <Stepper label={says.operatorRate} value={operator} low={0} high={500} change={setOperator} />
         <Stepper label={says.machineRate} value={machine} low={0} high={500} change={setMachine} />

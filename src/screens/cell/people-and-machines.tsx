@@ -8,6 +8,7 @@ import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
 import { useWidth } from '../review/use-width';
 import { CellSettingsForm } from './cell-settings-form';
+import { FigureRow } from './figure-row';
 import { HowReckoned } from './how-reckoned';
 import { MoreMachines } from './more-machines';
 import { PartChoice, type PartProps } from './part-choice';
@@ -103,14 +104,7 @@ function Balance({ shared: { stations, balance }, taktMs, part }: BalanceProps) 
           />
         )}
       </div>
-      <dl class="cell-row">
-        {figures.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd class="number">{value}</dd>
-          </div>
-        ))}
-      </dl>
+      <FigureRow figures={figures} />
     </>
   );
 }
