@@ -1,11 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import { listStudies, type StudyInList } from '../../application/study/list-studies';
 import { study } from '../../i18n/en/study';
+import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
 import { keptDraft } from './kept-draft';
 import { momentWords } from './moment-words';
 import { StandardsList } from './standards-list';
+import { STANDARD_DATA } from './study-places';
 import { timeWords } from './time-words';
 import { useStudyFigures } from './use-study-figures';
 
@@ -55,6 +57,11 @@ export function StudyList() {
         <>
           <StudyLines studies={studies} />
           <StandardsList studies={studies} />
+          <div>
+            <button type="button" class="button" onClick={() => app.go('study', STANDARD_DATA)}>
+              {studyStandard.list.data}
+            </button>
+          </div>
         </>
       )}
     </div>

@@ -1,5 +1,6 @@
 import { study as words } from '../../i18n/en/study';
 import { decimalMinutes, decimalSeconds } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
 
 export type TimeUnit = 'min' | 's';
 
@@ -14,6 +15,9 @@ export interface TimeWords {
   readonly fine: (ms: number) => string;
   /** With its unit, for a sentence. */
   readonly said: (ms: number) => string;
+  /** Milliseconds of one step of an axis, so that its marks are round, and how a mark is written. */
+  readonly axisMs: number;
+  readonly axisText: (steps: number) => string;
 }
 
 export const timeWords: Record<TimeUnit, TimeWords> = {
@@ -23,6 +27,8 @@ export const timeWords: Record<TimeUnit, TimeWords> = {
     figure: (ms) => decimalMinutes(ms, 3),
     fine: (ms) => `${decimalMinutes(ms, 4)} ${words.minutes}`,
     said: (ms) => `${decimalMinutes(ms, 3)} ${words.minutes}`,
+    axisMs: 60_000,
+    axisText: (steps) => formatNumber(steps, 2),
   },
   s: {
     unit: words.seconds,
@@ -30,5 +36,7 @@ export const timeWords: Record<TimeUnit, TimeWords> = {
     figure: (ms) => decimalSeconds(ms, 2),
     fine: (ms) => `${decimalSeconds(ms, 3)} ${words.seconds}`,
     said: (ms) => `${decimalSeconds(ms, 2)} ${words.seconds}`,
+    axisMs: 1_000,
+    axisText: (steps) => formatNumber(steps, 0),
   },
 };
