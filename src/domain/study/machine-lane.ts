@@ -1,27 +1,42 @@
 import type { StudyHeading } from '../records/study-fact';
+import type { ElementDefinition } from '../shop/element-definition';
 import { cycleOrder, hasTwoLanes } from './study';
 import { newReading, type WatchInHand } from './watch-in-hand';
 
 /**
- * Which elements the operator's lane holds, and which of the machine's begin with which break point. In a study of
- * two lanes one tap is one event: the break point after which the method names a machine element starts it.
+ * The element of the operator with whose end a machine element begins, as places in a list: the last external one
+ * before it, round the end of the cycle, because internal work is done while the machine runs; without any
+ * external one the last element before it. −1 where the operator has none.
  */
-export function lanesOf({ elements, lanes = 1 }: StudyHeading): {
+export function startsWith(
+  elements: readonly Pick<ElementDefinition, 'work' | 'placement'>[],
+  machine: number,
+): number {
+  const before = [...elements.keys()].map((step) => (machine - 1 - step + elements.length) % elements.length);
+  const byHand = before.filter((index) => elements[index]!.work !== 'machine');
+  return byHand.find((index) => elements[index]!.placement === 'external') ?? byHand[0] ?? -1;
+}
+
+/**
+ * Which elements the operator's lane holds, and which of the machine's begin with which break point. In a study of
+ * two lanes one tap is one event: the break point of the external element before it starts the machine.
+ */
+export function lanesOf({ elements, lanes = 1 }: Pick<StudyHeading, 'elements' | 'lanes'>): {
   order: readonly number[];
   after: ReadonlyMap<number, readonly number[]>;
 } {
   const all = cycleOrder(elements);
   if (lanes === 1 || !hasTwoLanes(elements)) return { order: all, after: new Map() };
   const order = all.filter((index) => elements[index]?.work !== 'machine');
+  const inCycle = all.map((index) => elements[index]!);
   const after = new Map<number, number[]>();
-  let last = order.at(-1)!;
   const first: number[] = [];
-  for (const index of all) {
-    if (elements[index]?.work !== 'machine') last = index;
-    else {
-      after.set(last, [...(after.get(last) ?? []), index]);
-      if (index < order[0]!) first.push(index);
-    }
+  for (const [place, index] of all.entries()) {
+    if (elements[index]?.work !== 'machine') continue;
+    const starter = all[startsWith(inCycle, place)]!;
+    after.set(starter, [...(after.get(starter) ?? []), index]);
+    // What the last cycle would have started runs already as the first one begins.
+    if (place < all.indexOf(starter)) first.push(index);
   }
   return { order, after: after.set(-1, first) };
 }

@@ -59,4 +59,20 @@ export const studyReduce = {
     keep: 'Keep it',
     interval: 'Interval: Garwood 1936.',
   },
+  combination: {
+    title: 'Standardized work combination table',
+    heads: ['No.', 'Step', 'Manual', 'Auto', 'Walk'] as const,
+    together: 'Together',
+    cycle: (time: string) => `cycle ${time}`,
+    target: (time: string) => `target ${time}`,
+    sum: (cycle: string, waiting: string) =>
+      `One cycle takes ${cycle} of normal time; the operator waits ${waiting} of it. Allowances and occasional work come on top.`,
+    key: 'Solid: manual. Dashed: the machine runs. Wavy: walking. Arrow at both ends: waiting.',
+  },
+  paper: {
+    printed: (when: string) => `Printed ${when} from the records up to then.`,
+    formulas: 'Formulas: NT = mean of OT · R ÷ 100; ± = t · s ÷ √n; ',
+    signs: ['Analyst', 'Supervisor', 'Seen by the operator or whoever speaks for them'],
+    print: 'Print',
+  },
 };

@@ -3,21 +3,24 @@ import type { LogRecord } from '../../domain/records/log-record';
 import { isSameCode } from '../../domain/shop/known-code';
 import type { Study } from '../../domain/study/study';
 import { studyClock } from '../../domain/study/study-clock';
-import { summariseStudy } from '../../domain/study/summarise-study';
+import { type StudySummary, summariseStudy } from '../../domain/study/summarise-study';
 import { unseenElements } from '../../domain/study/unseen-elements';
 import { study as allWords } from '../../i18n/en/study';
 import { studyReduce } from '../../i18n/en/study-reduce';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { studyStandard } from '../../i18n/en/study-standard';
+import { studyWorking } from '../../i18n/en/study-working';
 import { useApp } from '../app';
 import { AllowancesLine } from './allowances-line';
 import { ChoiceRow } from './choice-row';
 import { ClockPanel, percentOf } from './clock-panel';
+import { CombinationPanel } from './combination-panel';
 import { ExclusionNotes } from './exclusion-notes';
 import type { OpenFigure } from './figure';
 import { halfMethodReason } from './half-method-reason';
 import type { RequiredForm } from './needed-working';
 import { ObservationSheet } from './observation-sheet';
+import { PaperFoot } from './paper-foot';
 import { SaveReadings } from './save-readings';
 import { SheetAnswer } from './sheet-answer';
 import { SheetHead } from './sheet-head';
@@ -99,6 +102,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
           <li key={caution}>{caution}</li>
         ))}
       </ul>
+      <PaperFoot standardFormula={standardFormula(summary)} />
       <div class="stack no-print">
         <TargetPanel
           study={study}
@@ -112,12 +116,22 @@ export function OpenStudySheet({ study, onRecord }: Props) {
               {studyStandard.list.sheet}
             </button>
           )}
+          <button type="button" class="button" onClick={() => print()}>
+            {studyReduce.paper.print}
+          </button>
           <SaveReadings study={study} />
         </div>
       </div>
+      <CombinationPanel summary={summary} targetMs={part?.targetMs ?? null} time={time} />
       <SteadyPanel rows={rows} time={time} />
       <ClockPanel study={study} time={time} onRecord={onRecord} />
       {observation}
     </>
   );
+}
+
+/** The formula by which this study's standard time came about. */
+function standardFormula({ machineMs, terms }: StudySummary): string {
+  const { symbols, machineSymbols } = studyWorking.standard;
+  return machineMs > 0 ? machineSymbols[terms.basis] : symbols[terms.basis];
 }

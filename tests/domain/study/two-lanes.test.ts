@@ -116,6 +116,21 @@ describe('two lanes', () => {
     expect(studyOf(at.bench).watch.machine).toMatchObject({ elementIndex: 0, cycle: 1 });
   });
 
+  it('start the machine with the external element, also where the method lists it behind the internal work', async () => {
+    const at = await openStudy({
+      lanes: 2,
+      elements: [
+        element('Load'),
+        element('Inspect', { placement: 'internal' }),
+        element('Bore', { work: 'machine' }),
+      ],
+    });
+    tapAfter(at, 2_000);
+    tapAfter(at, 1_000);
+    machineAfter(at, 500);
+    expect(lines(studyOf(at.bench))).toEqual(['Load 1: 2000', 'Inspect 1: 1000', 'Bore 1: 1500']);
+  });
+
   it('are one lane where the method has no machine', async () => {
     const at = await openStudy({ elements: [element('A'), element('B')], lanes: 2 });
     tapAfter(at, 1_000);
