@@ -6,7 +6,7 @@ import { PlainTable } from './plain-table';
 import type { ReckonedPart } from './reckon-parts';
 import { Stepper } from './stepper';
 
-const heads = Object.values(says.machines);
+const { machines, perHour, operator: operatorWaits, machine: machineWaits, random, cost } = says.machines;
 const percent = (share: number) => `${formatNumber(100 * share)} %`;
 
 /** One operator with one, two, three machines: who waits, and what a part costs. */
@@ -26,7 +26,7 @@ export function MoreMachines({ part }: { part: ReckonedPart }) {
         {isCosted && says.cheapest(says.machinesCount(cheapest!.machines))}
       </p>
       <PlainTable
-        heads={isCosted ? heads : heads.slice(0, -1)}
+        heads={[machines, perHour, operatorWaits, machineWaits, random, ...(isCosted ? [cost] : [])]}
         rows={choices.map((own) => [
           own.machines,
           formatNumber(own.partsPerHour, 1),
