@@ -10,6 +10,8 @@ import type { Turn } from './turn';
 export interface Pace {
   /** Of the part in hand, stoppages out; a gap that nobody explained is in it, and in no position. */
   readonly partElapsedMs: number;
+  /** The same without planned breaks that nobody tapped. */
+  readonly partWorkedMs: number;
   /** Of the stoppage that lasts; null while work runs. */
   readonly stoppedForMs: number | null;
   /** Since the turn began. */
@@ -59,6 +61,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const aheadMs = hasTarget ? targetsMs - takenMs - overMs : null;
   return {
     partElapsedMs,
+    partWorkedMs: Math.max(0, partElapsedMs - breakMs),
     stoppedForMs: open ? nowMs - open.fromMs : null,
     turnElapsedMs: nowMs,
     aheadMs,

@@ -10,16 +10,19 @@ const TARGET_AT = 0.7;
 
 /** This part's time against its target. Past the target the bar goes on hatched, and says so. */
 export function TargetBar({ turn }: { turn: Turn }) {
-  const elapsedMs = pace(turn, useNow().value).partElapsedMs;
+  const workedMs = pace(turn, useNow().value).partWorkedMs;
   const { targetMs: eachMs, partsPerTap = 1 } = turn.inHand;
   const targetMs = eachMs === null ? null : eachMs * partsPerTap;
   if (targetMs === null) return <p class="pace-target">{words.noTarget}</p>;
-  const share = Math.min(elapsedMs / targetMs, 1 / TARGET_AT) * TARGET_AT;
-  const overMs = elapsedMs - targetMs;
+  const share = Math.min(workedMs / targetMs, 1 / TARGET_AT) * TARGET_AT;
+  const overMs = workedMs - targetMs;
+  const target = `${words.targetWord} ${roundedClockFace(targetMs)}`;
+  // Who learns may know the target, and is not measured by it.
+  if (turn.isLearning) return <p class="pace-target number">{target}</p>;
   return (
     <div>
       <p class="pace-target number">
-        {words.targetWord} {roundedClockFace(targetMs)}
+        {target}
         {overMs >= 1_000 && (
           <strong class="pace-over">
             {words.over} {clockFace(overMs)}

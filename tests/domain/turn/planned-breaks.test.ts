@@ -136,6 +136,8 @@ describe('the position', () => {
     // The part in hand began at 540 s; its 90 s are up at 630 s, of which 30 s lie in the break.
     expect([ahead(599), ahead(900), ahead(1_200)]).toEqual([0, 0, 0]);
     expect([ahead(1_230), ahead(1_240)]).toEqual([0, -10_000]);
+    // 60 s before the break and 40 s after it, on the clock of a part that began 700 s ago.
+    expect(pace(turn, stampAt(1_240_000))).toMatchObject({ partElapsedMs: 700_000, partWorkedMs: 100_000 });
     expect(pace(foldTurn(turnRecords(upToBreak)), stampAt(900_000)).aheadMs).toBe(-270_000);
   });
 
