@@ -40,10 +40,16 @@ export async function readLatestSummaries(
   const fromMs = Date.parse(to) - (weeks * 7 - 1) * DAY_MS;
   const from = new Date(fromMs).toISOString().slice(0, 10);
   const { book, days } = await readSummaries(bench, shelf, { from, to }, told);
-  const older = await readTurnStarts(bench, { fromWallMs: 0, toWallMs: Math.max(0, fromMs + DAY_MS) });
-  return {
-    book,
-    days: [...days].reverse(),
-    hasOlder: older.some(({ stamp }) => dayOf(bench, stamp) < from),
-  };
+  return { book, days: [...days].reverse(), hasOlder: await hasTurnsBefore(bench, from) };
+}
+
+/** Looked for near first: in a shop of years nobody reads every turn to know that there is one. */
+async function hasTurnsBefore(bench: Bench, day: string): Promise<boolean> {
+  const endMs = Math.max(0, Date.parse(day) + DAY_MS);
+  for (const backDays of [35, 400, Number.POSITIVE_INFINITY]) {
+    const fromWallMs = Math.max(0, endMs - backDays * DAY_MS);
+    const starts = await readTurnStarts(bench, { fromWallMs, toWallMs: endMs });
+    if (starts.some(({ stamp }) => dayOf(bench, stamp) < day)) return true;
+  }
+  return false;
 }

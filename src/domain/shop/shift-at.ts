@@ -42,8 +42,20 @@ export function shiftsAround(calendar: ShiftCalendar, moment: Moment): ShiftOfDa
   if (!isZone(moment.zone)) return [];
   return [-1, 0, 1].flatMap((away) => {
     const day = localDay({ wallMs: moment.wallMs + away * DAY_MS, offsetMin: moment.offsetMin });
-    return shiftsOn(calendar, day).map((times) => onWallClock(day, times, moment.zone));
+    return shiftsOfDay(calendar, day, moment.zone);
   });
+}
+
+/** A zone's rules are dear to ask, and a year of turns asks about the same days again and again. */
+const known = new WeakMap<ShiftCalendar, Map<string, ShiftOfDay[]>>();
+
+function shiftsOfDay(calendar: ShiftCalendar, day: string, zone: string): ShiftOfDay[] {
+  const days = known.get(calendar) ?? new Map<string, ShiftOfDay[]>();
+  known.set(calendar, days);
+  const name = `${day} ${zone}`;
+  const shifts = days.get(name) ?? shiftsOn(calendar, day).map((times) => onWallClock(day, times, zone));
+  days.set(name, shifts);
+  return shifts;
 }
 
 function onWallClock(day: string, shift: ShiftTimes, zone: string): ShiftOfDay {

@@ -1,4 +1,5 @@
 import { useEffect } from 'preact/hooks';
+import { reviewDay } from '../../domain/day/review-day';
 import { review as words } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
@@ -7,7 +8,7 @@ import { keptDay } from './kept-day';
 import { OneDay } from './one-day';
 import type { PlaceProps } from './place-props';
 import { SaveTables } from './save-tables';
-import { useOneDay } from './use-one-day';
+import { useTurnsOfDay } from './use-turns-of-day';
 
 interface Props extends PlaceProps {
   /** A day, or empty for the one that was looked at last. */
@@ -22,7 +23,15 @@ export function DayPlace({ id, days, book, open }: Props) {
   useEffect(() => {
     if (id) keptDay.keep(app.bench, { day: id, newest });
   }, [app.bench, id, newest]);
-  const { day, isSought } = useOneDay(chosen);
+  const turns = useTurnsOfDay(chosen);
+  const isSought = turns === null;
+  const day =
+    turns && turns.length > 0
+      ? reviewDay(
+          chosen,
+          turns.map(({ turn }) => turn),
+        )
+      : null;
   const pickDay = (wanted: string) => {
     app.go('review', wanted);
     document.querySelector('.shell-main')?.scrollTo({ top: 0 });
@@ -31,7 +40,7 @@ export function DayPlace({ id, days, book, open }: Props) {
     <>
       <DayPicker days={days} chosen={chosen} pickDay={pickDay} />
       {day ? (
-        <OneDay key={day.day} day={day} days={days} book={book} open={open} />
+        <OneDay key={day.day} day={day} turns={turns!} days={days} book={book} open={open} />
       ) : (
         <div class="panel stack" role="status">
           <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>

@@ -1,3 +1,4 @@
+import type { TurnWithCorrections } from '../../application/review/read-turns-of-day';
 import type { DayReview } from '../../domain/day/review-day';
 import { DayTrust } from '../settle/day-trust';
 import { TurnNotes } from '../settle/turn-notes';
@@ -13,15 +14,14 @@ import { DaySheet } from './day-sheet';
 import { DayToSettle } from './day-to-settle';
 import type { PlaceProps } from './place-props';
 import { useOpenTurns } from './use-open-turns';
-import { useTurnsOfDay } from './use-turns-of-day';
 
 interface Props extends PlaceProps {
   readonly day: DayReview;
+  readonly turns: readonly TurnWithCorrections[];
 }
 
 /** One day: what it was in words, its parts beside their targets, what was lost, and what is to be settled. */
-export function OneDay({ day, days, book, open }: Props) {
-  const turns = useTurnsOfDay(day.day);
+export function OneDay({ day, turns, days, book, open }: Props) {
   const openTurns = useOpenTurns(turns);
   const questions = openTurns.reduce((sum, { doubts }) => sum + doubts.length, 0);
   const hasParts = day.parts.length > 0;

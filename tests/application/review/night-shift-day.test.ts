@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
-import { readDay } from '../../../src/application/review/read-day';
 import { readTurnsBetween } from '../../../src/application/review/read-turns-between';
 import { readTurnsOfDay } from '../../../src/application/review/read-turns-of-day';
 import { setCalendar } from '../../../src/application/shop/set-calendar';
@@ -32,10 +31,9 @@ async function night(hasCalendar: boolean) {
   return bench;
 }
 
-const made = async (bench: Bench) => [
-  (await readDay(bench, '2026-03-02'))?.done ?? 0,
-  (await readDay(bench, '2026-03-03'))?.done ?? 0,
-];
+const madeOn = async (bench: Bench, day: string) =>
+  (await readTurnsOfDay(bench, day)).reduce((sum, { turn }) => sum + turn.cycles.length, 0);
+const made = async (bench: Bench) => [await madeOn(bench, '2026-03-02'), await madeOn(bench, '2026-03-03')];
 
 describe('a night shift', () => {
   it('is one day with all that was made in it, and two without a calendar', async () => {

@@ -1,10 +1,11 @@
 import 'fake-indexeddb/auto';
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
-import { readDay } from '../../../src/application/review/read-day';
 import { readLatestSummaries } from '../../../src/application/review/read-latest-summaries';
+import { readTurnsOfDay } from '../../../src/application/review/read-turns-of-day';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { startTurn } from '../../../src/application/turn/start-turn';
+import { localDay } from '../../../src/domain/day/local-day';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { IndexedDbRecordLog } from '../../../src/storage/indexeddb-record-log';
 import { InMemorySummaryShelf } from '../../../src/storage/summaries/in-memory-summary-shelf';
@@ -74,13 +75,13 @@ describe('the latest summaries', () => {
   });
 });
 
-describe('readDay', () => {
-  it('finds one day, and knows a day without turns from a text that is no day by nothing: both are absent', async () => {
+describe('the turns of a day', () => {
+  it('are found by its name, and a day without turns is like a text that is no day: there are none', async () => {
     const bench = await Bench.open(await logOf([0, 1]), new FakeClock());
-    expect((await readDay(bench, '2026-03-03'))?.day).toBe('2026-03-03');
-    expect((await readDay(bench, '2026-03-02'))?.day).toBe('2026-03-02');
-    expect(await readDay(bench, '2026-03-05')).toBeNull();
-    expect(await readDay(bench, 'yesterday')).toBeNull();
-    expect(await readDay(bench, '2026-99-99')).toBeNull();
+    const startedOn = async (day: string) =>
+      (await readTurnsOfDay(bench, day)).map(({ turn }) => localDay(turn.startedAt));
+    expect(await startedOn('2026-03-03')).toEqual(['2026-03-03']);
+    expect(await startedOn('2026-03-02')).toEqual(['2026-03-02']);
+    for (const day of ['2026-03-05', 'yesterday', '2026-99-99']) expect(await startedOn(day)).toEqual([]);
   });
 });

@@ -1,20 +1,25 @@
+import type { LeadTimes } from '../../../domain/cell/lead-times';
 import { dayFigures } from '../../../domain/day/day-figures';
 import { firstPassYield } from '../../../domain/day/first-pass-yield';
 import type { DaySummary } from '../../../domain/day/summarise-day';
+import type { ComparisonTerms } from '../../../domain/records/review-fact';
 import { beforeAfterWords } from '../../../i18n/en/before-after';
 import { formatNumber } from '../../../i18n/format-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
+import { useLeadTime } from './use-lead-time';
 
 const words = beforeAfterWords.beside;
 
+interface Props {
+  readonly terms: Pick<ComparisonTerms, 'beforeFrom' | 'beforeTo' | 'afterFrom' | 'afterTo'>;
+  readonly before: Days;
+  readonly after: Days;
+}
+
 /** Quality and the other figures of both periods: time alone improves nothing. */
-export function BesideTime({
-  before,
-  after,
-}: {
-  before: readonly DaySummary[];
-  after: readonly DaySummary[];
-}) {
+export function BesideTime({ terms, before, after }: Props) {
+  const beforeTimes = useLeadTime(terms.beforeFrom, terms.beforeTo);
+  const afterTimes = useLeadTime(terms.afterFrom, terms.afterTo);
   const lines = [
     { name: words.yield, of: yieldText },
     { name: words.scrap, of: scrapText },
@@ -48,12 +53,12 @@ export function BesideTime({
             <th scope="row" class="words">
               {words.leadTime}
             </th>
-            <td class="words" colSpan={2}>
-              {words.leadTimeWhere}
-            </td>
+            <td>{leadTimeText(beforeTimes)}</td>
+            <td>{leadTimeText(afterTimes)}</td>
           </tr>
         </tbody>
       </table>
+      <p class="small quiet">{words.note}</p>
     </section>
   );
 }
@@ -91,4 +96,9 @@ function efficiencyText(days: Days): string {
   const told = days.flatMap((day) => dayFigures(day).efficiency ?? []);
   if (told.length === 0) return words.none;
   return words.percent(formatNumber((100 * told.reduce((total, each) => total + each, 0)) / told.length, 1));
+}
+
+function leadTimeText(times: LeadTimes | null): string {
+  if (!times) return words.noLots;
+  return words.leadTimeValue(roundedClockFace(times.medianMs), roundedClockFace(times.p90Ms));
 }

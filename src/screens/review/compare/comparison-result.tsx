@@ -39,7 +39,7 @@ export function ComparisonResult({ terms, book }: { terms: Terms; book: ReviewBo
       </div>
       {typeof found !== 'string' && <Picture found={found} />}
       {typeof found !== 'string' && <Cautions found={found} terms={terms} book={book} />}
-      <BesideTime before={before} after={after} />
+      <BesideTime terms={terms} before={before} after={after} />
     </section>
   );
 }
