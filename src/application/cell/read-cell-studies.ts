@@ -19,19 +19,28 @@ export interface CellStudies {
   readonly partial: readonly { readonly title: string; readonly missing: readonly string[] }[];
 }
 
-/** The newest whole study of each part. One that is being timed is not whole, and is left alone. */
+/**
+ * The newest whole study of each part in use. One that is being timed, here or on another tablet, is not whole, and is
+ * left alone; so is a part that the shop has retired.
+ */
 export async function readCellStudies(bench: Bench): Promise<CellStudies> {
+  const shop = bench.shop.value.parts;
+  const isRetired = (wanted: string) => {
+    const own = shop.filter(({ code }) => code === wanted);
+    return own.length > 0 && own.every(({ retired }) => retired);
+  };
   const found = new Map<string, CellStudy>();
   const partial: CellStudies['partial'][number][] = [];
   for (const { id, title, partCode } of await listStudies(bench)) {
-    if (found.has(partCode) || bench.study.peek()?.id === id) continue;
+    if (found.has(partCode) || isRetired(partCode)) continue;
     const study = foldStudy(await bench.log.readStream(id));
+    if (study.status === 'open') continue;
     const read = readCellWork(study.readings.map(({ row }) => row));
     if (read.ok) found.set(partCode, { partCode, study: id, title, work: read.work });
     else partial.push({ title, missing: read.missing });
   }
   // In the order in which the shop lists its parts; a study of a part that it does not make comes last.
-  const codes = bench.shop.value.parts.map(({ code }) => code);
+  const codes = shop.map(({ code }) => code);
   const place = ({ partCode }: CellStudy) =>
     codes.includes(partCode) ? codes.indexOf(partCode) : codes.length;
   const studies = [...found.values()].sort((a, b) => place(a) - place(b));

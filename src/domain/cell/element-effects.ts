@@ -53,7 +53,8 @@ function shorter<Own extends { readonly timesMs: readonly number[]; readonly mea
 /** Kinds of work that are shortened by different means. */
 export type WorkKindOfCell = 'outside' | 'inside' | 'machine' | 'other';
 
-const kindOf: Record<CellPlace, WorkKindOfCell> = {
+/** Which kind the work of a place is. */
+export const kindOf: Record<CellPlace, WorkKindOfCell> = {
   external: 'outside',
   internal: 'inside',
   machine: 'machine',

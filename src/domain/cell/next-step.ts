@@ -1,5 +1,5 @@
 import type { CellCycle } from './cell-cycle';
-import type { ElementEffect, KindEffect, WorkKindOfCell } from './element-effects';
+import { type ElementEffect, type KindEffect, kindOf, type WorkKindOfCell } from './element-effects';
 
 /** What the cell does on one part. */
 export interface PartInCell {
@@ -23,8 +23,6 @@ export interface NextStep {
 
 /** Shortening pays where at least so much of the time saved turns up as output. */
 const PAYS = 0.75;
-
-const kindOf = { external: 'outside', internal: 'inside', machine: 'machine', other: 'other' } as const;
 
 /**
  * What a cell that makes these parts should do next: shorten what pays on most of them; where two pay on as many,

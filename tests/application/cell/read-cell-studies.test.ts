@@ -1,0 +1,76 @@
+import { beforeEach, describe, expect, it } from 'vitest';
+import { Bench } from '../../../src/application/bench';
+import { readCellStudies } from '../../../src/application/cell/read-cell-studies';
+import { definePart } from '../../../src/application/shop/define-part';
+import { retirePart } from '../../../src/application/shop/retire-part';
+import { importStudies } from '../../../src/application/study/import-studies';
+import type { StudyRow } from '../../../src/domain/study/study-row';
+import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { FakeClock } from '../../support/fake-clock';
+
+let clock: FakeClock;
+let bench: Bench;
+
+function row(study: string, part: string, change: Partial<StudyRow> = {}): StudyRow {
+  return {
+    study,
+    cycle: 1,
+    element: 'load',
+    elementNo: 1,
+    elementClass: 'repetitive',
+    work: 'manual',
+    placement: 'external',
+    unitsPerOccurrence: 1,
+    partsPerCycle: 1,
+    observedMs: 30_000,
+    ratingPct: 100,
+    excluded: null,
+    allowancePct: 0,
+    allowanceBasis: 'normal_time',
+    machineAllowancePct: 0,
+    carried: { part },
+    ...change,
+  };
+}
+
+async function take(...rows: StudyRow[]): Promise<void> {
+  importStudies(bench, 'table.csv', rows);
+  clock.pass(60_000);
+  await new Promise((resolve) => setTimeout(resolve, 5));
+}
+
+const found = async () => {
+  const { studies, partial } = await readCellStudies(bench);
+  return { titles: studies.map(({ title }) => title), partial };
+};
+
+beforeEach(async () => {
+  clock = new FakeClock();
+  bench = await Bench.open(new InMemoryRecordLog('tablet-1'), clock);
+});
+
+describe('the studies that the cell is reckoned from', () => {
+  it('are the newest whole one of each part, in the order of the shop’s parts', async () => {
+    definePart(bench, 'V', '');
+    definePart(bench, 'M', '');
+    await take(row('M old', 'M'));
+    await take(row('V', 'V'), row('M new', 'M'));
+    expect(await found()).toEqual({ titles: ['V', 'M new'], partial: [] });
+  });
+
+  it('leave out one that tells half of its method, name what is missing, and take the one before', async () => {
+    await take(row('whole', 'M'));
+    await take(
+      row('half', 'M'),
+      row('half', 'M', { element: 'inspect', elementNo: 2, excluded: 'method-not-followed' }),
+    );
+    expect(await found()).toEqual({ titles: ['whole'], partial: [{ title: 'half', missing: ['inspect'] }] });
+  });
+
+  it('leave out a part that the shop has retired', async () => {
+    const part = definePart(bench, 'M', '');
+    await take(row('M', 'M'), row('of a part nobody listed', 'X'));
+    retirePart(bench, part, true);
+    expect((await found()).titles).toEqual(['of a part nobody listed']);
+  });
+});
