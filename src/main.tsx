@@ -111,7 +111,7 @@ async function openDemoLog(): Promise<OpenedLog> {
 /** Of days, for Review: made again wherever they cannot be kept. */
 async function openSummaries(isWriter: boolean): Promise<SummaryShelf> {
   const { openSummaryShelf } = await import('./storage/summaries/open-summary-shelf');
-  return openSummaryShelf(isWriter && !isWithoutStorage() ? (isDemo ? 'demo' : 'own') : 'none');
+  return openSummaryShelf(isWriter && !isWithoutStorage() ? (isDemo ? 'demo' : 'own') : 'none', __RELEASE__);
 }
 
 const copying = () => import('./copying');

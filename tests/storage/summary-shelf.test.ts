@@ -20,7 +20,7 @@ beforeEach(() => {
 
 const shelves: Record<string, () => Promise<SummaryShelf>> = {
   'in memory': async () => new InMemorySummaryShelf(),
-  'on IndexedDB': () => IndexedDbSummaryShelf.open('summaries'),
+  'on IndexedDB': () => IndexedDbSummaryShelf.open('summaries', '1'),
 };
 
 for (const [name, open] of Object.entries(shelves)) {
@@ -60,3 +60,15 @@ for (const [name, open] of Object.entries(shelves)) {
     });
   });
 }
+
+describe('a shelf of summaries of another release', () => {
+  it('has no mark, so that nothing on it is trusted: a formula may be another', async () => {
+    const older = await IndexedDbSummaryShelf.open('summaries', '1');
+    await older.clear({ sequence: 7, terms: 'a' });
+    expect(await (await IndexedDbSummaryShelf.open('summaries', '1')).readMark()).toEqual({
+      sequence: 7,
+      terms: 'a',
+    });
+    expect(await (await IndexedDbSummaryShelf.open('summaries', '2')).readMark()).toBeNull();
+  });
+});

@@ -1,4 +1,4 @@
-import { type DaySummary, SUMMARY_VERSION, summariseDay } from '../../domain/day/summarise-day';
+import { type DaySummary, summariseDay } from '../../domain/day/summarise-day';
 import { groupBy } from '../../domain/group-by';
 import { type ReviewBook, setUpStandardAt } from '../../domain/weeks/review-book';
 import type { Bench } from '../bench';
@@ -29,7 +29,7 @@ export interface Summaries {
 
 /**
  * The summaries of the days from and to, both included. What is kept is taken, as long as no record came to it
- * since, no turn, and no other formula; the rest is made from the log and kept. So the answer is the same as if
+ * since, no turn, and no other terms; the rest is made from the log and kept. So the answer is the same as if
  * nothing had been kept.
  *
  * @param told is called with the days that are done and all that are to be made, now and then
@@ -90,7 +90,7 @@ async function readNext(
 /** Everything that a summary rests on beside the records of its turns. */
 function termsOf(bench: Bench, { setUpStandards }: ReviewBook): string {
   const standards = setUpStandards.map(({ at, standardMs }) => [at.wallMs, standardMs]);
-  return JSON.stringify([SUMMARY_VERSION, bench.log.device, bench.shop.peek().calendar, standards]);
+  return JSON.stringify([bench.log.device, bench.shop.peek().calendar, standards]);
 }
 
 /** Drops what the newest records of this tablet have made untrue. */

@@ -6,9 +6,6 @@ import { type AttendedSpan, attendedSpans, type BreakStretch } from './attended-
 import { type LostCost, lostCosts } from './lost-cost';
 import { type PartAccount, partAccounts } from './part-account';
 
-/** Rises whenever a formula behind a summary changes: summaries that were kept are then made anew. */
-export const SUMMARY_VERSION = 1;
-
 /** A turn with what a summary needs beside it. */
 export interface TurnToSummarise {
   readonly turn: Turn;

@@ -3,7 +3,7 @@ import type { KeptDay, SummaryMark, SummaryShelf } from '../../application/ports
 
 interface Schema extends DBSchema {
   days: { key: string; value: KeptDay; indexes: { 'by-turn': string } };
-  mark: { key: 'mark'; value: SummaryMark };
+  mark: { key: 'mark'; value: SummaryMark & { readonly release: string } };
 }
 
 type Writing = ReturnType<typeof writing>;
@@ -13,9 +13,13 @@ type Writing = ReturnType<typeof writing>;
  * waits for them. What is in it can be made again, so a next version may begin with empty stores.
  */
 export class IndexedDbSummaryShelf implements SummaryShelf {
-  private constructor(private readonly database: IDBPDatabase<Schema>) {}
+  private constructor(
+    private readonly database: IDBPDatabase<Schema>,
+    private readonly release: string,
+  ) {}
 
-  static async open(name: string): Promise<IndexedDbSummaryShelf> {
+  /** @param release that made the summaries: those of another are worth nothing, whatever formula was changed in it */
+  static async open(name: string, release: string): Promise<IndexedDbSummaryShelf> {
     const database = await openDB<Schema>(name, 1, {
       upgrade(upgraded) {
         const days = upgraded.createObjectStore('days', { keyPath: 'day' });
@@ -26,11 +30,14 @@ export class IndexedDbSummaryShelf implements SummaryShelf {
         (event.target as IDBDatabase).close();
       },
     });
-    return new IndexedDbSummaryShelf(database);
+    return new IndexedDbSummaryShelf(database, release);
   }
 
   async readMark(): Promise<SummaryMark | null> {
-    return (await this.database.get('mark', 'mark')) ?? null;
+    const found = await this.database.get('mark', 'mark');
+    if (found?.release !== this.release) return null;
+    const { sequence, terms } = found;
+    return { sequence, terms };
   }
 
   readDays(from: string, to: string): Promise<KeptDay[]> {
@@ -43,13 +50,13 @@ export class IndexedDbSummaryShelf implements SummaryShelf {
         const key = await days.index('by-turn').getKey(turn);
         if (key !== undefined) await days.delete(key);
       });
-      await Promise.all([...dropped, marks.put(mark, 'mark')]);
+      await Promise.all([...dropped, marks.put(this.marked(mark), 'mark')]);
     });
   }
 
   async clear(mark: SummaryMark | null): Promise<void> {
     await this.change(async ({ days, marks }) => {
-      await Promise.all([days.clear(), mark ? marks.put(mark, 'mark') : marks.delete('mark')]);
+      await Promise.all([days.clear(), mark ? marks.put(this.marked(mark), 'mark') : marks.delete('mark')]);
     });
   }
 
@@ -57,6 +64,10 @@ export class IndexedDbSummaryShelf implements SummaryShelf {
     await this.change(async ({ days }) => {
       await Promise.all(kept.map((day) => days.put(day)));
     });
+  }
+
+  private marked(mark: SummaryMark): SummaryMark & { readonly release: string } {
+    return { ...mark, release: this.release };
   }
 
   private async change(work: (stores: Writing) => Promise<void>): Promise<void> {

@@ -141,7 +141,7 @@ describe('summaries that are kept', () => {
     expect(shelf.made).toBe(21);
   });
 
-  it('are all made anew when what they were made with is no more: another formula, another calendar', async () => {
+  it('are all made anew when what they were made with is no more: other terms, another calendar', async () => {
     const growing = new Growing();
     await growing.take(demo);
     const shelf = new CountingShelf();
