@@ -30,6 +30,11 @@ await page.goto(`${site.url}#/demo/review`);
 await page.getByText(/282 good/).waitFor();
 await picture('review');
 
+await page.goto(`${site.url}#/demo/cell`);
+await page.getByRole('button', { name: 'M', exact: true }).tap();
+await page.getByText(/M: the hands govern/).waitFor();
+await picture('cell');
+
 await page.goto(`${site.url}#/demo/study`);
 await page.getByRole('main').getByRole('link').first().tap();
 await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
