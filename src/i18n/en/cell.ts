@@ -46,7 +46,7 @@ export const cellGoverns = {
   minutesPart: 'min a part',
   partsDay: 'parts a day',
   governs: 'governs',
-  off: '1 % off it: parts a day more',
+  off: '1 % less of it: parts a day more',
   outside: 'hands, machine stands',
   inside: 'hands, machine runs',
   machine: 'machine',
