@@ -7,7 +7,7 @@ import { routeHash } from '../route';
 import { keptDraft } from './kept-draft';
 import { momentWords } from './moment-words';
 import { StandardsList } from './standards-list';
-import { STANDARD_DATA } from './study-places';
+import { PAPER_STUDY, STANDARD_DATA } from './study-places';
 import { timeWords } from './time-words';
 import { useStudyFigures } from './use-study-figures';
 
@@ -57,13 +57,16 @@ export function StudyList() {
         <>
           <StudyLines studies={studies} />
           <StandardsList studies={studies} />
-          <div>
-            <button type="button" class="button" onClick={() => app.go('study', STANDARD_DATA)}>
-              {studyStandard.list.data}
-            </button>
-          </div>
         </>
       )}
+      <div class="row">
+        <button type="button" class="button" onClick={() => app.go('study', STANDARD_DATA)}>
+          {studyStandard.list.data}
+        </button>
+        <button type="button" class="button" onClick={() => app.go('study', PAPER_STUDY)}>
+          {studyStandard.list.paper}
+        </button>
+      </div>
     </div>
   );
 }

@@ -3,13 +3,14 @@ import type { FunctionComponent } from 'preact';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { StudyList } from './study-list';
-import { STANDARD_DATA, STANDARD_OF } from './study-places';
+import { PAPER_STUDY, STANDARD_DATA, STANDARD_OF } from './study-places';
 
 const places = {
   observe: async () => (await import('./observe-study')).ObserveStudy,
   prepare: async () => (await import('./prepare-study')).PrepareStudy,
   sheet: async () => (await import('./study-sheet')).StudySheet,
   data: async () => (await import('./standard/standard-data-page')).StandardDataPage,
+  paper: async () => (await import('./paper/paper-page')).PaperPage,
   standard: async () => (await import('./standard/standard-page')).StandardPage,
 };
 
@@ -24,6 +25,7 @@ export function StudyScreen() {
   }
   if (id === '') return <StudyList />;
   if (id === 'new') return <Place key="prepare" load={places.prepare} given={{}} />;
+  if (id === PAPER_STUDY) return <Place key={id} load={places.paper} given={{}} />;
   if (id === STANDARD_DATA) return <Place key={id} load={places.data} given={{}} />;
   if (id.startsWith(STANDARD_OF)) {
     const partId = id.slice(STANDARD_OF.length);

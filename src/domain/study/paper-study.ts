@@ -1,0 +1,99 @@
+import type { ElementDefinition } from '../shop/element-definition';
+import type { AllowanceTerms } from './allowance-terms';
+import type { StudyRow } from './study-row';
+
+/** What was read off a paper sheet for one element of one cycle. */
+export interface PaperCell {
+  /** 1, 2, 3 … */
+  readonly cycle: number;
+  /** 0-based, in the method's list. */
+  readonly elementIndex: number;
+  /** The element's own time, or the running watch at its break point, milliseconds; null: it was not seen. */
+  readonly ms: number | null;
+  readonly ratingPct: number;
+  /** Why it is left out; empty when it is used. */
+  readonly cause: string;
+}
+
+/** Own times, a watch that ran on, or one that went back to zero with each cycle. */
+export const paperReads = ['own', 'watch', 'cycle'] as const;
+export type PaperReads = (typeof paperReads)[number];
+
+export interface PaperStudy {
+  readonly title: string;
+  readonly elements: readonly ElementDefinition[];
+  readonly partsPerCycle: number;
+  readonly terms: AllowanceTerms;
+  readonly reads: PaperReads;
+  /** What stands on every row alike. */
+  readonly carried: Readonly<Record<string, string>>;
+}
+
+export type PaperFault =
+  | { readonly why: 'nothing' }
+  | { readonly why: 'watch-backwards' | 'machine-rated'; readonly cycle: number; readonly element: string };
+
+/**
+ * The rows of a study that was timed on paper, from its cells in the order of the sheet. With a running watch a time
+ * is the difference to the break point before; where one was not seen its time lies in the next, and both are out.
+ */
+export function paperRows(
+  study: PaperStudy,
+  cells: readonly PaperCell[],
+): { readonly rows: readonly StudyRow[]; readonly faults: readonly PaperFault[] } {
+  const faults: PaperFault[] = [];
+  const rows: StudyRow[] = [];
+  let beforeMs = 0;
+  let isMerged = false;
+  let cycle = 0;
+  for (const cell of cells) {
+    const element = study.elements[cell.elementIndex]!;
+    if (study.reads === 'cycle' && cell.cycle !== cycle) beforeMs = 0;
+    cycle = cell.cycle;
+    const at = { cycle: cell.cycle, element: element.name };
+    if (element.work === 'machine' && cell.ratingPct !== 100) faults.push({ why: 'machine-rated', ...at });
+    let observedMs = cell.ms;
+    let cause = cell.cause.trim() === '' ? null : cell.cause.trim();
+    if (study.reads !== 'own') {
+      if (cell.ms === null) {
+        isMerged = true;
+      } else {
+        if (cell.ms < beforeMs) faults.push({ why: 'watch-backwards', ...at });
+        observedMs = cell.ms - beforeMs;
+        beforeMs = cell.ms;
+        if (isMerged) cause = 'missed-break-point';
+        isMerged = false;
+      }
+    }
+    if (observedMs === null) cause = 'missed-break-point';
+    rows.push(rowOf(study, element, cell, observedMs, cause));
+  }
+  return { rows, faults: rows.some(({ observedMs }) => observedMs !== null) ? faults : [{ why: 'nothing' }] };
+}
+
+function rowOf(
+  { title, partsPerCycle, terms, carried }: PaperStudy,
+  element: ElementDefinition,
+  { cycle, elementIndex, ratingPct }: PaperCell,
+  observedMs: number | null,
+  excluded: string | null,
+): StudyRow {
+  return {
+    study: title,
+    cycle,
+    element: element.name,
+    elementNo: elementIndex + 1,
+    elementClass: element.elementClass,
+    work: element.work,
+    placement: element.placement,
+    unitsPerOccurrence: element.unitsPerOccurrence,
+    partsPerCycle,
+    observedMs,
+    ratingPct,
+    excluded,
+    allowancePct: terms.allowancePct,
+    allowanceBasis: terms.basis,
+    machineAllowancePct: terms.machineAllowancePct,
+    carried,
+  };
+}

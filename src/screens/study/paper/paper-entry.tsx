@@ -1,0 +1,174 @@
+import { useState } from 'preact/hooks';
+import { importStudies } from '../../../application/study/import-studies';
+import type { MethodRevision, Part } from '../../../domain/shop/shop';
+import { noAllowances } from '../../../domain/study/allowance-terms';
+import { exclusionCauses } from '../../../domain/study/exclusion-cause';
+import { type PaperFault, paperRows } from '../../../domain/study/paper-study';
+import { studyPaper as words } from '../../../i18n/en/study-paper';
+import { useApp } from '../../app';
+import { causeWords } from '../cause-words';
+import { NumberPad } from './number-pad';
+import {
+  cellKey,
+  cellsOf,
+  emptyCell,
+  keptPaper,
+  linesOf,
+  type PaperDraft,
+  type TypedCell,
+  typedMs,
+} from './paper-draft';
+import { PaperSheet } from './paper-sheet';
+
+interface Props {
+  readonly draft: PaperDraft;
+  readonly part: Part;
+  readonly method: MethodRevision;
+  readonly onChange: (part: Partial<PaperDraft>) => void;
+}
+
+/** One cell after the other, on a pad of numbers; where one stands is always marked. */
+export function PaperEntry({ draft, part, method, onChange }: Props) {
+  const app = useApp();
+  const [field, setField] = useState<'time' | 'rating'>('time');
+  const [faults, setFaults] = useState<readonly string[]>([]);
+  const { elements, partsPerCycle } = method;
+  const lines = linesOf(elements, draft.reads);
+  const elementIndex = lines[draft.place] ?? lines[0]!;
+  const element = elements[elementIndex]!;
+  const key = cellKey(draft.cycle, elementIndex);
+  const cell = draft.cells[key] ?? emptyCell;
+  const next = elements[lines[(draft.place + 1) % lines.length]!]!;
+
+  const put = (change: Partial<TypedCell>) => {
+    setFaults([]);
+    onChange({ cells: { ...draft.cells, [key]: { ...cell, ...change } } });
+  };
+  const stand = (place: number, cycle: number) => {
+    setField('time');
+    setFaults([]);
+    onChange({ place, cycle });
+  };
+  const goOn = () => {
+    if (cell.time !== '' && typedMs(cell.time, draft.unit) === null) {
+      setFaults([words.notNumber]);
+      return;
+    }
+    const isLast = draft.place === lines.length - 1;
+    stand(isLast ? 0 : draft.place + 1, isLast ? draft.cycle + 1 : draft.cycle);
+  };
+  const goBack = () => {
+    const isFirst = draft.place === 0;
+    if (!isFirst || draft.cycle > 1) {
+      stand(isFirst ? lines.length - 1 : draft.place - 1, isFirst ? draft.cycle - 1 : draft.cycle);
+    }
+  };
+  const type = (sign: string) => {
+    const text = cell[field];
+    put({ [field]: sign === '' ? text.slice(0, -1) : (text + sign).slice(0, 9), isMissed: false });
+  };
+  const keep = () => {
+    const { rows, faults: found } = paperRows(
+      {
+        title: draft.title.trim(),
+        elements,
+        partsPerCycle,
+        terms: noAllowances,
+        reads: draft.reads,
+        carried: {
+          part: part.code,
+          operator: draft.operator.trim(),
+          observer: draft.observer.trim(),
+          method_revision: String(method.revision),
+          conditions: method.conditions,
+          started_at: draft.day,
+          note: '',
+        },
+      },
+      cellsOf(draft, elements),
+    );
+    setFaults(found.map(faultWords));
+    if (found.length > 0) return;
+    const [id] = importStudies(app.bench, words.source, rows);
+    keptPaper.drop(app);
+    app.go('study', id);
+  };
+
+  return (
+    <div class="study-type">
+      <h1 class="visually-hidden">{words.title}</h1>
+      <div class="study-type-sheet">
+        <PaperSheet
+          draft={draft}
+          elements={elements}
+          lines={lines}
+          onStand={(place) => stand(place, draft.cycle)}
+        />
+      </div>
+      <div class="study-type-cell">
+        <p role="status">
+          {words.cycle(draft.cycle)}
+          <strong>
+            {elementIndex + 1} {element.name}
+          </strong>
+        </p>
+        <div class="choices">
+          {(['time', 'rating'] as const).map((name) => (
+            <button
+              key={name}
+              type="button"
+              class="choice study-type-field"
+              aria-pressed={field === name}
+              disabled={name === 'rating' && element.work === 'machine'}
+              onClick={() => setField(name)}
+            >
+              <span class="small">{name === 'time' ? words.value : words.rating}</span>
+              <strong class="number">{cell[name] || '–'}</strong>
+            </button>
+          ))}
+          <button
+            type="button"
+            class="choice"
+            aria-pressed={cell.isMissed}
+            onClick={() => put({ isMissed: !cell.isMissed, time: '' })}
+          >
+            {words.missed}
+          </button>
+          <label class="field">
+            <span>{words.because}</span>
+            <select value={cell.cause} onChange={(event) => put({ cause: event.currentTarget.value })}>
+              <option value="">{words.none}</option>
+              {exclusionCauses.map((cause) => (
+                <option key={cause} value={cause}>
+                  {causeWords(cause)}
+                </option>
+              ))}
+            </select>
+          </label>
+        </div>
+        {faults.length > 0 && (
+          <ul class="fault" role="alert">
+            {faults.map((fault) => (
+              <li key={fault}>{fault}</li>
+            ))}
+          </ul>
+        )}
+      </div>
+      <NumberPad onType={type} onNext={goOn} onBack={goBack} next={words.nextIs(next.name)} />
+      <div class="row study-type-ends">
+        <button type="button" class="button" onClick={() => onChange({ isTyping: false })}>
+          {words.stop}
+        </button>
+        <button type="button" class="button strong" onClick={keep}>
+          {words.keep}
+        </button>
+      </div>
+    </div>
+  );
+}
+
+function faultWords(fault: PaperFault): string {
+  return fault.why === 'nothing'
+    ? words.faults.nothing()
+    : words.faults[fault.why](fault.element, fault.cycle);
+}

@@ -1,0 +1,111 @@
+import '../observe-frame.css';
+import './paper.css';
+import { useState } from 'preact/hooks';
+import { localDay } from '../../../domain/day/local-day';
+import { study } from '../../../i18n/en/study';
+import { studyPaper as words } from '../../../i18n/en/study-paper';
+import { studySheet } from '../../../i18n/en/study-sheet';
+import { studyStandard } from '../../../i18n/en/study-standard';
+import { useApp } from '../../app';
+import { ChoiceRow } from '../choice-row';
+import { TextField } from '../text-field';
+import { keptPaper, type PaperDraft } from './paper-draft';
+import { PaperEntry } from './paper-entry';
+
+/** A study that was timed on paper: what stands at its head, then its cells. */
+export function PaperPage() {
+  const app = useApp();
+  const { bench, go, isReadOnly } = app;
+  const [draft, setDraft] = useState<PaperDraft>(() => keptPaper.of(app));
+  const [isFault, setIsFault] = useState(false);
+  const change = (part: Partial<PaperDraft>) => {
+    const changed = { ...draft, ...part };
+    setDraft(changed);
+    keptPaper.keep(app, changed);
+    setIsFault(false);
+  };
+  const parts = bench.shop.value.parts.filter(({ retired, methods }) => !retired && methods.length > 0);
+  const part = parts.find(({ id }) => id === draft.part);
+  const method = part?.methods.at(-1);
+
+  if (draft.isTyping && part && method) {
+    return <PaperEntry draft={draft} part={part} method={method} onChange={change} />;
+  }
+  const begin = () => {
+    if (!part || draft.title.trim() === '') setIsFault(true);
+    else change({ isTyping: true, day: draft.day || localDay(bench.clock.now()) });
+  };
+  return (
+    <div class="page study-prepare">
+      <div class="row spread">
+        <h1>{words.title}</h1>
+        <button type="button" class="button" onClick={() => go('study')}>
+          {studyStandard.back}
+        </button>
+      </div>
+      <p>{parts.length === 0 ? words.noMethod : words.intro}</p>
+      {parts.length > 0 && (
+        <>
+          <div class="choices">
+            {parts.map(({ id, code }) => (
+              <button
+                key={id}
+                type="button"
+                class="choice"
+                aria-pressed={id === draft.part}
+                onClick={() => change({ part: id })}
+              >
+                {code}
+              </button>
+            ))}
+          </div>
+          <div class="study-people">
+            <TextField label={words.name} value={draft.title} onInput={(title) => change({ title })} />
+            <label class="field">
+              <span>{words.day}</span>
+              <input
+                type="date"
+                value={draft.day}
+                onInput={(event) => change({ day: event.currentTarget.value })}
+              />
+            </label>
+            <TextField
+              label={study.prepare.operator}
+              value={draft.operator}
+              onInput={(operator) => change({ operator })}
+            />
+            <TextField
+              label={study.prepare.observer}
+              value={draft.observer}
+              onInput={(observer) => change({ observer })}
+            />
+          </div>
+          <div class="row study-terms">
+            <ChoiceRow
+              label={words.unit}
+              options={studySheet.units}
+              value={draft.unit}
+              onChoose={(unit) => change({ unit })}
+            />
+            <ChoiceRow
+              label={words.reads}
+              options={words.readings}
+              value={draft.reads}
+              onChoose={(reads) => change({ reads })}
+            />
+          </div>
+          {isFault && (
+            <p class="fault" role="alert">
+              {words.missing}
+            </p>
+          )}
+          <div>
+            <button type="button" class="button strong study-ready" disabled={isReadOnly} onClick={begin}>
+              {words.begin}
+            </button>
+          </div>
+        </>
+      )}
+    </div>
+  );
+}
