@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { summariseDay } from '../../../src/domain/day/summarise-day';
+import { isoWeek } from '../../../src/domain/weeks/iso-week';
+import { runFigures } from '../../../src/domain/weeks/run-figures';
+import { done, partM, partV, turnOf } from '../day/turn-of-day';
+
+const dayOf = (name: string, ...happened: Parameters<typeof turnOf>[0][]) =>
+  summariseDay(
+    name,
+    happened.map((each) => ({ turn: turnOf(each), absorbedMs: new Map(), breaks: [] })),
+    null,
+  );
+const made = dayOf('2026-03-03', [
+  [90, done()],
+  [210, done()],
+  [210, { kind: 'part-judged', partDone: 't:3', outcome: 'rework' }],
+  [340, done(partV)],
+]);
+const untargeted = dayOf('2026-03-02', [[60, done({ ...partM, targetMs: null })]]);
+const empty = dayOf('2026-03-04', []);
+
+describe('the figures that can be followed', () => {
+  it('come oldest first, and a day that has none is left out', () => {
+    const days = [empty, made, untargeted];
+    expect(runFigures(days, 'per-good').map(({ day }) => day)).toEqual(['2026-03-02', '2026-03-03']);
+    // Without a target nobody can tell what was earned.
+    expect(runFigures(days, 'efficiency').map(({ day }) => day)).toEqual(['2026-03-03']);
+    expect(runFigures([], 'first-pass')).toEqual([]);
+  });
+
+  it('are percent, or minutes', () => {
+    const [efficiency] = runFigures([made], 'efficiency');
+    // 90 + 90 + 130 s earned in 340 s.
+    expect(efficiency!.value).toBeCloseTo((100 * 310) / 340, 9);
+    expect(runFigures([made], 'first-pass')[0]!.value).toBeCloseTo(200 / 3, 9);
+    expect(runFigures([made], 'per-good')[0]!.value).toBeCloseTo(340 / 3 / 60, 9);
+    expect(runFigures([made], { part: partM.part })).toMatchObject([
+      { value: 105 / 60, count: 2, isFew: true, target: 1.5 },
+    ]);
+  });
+});
+
+describe('the week of a day', () => {
+  // ISO 8601 itself: 2008-12-29 is in week 1 of 2009, 2010-01-03 in week 53 of 2009.
+  it('is that of its Thursday', () => {
+    expect(isoWeek('2008-12-29')).toBe('2009-W01');
+    expect(isoWeek('2010-01-03')).toBe('2009-W53');
+    expect(isoWeek('2026-03-27')).toBe('2026-W13');
+  });
+});
