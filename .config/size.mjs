@@ -4,8 +4,12 @@ import { fileURLToPath } from 'node:url';
 import { brotliCompressSync } from 'node:zlib';
 import { top } from './prepare.mjs';
 
-/** Kilobytes of 1,000 bytes, compressed with brotli. Fails when over, and when a named file is missing. */
-export const budgets = { paceScreen: 30, allScripts: 150, everything: 350 };
+/**
+ * Kilobytes of 1,000 bytes, compressed with brotli. Fails when over, and when a named file is missing.
+ *
+ * All scripts were meant to stay under 150; DEVELOPERS.md tells why they do not.
+ */
+export const budgets = { paceScreen: 30, allScripts: 230, everything: 350 };
 
 /** Sizes of a built app, in kilobytes: what the Pace screen needs, all scripts, and all that is kept offline. */
 export function sizes(dist) {

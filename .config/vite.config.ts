@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build, defineConfig, type Plugin } from 'vite';
+import { modulesByPlace } from './place-modules.ts';
 
 const top = fileURLToPath(new URL('..', import.meta.url));
 // A second folder lets a test build a second release beside the first.
@@ -109,6 +110,8 @@ const sharedModules = new RegExp(
   ].join('|')})\\.tsx?$`,
 );
 
+const byPlace = modulesByPlace();
+
 export default defineConfig({
   root: path.join(top, 'src'),
   base: './',
@@ -136,10 +139,13 @@ export default defineConfig({
         codeSplitting: {
           includeDependenciesRecursively: false,
           // Small and needed by every screen: one file instead of seven that hardly compress.
-          groups: [{ name: 'shared', test: sharedModules }],
+          groups: [
+            { name: 'shared', test: sharedModules },
+            { name: byPlace.placeOf, debugName: 'place' },
+          ],
         },
       },
     },
   },
-  plugins: [contentSecurityPolicy(), serviceWorker()],
+  plugins: [contentSecurityPolicy(), byPlace.plugin, serviceWorker()],
 });

@@ -1,0 +1,78 @@
+import type { Plugin } from 'vite';
+
+interface Modules {
+  getModuleIds(): Iterable<string>;
+  getModuleInfo(
+    id: string,
+  ): { readonly importedIds: readonly string[]; readonly dynamicallyImportedIds: readonly string[] } | null;
+}
+
+/** Where the app begins, and where the parts begin that come after the first screen. */
+const first = [/src\/main\.tsx$/, /src\/screens\/pace\/pace-screen\.tsx$/];
+const later: readonly (readonly [place: string, root: RegExp])[] = [
+  ['study', /src\/screens\/study\/study-screen\.tsx$/],
+  ['review', /src\/screens\/review\/review-screen\.tsx$/],
+  ['cell', /src\/screens\/cell\/cell-screen\.tsx$/],
+  ['shop', /src\/screens\/shop\/shop-screen\.tsx$/],
+  ['records', /src\/screens\/records\/records-screen\.tsx$/],
+  ['copying', /src\/copying\.ts$/],
+  ['demo', /src\/demo\/fill-demo\.ts$/],
+];
+
+/**
+ * One script for each place of the app, one for what several of them use, and one for what Pace brings after its
+ * first tap. Left to itself the bundler makes a hundred and more, and a small file hardly compresses: together they
+ * were a seventh larger. What the first screen needs is left to the bundler.
+ */
+export function modulesByPlace(): { plugin: Plugin; placeOf(id: string): string | null } {
+  let places = new Map<string, string>();
+  return {
+    plugin: {
+      name: 'modules-by-place',
+      apply: 'build',
+      buildEnd() {
+        places = findPlaces(this);
+      },
+    },
+    placeOf: (id) => places.get(id) ?? null,
+  };
+}
+
+function findPlaces(modules: Modules): Map<string, string> {
+  const ids = [...modules.getModuleIds()];
+  const named = (root: RegExp) => ids.filter((id) => root.test(id));
+  const atOnce = reach(modules, first.flatMap(named), new Set(), false);
+  const reached = later.map(([place, root]) => [place, reach(modules, named(root), atOnce, true)] as const);
+  const roots = new Set(later.flatMap(([, root]) => named(root)));
+  const fromFirst = [...atOnce].flatMap((id) => modules.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
+  const afterFirst = fromFirst.filter((id) => !roots.has(id));
+  const all = [
+    ...reached,
+    ['after-first', reach(modules, afterFirst, new Set([...atOnce, ...roots]), true)] as const,
+  ];
+  const places = new Map<string, string>();
+  for (const id of ids) {
+    if (id.endsWith('.css')) continue;
+    const [place, ...others] = all.filter(([, found]) => found.has(id)).map(([name]) => name);
+    if (place) places.set(id, others.length > 0 ? 'common' : place);
+  }
+  return places;
+}
+
+/** The modules that are imported from these on, without those in `except` and what only they import. */
+function reach(
+  modules: Modules,
+  from: readonly string[],
+  except: ReadonlySet<string>,
+  withDynamic: boolean,
+): Set<string> {
+  const found = new Set<string>();
+  const waiting = [...from];
+  for (let id = waiting.pop(); id !== undefined; id = waiting.pop()) {
+    if (found.has(id) || except.has(id)) continue;
+    found.add(id);
+    const info = modules.getModuleInfo(id);
+    waiting.push(...(info?.importedIds ?? []), ...(withDynamic ? (info?.dynamicallyImportedIds ?? []) : []));
+  }
+  return found;
+}
