@@ -2,4 +2,9 @@ export interface Served {
   readonly url: string;
   close(): Promise<void>;
 }
-export function serve(options: { folder: string; port: number; host?: string }): Promise<Served>;
+export function serve(options: {
+  folder: string;
+  port: number;
+  host?: string;
+  isCompressed?: boolean;
+}): Promise<Served>;

@@ -23,7 +23,7 @@ const headers = {
 };
 
 /** Serves the built app: files only, compressed, hashed assets kept for ever, the rest checked each time. */
-export function serve({ folder, port, host = '127.0.0.1' }) {
+export function serve({ folder, port, host = '127.0.0.1', isCompressed = true }) {
   const root = path.resolve(top, folder);
   const compressed = new Map();
   const server = createServer(async (request, response) => {
@@ -42,7 +42,7 @@ export function serve({ folder, port, host = '127.0.0.1' }) {
       'Content-Type': types[extension] ?? 'application/octet-stream',
       'Cache-Control': name.startsWith('/assets/') ? 'public, max-age=31536000, immutable' : 'no-cache',
     };
-    if (/br/.test(String(request.headers['accept-encoding'])) && extension !== '.png') {
+    if (isCompressed && /br/.test(String(request.headers['accept-encoding'])) && extension !== '.png') {
       // By content: a new release can have files of the same name, length and beginning.
       const key = createHash('sha1').update(body).digest('hex');
       if (!compressed.has(key)) compressed.set(key, brotliCompressSync(body));

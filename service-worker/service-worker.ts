@@ -1,14 +1,52 @@
-import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching';
-import { NavigationRoute, registerRoute } from 'workbox-routing';
+import { cleanupOutdatedCaches, PrecacheController, PrecacheRoute } from 'workbox-precaching';
+import { NavigationRoute, registerRoute, setCatchHandler } from 'workbox-routing';
+import { fromPrevious, keepPrevious } from './keep-previous';
+import { mend, wholeApp } from './whole-app';
 
 declare const self: ServiceWorkerGlobalScope & {
   /** The built files, put in by the build from the finished folder. */
   __WB_MANIFEST: { url: string; revision: string | null }[];
+  /** The pages that save all records without the app, by name: the last thing that may be missing. */
+  __RESCUE__: Record<string, string>;
 };
 
-precacheAndRoute(self.__WB_MANIFEST);
+const manifest = self.__WB_MANIFEST;
+const rescue = self.__RESCUE__;
+const controller = new PrecacheController();
+controller.addToCacheList(manifest);
+
+self.addEventListener('install', (event) => {
+  controller.install(event);
+});
+self.addEventListener('activate', (event) => {
+  event.waitUntil(keepPrevious(controller).then(() => controller.activate(event)));
+});
 cleanupOutdatedCaches();
-registerRoute(new NavigationRoute(createHandlerBoundToURL('index.html')));
+
+// The page itself goes by the route below, which looks whether it is whole.
+registerRoute(new PrecacheRoute(controller, { directoryIndex: '' }));
+registerRoute(
+  new NavigationRoute(({ event }) => {
+    // Without a network there is nothing to mend with.
+    (event as FetchEvent).waitUntil(mend(controller, manifest).catch(() => {}));
+    return wholeApp(controller);
+  }),
+);
+registerRoute(
+  ({ url, sameOrigin }) => sameOrigin && url.pathname.includes('/assets/'),
+  ({ request }) => fromPrevious(request),
+);
+
+const types: Readonly<Record<string, string>> = { html: 'text/html', css: 'text/css', js: 'text/javascript' };
+
+setCatchHandler(async ({ request, url }) => {
+  const name = request.mode === 'navigate' ? 'rescue.html' : url?.pathname.split('/').at(-1);
+  const text = name && rescue[name];
+  if (!text) return Response.error();
+  return new Response(text, {
+    headers: { 'Content-Type': `${types[name.split('.').at(-1)!]}; charset=utf-8` },
+  });
+});
 
 // The page asks, at a point where no turn and no study runs. This worker never takes over by itself.
 self.addEventListener('message', (event) => {

@@ -280,11 +280,13 @@ document.documentElement.dataset.release = __RELEASE__;
 open();
 
 async function lookForUpdates(): Promise<void> {
-  const { serviceWorkerUpdates } = await import('./device/service-worker-updates');
-  const update = serviceWorkerUpdates();
-  update.onWaiting(() => {
-    takeUpdate.value = () => update.apply();
-  });
+  const updating = await import('./updating');
+  updating.lookForUpdates(
+    () => inHand,
+    (take) => {
+      takeUpdate.value = take;
+    },
+  );
 }
 
 // The records come first: what keeps the app offline is fetched beside them, not before.

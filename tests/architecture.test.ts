@@ -171,6 +171,24 @@ describe('storage', () => {
   });
 });
 
+describe('the page', () => {
+  it('counts on nothing that browsers leave out when a page goes away', () => {
+    const hoping = sources.filter(({ text }) =>
+      /['"](before)?unload['"]|onbeforeunload/.test(withoutComments(text)),
+    );
+    expect(hoping.map(({ file }) => file)).toEqual([]);
+  });
+});
+
+describe('the server', () => {
+  it('is never told to have the records deleted', () => {
+    const configured = readdirSync(path.join(top, '.config')).filter((name) =>
+      /clear-site-data/i.test(readFileSync(path.join(top, '.config', name), 'utf8')),
+    );
+    expect(configured).toEqual([]);
+  });
+});
+
 describe('the service worker', () => {
   it('imports nothing of the page', () => {
     const crossing = sourcesUnder('service-worker').flatMap(({ text }) =>

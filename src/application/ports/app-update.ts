@@ -2,8 +2,6 @@
 export interface AppUpdate {
   /** Called once when a newer release waits. */
   onWaiting(call: () => void): void;
-  /** Called once when everything needed without a network is on the tablet. */
-  onOfflineReady(call: () => void): void;
   /** Takes the newer release and reloads the page. Only called while nothing is being timed. */
   apply(): void;
 }

@@ -1,6 +1,7 @@
-import { cpSync, mkdtempSync, rmSync } from 'node:fs';
+import { cpSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
+import { top } from '../../../.config/prepare.mjs';
 import { type Served, serve } from '../../../.config/serve.mjs';
 
 /** A web server with a copy of the built app, which a test can stop, start again, and give another release. */
@@ -18,7 +19,8 @@ export class Site {
   }
 
   async start(): Promise<void> {
-    this.served = await serve({ folder: this.folder, port: this.port });
+    // Compressing a whole release takes longer than fetching it.
+    this.served = await serve({ folder: this.folder, port: this.port, isCompressed: false });
     this.port = Number(new URL(this.served.url).port);
   }
 
@@ -30,6 +32,22 @@ export class Site {
   /** Puts a release on the server, its files first and its service worker last. */
   publish(dist: string): void {
     cpSync(dist, this.folder, { recursive: true });
+  }
+
+  /** The same, and what was there before is gone, as with most hosts. */
+  replace(dist: string): void {
+    rmSync(this.folder, { recursive: true });
+    this.publish(dist);
+  }
+
+  /** One file, as it is. */
+  put(file: string, text: string): void {
+    writeFileSync(path.join(this.folder, file), text);
+  }
+
+  /** Puts the worker in the place of every other that does nothing, as after a bad release. */
+  withdraw(): void {
+    cpSync(path.join(top, 'service-worker/no-op.js'), path.join(this.folder, 'sw.js'));
   }
 
   /** Takes one file away, as a half-finished publication would. */
