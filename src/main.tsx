@@ -19,6 +19,7 @@ import { takeWriterLock } from './device/writer-lock';
 import { type App, AppContext } from './screens/app';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
+import { tabletPreferences } from './screens/tablet/tablet-preferences';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
 import { openJournal } from './storage/journal-client';
@@ -33,6 +34,8 @@ const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
 const { isDemo } = route.value;
 const screenAwake = screenWakeLock();
+const jotter = localJotter(isDemo ? DEMO_DATABASE : OWN_DATABASE);
+const tablet = tabletPreferences(jotter);
 /** A person goes on without the records, as long as they do not open. */
 let isGoingOn = false;
 /** This browser refuses storage: there is nothing in it to wait for. */
@@ -169,9 +172,10 @@ async function start(lock: WriterLock): Promise<void> {
     const app: App = {
       bench,
       files: downloadFile,
+      jotter,
       screenAwake,
+      tablet,
       lastingStorage,
-      jotter: localJotter(isDemo ? DEMO_DATABASE : OWN_DATABASE),
       isDemo,
       isReadOnly,
       isOutdated,

@@ -11,6 +11,7 @@ import type { ScreenAwake } from '../application/ports/screen-awake';
 import type { Secrets } from '../application/ports/secrets';
 import type { SummaryShelf } from '../application/ports/summary-shelf';
 import type { Route, ScreenName } from './route';
+import type { TabletPreferences } from './tablet/tablet-preferences';
 
 /** What a screen has: the bench to read and to record on, and the few things a page can do. */
 export interface App {
@@ -36,6 +37,8 @@ export interface App {
   readonly upkeep: ReadonlySignal<Upkeep>;
   /** The supervisor's PIN was given, and Pace was not opened since. */
   readonly isUnlatched: Signal<boolean>;
+  /** How this tablet looks and answers: its own, and no record. */
+  readonly tablet: Signal<TabletPreferences>;
   /** Reads what is in hand from the log again, after a restore. */
   reopen(): Promise<void>;
   /** Makes this tab the writer; the other one finishes and then only reads. */

@@ -12,6 +12,7 @@ export const shell = {
   },
   timing: { running: 'running', stopped: 'stopped' },
   notices: 'Notices',
+  tablet: 'Tablet',
   saved: 'Saved',
   recorded: 'Recorded, saving …',
   notSaved: (count: number, isInReserve: boolean) =>

@@ -38,7 +38,7 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   }, [screen, loaders]);
 
   return (
-    <div class="shell">
+    <div class={isKept ? 'shell is-kept' : 'shell'}>
       <section class="shell-strip" aria-label={words.notices}>
         {Notices && <Notices takeUpdate={takeUpdate} />}
       </section>
@@ -46,7 +46,11 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
         <p class="quiet">{words.questions[screen]}</p>
         {Upkeep && <Upkeep />}
         <SavingMark saving={app.bench.saving} isMemoryOnly={app.copies === 0} />
+        <button type="button" class="shell-tablet" aria-expanded={isAsked} onClick={() => setAsked(!isAsked)}>
+          {words.tablet}
+        </button>
       </header>
+      {isAsked && Tablet && <Tablet close={() => setAsked(false)} />}
       <nav class="shell-nav" aria-label={words.name}>
         {screenNames.map((name) => (
           <a
@@ -90,4 +94,5 @@ function TimingMark({ name, isShown }: { name: ScreenName; isShown: boolean }) {
   );
 }
 
+const loadTablet = async () => (await import('../tablet/tablet-sheet')).TabletSheet;
 const loadNotices = async () => (await import('./notices')).Notices;

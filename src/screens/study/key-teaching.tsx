@@ -1,5 +1,5 @@
 import { study } from '../../i18n/en/study';
-import { type KeyAct, useKeyLearning } from './use-learned-keys';
+import { type KeyAct, useKeyLearning } from '../keys/use-learned-keys';
 
 const words = study.observe.keys;
 

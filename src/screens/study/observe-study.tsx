@@ -7,6 +7,7 @@ import type { Stamp } from '../../domain/records/stamp';
 import { hasTwoLanes, type Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
+import { useLearnedKeys } from '../keys/use-learned-keys';
 import { BreakPointSurface } from './break-point-surface';
 import { EndOfStudy } from './end-of-study';
 import { LiveElementSheet } from './live-element-sheet';
@@ -14,7 +15,6 @@ import { MachineSurface } from './machine-surface';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
-import { useLearnedKeys } from './use-learned-keys';
 import { useRating } from './use-rating';
 import { WatchHead } from './watch-head';
 
@@ -63,7 +63,13 @@ export function ObserveStudy({ study }: { study: Study }) {
       surface={
         <>
           <BreakPointSurface study={study} disabled={isReadOnly} onTap={endInHand} />
-          {isTwoLanes && <MachineSurface study={study} />}
+          {isTwoLanes && (
+            <MachineSurface
+              running={elements[study.watch.machine?.elementIndex ?? -1] ?? null}
+              disabled={isReadOnly}
+              onTap={(at) => endMachine(bench, at)}
+            />
+          )}
         </>
       }
       ends={<EndOfStudy study={study} />}

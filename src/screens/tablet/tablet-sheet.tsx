@@ -1,0 +1,116 @@
+import './tablet-sheet.css';
+import type { ComponentChildren } from 'preact';
+import { tabletWords as words } from '../../i18n/en/tablet';
+import { useApp } from '../app';
+import { useKeyLearning } from '../keys/use-learned-keys';
+import { PinAsk } from '../latch/pin-ask';
+import { useLatch } from '../latch/use-latch';
+import type { TabletPreferences } from './tablet-preferences';
+
+/** What the tablet keeps for itself, over the upper half: the surface below goes on being tapped. */
+export function TabletSheet({ close }: { close(): void }) {
+  const { tablet } = useApp();
+  const { learning, learn, keyOf } = useKeyLearning();
+  const { theme, hand, sound, vibration, anyKey } = tablet.value;
+  const set = (change: Partial<TabletPreferences>) => {
+    tablet.value = { ...tablet.value, ...change };
+  };
+  const known = keyOf('surface');
+  return (
+    <section class="panel stack tablet-sheet" aria-label={words.title}>
+      <div class="row spread">
+        <h2>{words.title}</h2>
+        <button type="button" class="button" onClick={close}>
+          {words.close}
+        </button>
+      </div>
+      <Group title={words.light}>
+        {(['paper', 'sun', 'dim'] as const).map((each) => (
+          <Choice key={each} isTaken={theme === each} take={() => set({ theme: each })}>
+            {words.themes[each]}
+          </Choice>
+        ))}
+      </Group>
+      <Group title={words.hand}>
+        {(['left', 'right'] as const).map((each) => (
+          <Choice key={each} isTaken={hand === each} take={() => set({ hand: each })}>
+            {words.hands[each]}
+          </Choice>
+        ))}
+      </Group>
+      <Group title={words.answer} note={words.answerNote}>
+        <Choice isTaken={sound} take={() => set({ sound: !sound })}>
+          {words.sound}
+        </Choice>
+        <Choice isTaken={vibration} take={() => set({ vibration: !vibration })}>
+          {words.vibration}
+        </Choice>
+      </Group>
+      <Group title={words.keys} note={words.scanner}>
+        <Choice isTaken={anyKey} take={() => set({ anyKey: true })}>
+          {words.anyKey}
+        </Choice>
+        <Choice isTaken={!anyKey} take={() => set({ anyKey: false })}>
+          {words.taughtKey}
+        </Choice>
+        <button type="button" class="button" onClick={() => learn('surface')}>
+          {learning ? words.pressNow : words.teach}
+          {!learning && known && <span class="tablet-known">{words.known(known)}</span>}
+        </button>
+      </Group>
+      <Keeping set={set} />
+    </section>
+  );
+}
+
+/** Kept on Pace, or not: only with a PIN, and only whoever knows it. */
+function Keeping({ set }: { set(change: Partial<TabletPreferences>): void }) {
+  const { bench, tablet } = useApp();
+  const isShut = useLatch();
+  const { isKept } = tablet.value;
+  if (!bench.shop.value.isLatched) {
+    return (
+      <Group title={words.keep}>
+        <p class="small quiet">{words.keepNoPin}</p>
+      </Group>
+    );
+  }
+  return (
+    <Group title={words.keep} note={words.keepHow}>
+      {isKept && <p>{words.kept}</p>}
+      {isShut ? (
+        <PinAsk />
+      ) : (
+        <button type="button" class="button" onClick={() => set({ isKept: !isKept })}>
+          {isKept ? words.keepNoMore : words.keepNow}
+        </button>
+      )}
+    </Group>
+  );
+}
+
+function Group({ title, note, children }: { title: string; note?: string; children: ComponentChildren }) {
+  return (
+    <fieldset class="tablet-group">
+      <legend>{title}</legend>
+      <div class="choices">{children}</div>
+      {note && <p class="small quiet">{note}</p>}
+    </fieldset>
+  );
+}
+
+function Choice({
+  isTaken,
+  take,
+  children,
+}: {
+  isTaken: boolean;
+  take(): void;
+  children: ComponentChildren;
+}) {
+  return (
+    <button type="button" class="choice" aria-pressed={isTaken} onClick={take}>
+      {children}
+    </button>
+  );
+}
