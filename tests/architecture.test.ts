@@ -11,13 +11,13 @@ const layers: Record<string, { layers: string[]; packages: string[] }> = {
   domain: { layers: ['statistics'], packages: [] },
   application: { layers: ['domain', 'statistics'], packages: ['@preact/signals'] },
   storage: { layers: ['application/ports', 'domain'], packages: ['idb'] },
-  exchange: { layers: ['application/ports', 'domain'], packages: ['@noble/hashes', 'fflate'] },
+  exchange: { layers: ['application/ports', 'domain'], packages: ['@noble/hashes', 'date-fns', 'fflate'] },
   device: { layers: ['application/ports', 'domain'], packages: ['workbox-window'] },
   i18n: { layers: [], packages: [] },
   charts: { layers: ['domain', 'i18n'], packages: ['preact'] },
   screens: {
     layers: ['application', 'domain', 'charts', 'i18n', 'exchange'],
-    packages: ['preact', '@preact/signals', 'date-fns'],
+    packages: ['preact', '@preact/signals'],
   },
   demo: { layers: ['domain', 'statistics', 'application/ports'], packages: [] },
 };

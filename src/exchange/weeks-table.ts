@@ -1,7 +1,7 @@
 import { addedUp } from '../domain/day/lost-cost';
 import type { DaySummary } from '../domain/day/summarise-day';
 import { groupBy } from '../domain/group-by';
-import { isoWeek } from '../domain/weeks/iso-week';
+import { isoWeek } from './iso-week';
 import { NOT_FOR_PAY, number, type TypedTable, text, whole } from './typed-table';
 
 const columns = [

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { summariseDay } from '../../../src/domain/day/summarise-day';
-import { isoWeek } from '../../../src/domain/weeks/iso-week';
 import { runFigures } from '../../../src/domain/weeks/run-figures';
 import { done, partM, partV, turnOf } from '../day/turn-of-day';
 
@@ -37,14 +36,5 @@ describe('the figures that can be followed', () => {
     expect(runFigures([made], { part: partM.part })).toMatchObject([
       { value: 105 / 60, count: 2, isFew: true, target: 1.5 },
     ]);
-  });
-});
-
-describe('the week of a day', () => {
-  // ISO 8601 itself: 2008-12-29 is in week 1 of 2009, 2010-01-03 in week 53 of 2009.
-  it('is that of its Thursday', () => {
-    expect(isoWeek('2008-12-29')).toBe('2009-W01');
-    expect(isoWeek('2010-01-03')).toBe('2009-W53');
-    expect(isoWeek('2026-03-27')).toBe('2026-W13');
   });
 });
