@@ -8,5 +8,7 @@ import { recordKey } from './record-key';
 export function withoutUndone(placed: readonly PlacedRecord[]): PlacedRecord[] {
   const undone = new Set<string>();
   for (const { record } of placed) if (record.fact.kind === 'undone') undone.add(record.fact.of);
+  // Mostly nothing was taken back, and naming every record costs more than reading it.
+  if (undone.size === 0) return [...placed];
   return placed.filter(({ record }) => record.fact.kind !== 'undone' && !undone.has(recordKey(record)));
 }

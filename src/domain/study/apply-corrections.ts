@@ -1,7 +1,5 @@
-import type { LogRecord } from '../records/log-record';
-import { placeOnTimeline } from '../records/place-on-timeline';
+import type { PlacedRecord } from '../records/place-on-timeline';
 import type { StudyHeading } from '../records/study-fact';
-import { withoutUndone } from '../records/without-undone';
 import type { AllowanceTerms } from './allowance-terms';
 import type { FrequencySource } from './seen-frequency';
 import type { Reading, Study } from './study';
@@ -12,7 +10,8 @@ import { foreignName } from './watch-in-hand';
 /** Applies what was decided afterwards: exclusions, restored readings, corrected ratings, notes, allowances … */
 export function applyCorrections(
   readings: readonly Reading[],
-  records: readonly LogRecord[],
+  /** What was not taken back, in order. */
+  placed: readonly PlacedRecord[],
   first: AllowanceTerms,
   heading: StudyHeading | null,
 ): Pick<Study, 'readings' | 'terms' | 'frequencies' | 'clock'> {
@@ -23,8 +22,9 @@ export function applyCorrections(
   const units = new Map<number, number>();
   let clock: TypedClock | null = null;
   let terms = first;
-  for (const { record } of withoutUndone(placeOnTimeline(records))) {
-    const { fact } = record;
+  for (const {
+    record: { fact },
+  } of placed) {
     if (fact.kind === 'reading-excluded') change(fact.reading, { excluded: fact.cause });
     else if (fact.kind === 'reading-restored') change(fact.reading, { excluded: null });
     else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });

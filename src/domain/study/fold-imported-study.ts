@@ -1,6 +1,8 @@
 import type { LogRecord } from '../records/log-record';
+import { placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
 import type { StudyFact } from '../records/study-fact';
+import { withoutUndone } from '../records/without-undone';
 import { type AllowanceTerms, noAllowances } from './allowance-terms';
 import { applyCorrections } from './apply-corrections';
 import { idleWatch, type Study } from './study';
@@ -36,7 +38,7 @@ export function foldImportedStudy(
         row: each,
         isMerged: each.observedMs === null || each.excluded === 'missed-break-point',
       })),
-      records,
+      withoutUndone(placeOnTimeline(records)),
       terms,
       null,
     ),

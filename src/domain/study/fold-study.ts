@@ -66,7 +66,8 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   let status: Study['status'] = 'open';
   let undoable: UndoableTap | null = null;
   let ended: Study['ended'] = null;
-  for (const { record, atMs } of withoutUndone(placed)) {
+  const valid = withoutUndone(placed);
+  for (const { record, atMs } of valid) {
     if (record.stamp.run !== run && status === 'open') flagClock(inHand, 'reloaded');
     run = record.stamp.run;
     const told = record.fact as StudyFact | ClockFact;
@@ -86,7 +87,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     watch: inHand.watch,
     waits: inHand.waits,
     undoable,
-    ...applyCorrections(inHand.readings, records, fact.terms, fact),
+    ...applyCorrections(inHand.readings, valid, fact.terms, fact),
   };
 }
 

@@ -1,22 +1,21 @@
-import { endMachine } from '../../application/study/end-machine';
-import type { Study } from '../../domain/study/study';
-import { study as allWords } from '../../i18n/en/study';
-import { useApp } from '../app';
+import type { Stamp } from '../../domain/records/stamp';
+import type { ElementDefinition } from '../../domain/shop/element-definition';
+import { study } from '../../i18n/en/study';
 import { TimingButton } from '../timing-button';
 
-const words = allWords.observe;
+const words = study.observe;
+
+interface Props {
+  /** What the machine works at; null while it stands. */
+  readonly running: ElementDefinition | null;
+  readonly disabled: boolean;
+  readonly onTap: (at: Stamp) => void;
+}
 
 /** The machine's place to tap, beside the operator's: it ends the run, and nothing else. */
-export function MachineSurface({ study }: { study: Study }) {
-  const { bench, isReadOnly } = useApp();
-  const { machine } = study.watch;
-  const running = machine ? study.heading?.elements[machine.elementIndex] : null;
+export function MachineSurface({ running, disabled, onTap }: Props) {
   return (
-    <TimingButton
-      class="study-surface study-surface-machine"
-      disabled={!running || isReadOnly}
-      onTap={(at) => endMachine(bench, at)}
-    >
+    <TimingButton class="study-surface study-surface-machine" disabled={!running || disabled} onTap={onTap}>
       <span class="study-surface-edge">{running ? words.machineRuns : words.machineStands}</span>
       <strong class="study-surface-name">{running?.name ?? words.machine}</strong>
       <span class="study-surface-point">

@@ -9,6 +9,7 @@ import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { keptDraft } from './kept-draft';
 import { LiveElementSheet } from './live-element-sheet';
+import { MachineSurface } from './machine-surface';
 import { momentWords } from './moment-words';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
@@ -77,12 +78,15 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
       }
       actions={<ObserveActions watch={null} isSnapback={draft.timing === 'snapback'} />}
       surface={
-        <TimingButton class="study-surface" disabled={isReadOnly} onTap={start}>
-          <span class="study-surface-edge" />
-          <strong class="study-surface-name">{words.start}</strong>
-          <span class="study-surface-point">{words.startWhen(first?.name ?? '')}</span>
-          <span class="study-surface-edge" />
-        </TimingButton>
+        <>
+          <TimingButton class="study-surface" disabled={isReadOnly} onTap={start}>
+            <span class="study-surface-edge" />
+            <strong class="study-surface-name">{words.start}</strong>
+            <span class="study-surface-point">{words.startWhen(first?.name ?? '')}</span>
+            <span class="study-surface-edge" />
+          </TimingButton>
+          {isTwoLanes && <MachineSurface running={null} disabled onTap={() => {}} />}
+        </>
       }
       ends={
         <button type="button" class="button" onClick={onBack}>
