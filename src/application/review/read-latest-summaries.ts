@@ -3,6 +3,7 @@ import type { ReviewBook } from '../../domain/weeks/review-book';
 import type { Bench } from '../bench';
 import type { SummaryShelf } from '../ports/summary-shelf';
 import { dayOf } from './day-of';
+import { readNewestDay } from './read-newest-day';
 import { readReviewBook } from './read-review-book';
 import { readSummaries } from './read-summaries';
 import { readTurnStarts } from './read-turn-starts';
@@ -29,14 +30,8 @@ export async function readLatestSummaries(
   weeks: number,
   told?: (done: number, of: number) => void,
 ): Promise<LatestSummaries> {
-  const [newest] = await bench.log.readLatestStarts('turn', 1);
-  const inHand = bench.turn.peek();
-  const stamps = [newest?.stamp, inHand?.startedAt].flatMap((stamp) => stamp ?? []);
-  const to = stamps
-    .map((stamp) => dayOf(bench, stamp))
-    .sort()
-    .at(-1);
-  if (to === undefined) return { book: await readReviewBook(bench), days: [], hasOlder: false };
+  const to = await readNewestDay(bench);
+  if (to === null) return { book: await readReviewBook(bench), days: [], hasOlder: false };
   const fromMs = Date.parse(to) - (weeks * 7 - 1) * DAY_MS;
   const from = new Date(fromMs).toISOString().slice(0, 10);
   const { book, days } = await readSummaries(bench, shelf, { from, to }, told);

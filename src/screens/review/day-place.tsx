@@ -10,15 +10,17 @@ import type { PlaceProps } from './place-props';
 import { SaveTables } from './save-tables';
 import { useTurnsOfDay } from './use-turns-of-day';
 
-interface Props extends PlaceProps {
+interface Props extends Pick<PlaceProps, 'days' | 'open'> {
   /** A day, or empty for the one that was looked at last. */
   readonly id: string;
+  readonly newest: string;
+  /** Null while the days around it are still added up: the day itself waits for none of them. */
+  readonly book: PlaceProps['book'] | null;
 }
 
 /** One day: the newest, the one that was chosen, or one that an address names. */
-export function DayPlace({ id, days, book, open }: Props) {
+export function DayPlace({ id, newest, days, book, open }: Props) {
   const app = useApp();
-  const newest = days[0]!.day;
   const chosen = id || keptDay.of(app.bench, newest) || newest;
   useEffect(() => {
     if (id) keptDay.keep(app.bench, { day: id, newest });
@@ -38,7 +40,7 @@ export function DayPlace({ id, days, book, open }: Props) {
   };
   return (
     <>
-      <DayPicker days={days} chosen={chosen} pickDay={pickDay} />
+      <DayPicker days={days.length > 0 || !day ? days : [day]} chosen={chosen} pickDay={pickDay} />
       {day ? (
         <OneDay key={day.day} day={day} turns={turns!} days={days} book={book} open={open} />
       ) : (
@@ -51,7 +53,7 @@ export function DayPlace({ id, days, book, open }: Props) {
           </div>
         </div>
       )}
-      <SaveTables day={day?.day ?? null} days={days} />
+      {days.length > 0 && <SaveTables day={day?.day ?? null} days={days} />}
     </>
   );
 }

@@ -15,7 +15,8 @@ import { DayToSettle } from './day-to-settle';
 import type { PlaceProps } from './place-props';
 import { useOpenTurns } from './use-open-turns';
 
-interface Props extends PlaceProps {
+interface Props extends Pick<PlaceProps, 'days' | 'open'> {
+  readonly book: PlaceProps['book'] | null;
   readonly day: DayReview;
   readonly turns: readonly TurnWithCorrections[];
 }
@@ -39,7 +40,7 @@ export function OneDay({ day, turns, days, book, open }: Props) {
           <DayLedger day={day} open={open} />
         </div>
       )}
-      {summary && day.elapsedMs > 0 && <DayBehind day={summary} book={book} />}
+      {summary && book && day.elapsedMs > 0 && <DayBehind day={summary} book={book} />}
       <DayToSettle open={openTurns} />
       <TurnNotes turns={turns.map(({ turn }) => turn)} />
       <DayPutRight key={day.day} day={day.day} turns={turns.map(({ turn }) => turn)} />

@@ -11,6 +11,7 @@ import { PlaceLinks } from './place-links';
 import type { PlaceProps } from './place-props';
 import { ReviewEmpty } from './review-empty';
 import { placeOf } from './review-place';
+import { useNewestDay } from './use-newest-day';
 import { useSummaries } from './use-summaries';
 import type { Working } from './working';
 import { WorkingSheet } from './working-sheet';
@@ -32,6 +33,7 @@ export function ReviewScreen() {
   const { id } = app.route.value;
   const place = placeOf(id);
   const { state, problem, days, book, making, readAgain } = found;
+  const newest = useNewestDay();
 
   if (state === 'trouble') {
     return (
@@ -45,22 +47,16 @@ export function ReviewScreen() {
       </div>
     );
   }
-  if (state === 'reading' || !book) {
-    return (
-      <p class="page quiet" role="status">
-        {making ? words.making(making.done, making.of) : review.reading}
-      </p>
-    );
-  }
-  if (days.length === 0) return <ReviewEmpty />;
+  if (newest === undefined) return <p class="page quiet">{review.reading}</p>;
+  if (newest === null) return <ReviewEmpty />;
   return (
     <div class="page stack review">
       <PlaceLinks place={place} />
-      {place === 'day' ? (
-        <DayPlace id={id} days={days} book={book} open={setWorking} />
-      ) : (
+      {place === 'day' && <DayPlace id={id} newest={newest} days={days} book={book} open={setWorking} />}
+      {place !== 'day' && book && days.length > 0 && (
         <LazyPlace key={place} place={place} days={days} book={book} open={setWorking} />
       )}
+      {state === 'reading' && !making && place !== 'day' && <p class="quiet">{review.reading}</p>}
       {making && (
         <p class="quiet" role="status">
           {words.making(making.done, making.of)}
@@ -73,7 +69,7 @@ export function ReviewScreen() {
           </button>
         </div>
       )}
-      <PaperFoot newest={days[0]!.day} />
+      <PaperFoot newest={newest} />
       {working && <WorkingSheet working={working} close={() => setWorking(null)} />}
     </div>
   );
