@@ -33,6 +33,8 @@ export interface StudiesAnalysis {
   readonly groups: number;
   /** Half-width of the interval of the cycle, as a share; null when too little was read. */
   readonly sampling: number | null;
+  /** Of it, what frequencies that were only seen add, as a share. */
+  readonly frequency: number;
   /** With the rating's own uncertainty, and that of frequencies only seen; null likewise. */
   readonly uncertainty: number | null;
 }
@@ -62,6 +64,7 @@ export function analyseStudies(studies: readonly StudyInAnalysis[], terms: Allow
     days: distinct(studies.map(({ day }) => day)),
     groups: cyclesOf.length,
     sampling,
+    frequency,
     uncertainty:
       sampling === null ? null : totalUncertainty({ sampling, rating: RATING_UNCERTAINTY, frequency }).total,
   };

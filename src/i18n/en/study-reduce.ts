@@ -12,6 +12,8 @@ export const studyReduce = {
     good: 'At most 2 % is unaccounted: the study can be used.',
     bad: (pct: string) => `Not usable: ${pct} % of the time is unaccounted. Above 2 % the study is repeated.`,
     none: 'No clock check: the study came from a table, or is still timed.',
+    formula:
+      'Unaccounted = elapsed − (before + after + elements + foreign and waiting). Niebel & Freivalds; limit 2 %.',
     byTablet: 'Compared with the tablet’s own clock.',
     byShop: 'Read off the shop’s clock.',
     type: 'Read it off the shop’s clock',

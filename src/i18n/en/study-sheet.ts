@@ -68,6 +68,11 @@ export const studySheet = {
     `${element}: ${excluded} of ${all} readings left out. Above one in ten, look at the method first.`,
   side: (element: string, excluded: number, side: 'above' | 'below') =>
     `${element}: all ${excluded} left out lie ${side} the mean of those used.`,
+  tooShort: (elements: string) =>
+    `${elements}: shorter than 0.04 min, which a hand cannot time well. Merge with a neighbour.`,
+  rareRating: (elements: string) => `${elements}: a rating outside 75 to 125 is hard to judge.`,
+  unfairRating: (mean: string) =>
+    `The mean rating is ${mean}. Outside 80 to 120 a study is better repeated with another operator.`,
 
   totals: {
     title: 'Standard time of a work unit',
@@ -81,6 +86,7 @@ export const studySheet = {
     pieces: 'Pieces an hour',
     hours: 'Standard hours per 100',
     governs: 'Governs',
+    uncertainty: 'Uncertainty of it all',
   },
   governing: {
     operator: 'the operator: internal work is the longer branch',
@@ -96,6 +102,7 @@ export const studySheet = {
   unseen: (elements: string) =>
     `Not in these sums: ${elements}. The method names it, and the study has no reading of it.`,
 
+  uncertainty: (total: string, cycles: number) => `± ${total} %, from ${cycles} cycles and the rating`,
   target: {
     title: 'Target',
     now: (time: string) => `The part’s target now: ${time}.`,
@@ -107,6 +114,7 @@ export const studySheet = {
     no: 'Leave it',
     isSet: 'This standard time is the part’s target.',
     noPart: 'The part of this study is not in use in this shop, so it can have no target here.',
+    notUsable: 'The clock check failed or the work did not stand still: no target comes from this study.',
     incomplete: 'A target needs a reading of every element of the method.',
     outside: 'A target lies between one second and a day.',
   },

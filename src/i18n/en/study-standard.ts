@@ -60,6 +60,7 @@ export const studyStandard = {
     `Its allowance, ${theirs}, is ${as}: normal times are compared, because the allowances stand on different bases.`,
   list: {
     title: 'Standards',
+    check: 'Check study',
     part: 'Part',
     data: 'Standard data: times for other sizes',
     sheet: 'To the standard of this part',

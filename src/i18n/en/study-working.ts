@@ -123,6 +123,17 @@ export const studyWorking = {
     source:
       'Stevenson, Operations Management, equations 7-6 to 7-8; with a machine: Groover, Work Systems, problem 2.7.',
   },
+  uncertainty: {
+    words:
+      'what readings leave open, what judging a pace leaves open, and how often occasional work comes where that was only seen',
+    symbols: 'u = √(h² + u_R² + u_f²)',
+    numbers: (h: string, frequency: string, total: string) =>
+      `√(${h}² + 5.0² + ${frequency}²) = ± ${total} %`,
+    cycles: (n: number, h: string) =>
+      `h is half the interval of the rated cycle at 95 %: ± ${h} % from ${n} whole cycles. It speaks of this person on this day.`,
+    help: 'h is under half of the rating’s ± 5 %: more cycles will not help, a second operator will.',
+    source: 'ISO/IEC Guide 98-3 (GUM) 5.1.2. ± 5 % is the usual aim of rating practice, from memory.',
+  },
   pieces: {
     words: 'how often the standard time goes into an hour',
     symbols: 'pieces = 60 min ÷ ST',

@@ -147,6 +147,7 @@ export const study = {
     own: 'This element',
     apart: 'Timed apart',
     cycle: 'Cycle',
+    ofPlanned: (cycles: number) => `of ${cycles}`,
     sheet: 'Elements',
     now: 'now',
     before: 'before',

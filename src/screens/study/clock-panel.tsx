@@ -49,6 +49,7 @@ export function ClockPanel({ study, time, onRecord }: Props) {
         {clock.usable ? words.good : words.bad(percentOf(clock.errorShare))}{' '}
         <span class="quiet small">{clock.isTyped ? words.byShop : words.byTablet}</span>
       </p>
+      <p class="quiet small">{words.formula}</p>
       {isTyping ? (
         <ClockFields study={study} onRecord={onRecord} onClose={() => setIsTyping(false)} />
       ) : (

@@ -1,8 +1,10 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { LogRecord } from '../../domain/records/log-record';
 import { isSameCode } from '../../domain/shop/known-code';
+import { analyseStudies, type StudyInAnalysis } from '../../domain/study/analyse-studies';
 import type { Study } from '../../domain/study/study';
 import { studyClock } from '../../domain/study/study-clock';
+import { studyStability } from '../../domain/study/study-stability';
 import { type StudySummary, summariseStudy } from '../../domain/study/summarise-study';
 import { unseenElements } from '../../domain/study/unseen-elements';
 import { study as allWords } from '../../i18n/en/study';
@@ -52,6 +54,10 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   const time = timeWords[unit];
   const rows = useMemo(() => study.readings.map(({ row }) => row), [study]);
   const summary = useMemo(() => (rows.length > 0 ? summariseStudy(rows) : null), [rows]);
+  const analysis = useMemo(
+    () => summary && analyseStudies([{ ...asOne(study), rows }], summary.terms),
+    [study, rows, summary],
+  );
   // A long study has thousands of readings: opening a figure must not draw them again.
   const observation = useMemo(
     () => summary && <ObservationSheet study={study} summary={summary} time={time} onRecord={onRecord} />,
@@ -89,12 +95,13 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         study={study}
         onRecord={onRecord}
       />
-      <ExclusionNotes elements={ofTheJob.map(({ element }) => element)} rows={rows} />
+      <ExclusionNotes elements={ofTheJob.map(({ element }) => element)} rows={rows} summary={summary} />
       {unseen.length > 0 && <p class="fault">{words.unseen(allWords.and(unseen))}</p>}
       <TotalsTable
         summary={summary}
         time={time}
         open={open}
+        analysis={analysis}
         allowances={<AllowancesLine study={study} onRecord={onRecord} />}
       />
       <ul class="study-cautions">
@@ -108,6 +115,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
           study={study}
           standardTimeMs={summary.standardTimeMs}
           isIncomplete={unseen.length > 0}
+          isUsable={clock?.usable !== false && studyStability(rows).trend === null}
           time={time}
         />
         <div class="row">
@@ -134,4 +142,12 @@ export function OpenStudySheet({ study, onRecord }: Props) {
 function standardFormula({ machineMs, terms }: StudySummary): string {
   const { symbols, machineSymbols } = studyWorking.standard;
   return machineMs > 0 ? machineSymbols[terms.basis] : symbols[terms.basis];
+}
+
+/** One study is an analysis of one. */
+function asOne({ id, title, readings, frequencies }: Study): Omit<StudyInAnalysis, 'rows'> {
+  const seen = readings.flatMap(({ row }) =>
+    frequencies.get(row.elementNo) === 'observed' ? [row.element] : [],
+  );
+  return { id, title, operator: '', day: '', seen: [...new Set(seen)] };
 }

@@ -47,7 +47,7 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
               {studyStandard.since}
             </th>
             <th scope="col" class="words">
-              {studyStandard.dueTitle}
+              {words.check}
             </th>
           </tr>
         </thead>

@@ -1,4 +1,5 @@
 import './study-paper.css';
+import './study-print.css';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { OpenStudySheet } from './open-study-sheet';

@@ -15,11 +15,13 @@ interface Props {
   readonly standardTimeMs: number | null;
   /** An element of the method has no reading: its time is missing in the sum. */
   readonly isIncomplete: boolean;
+  /** Its clock check holds and its work stood still. */
+  readonly isUsable: boolean;
   readonly time: TimeWords;
 }
 
 /** Makes the standard time the part's target, after a question in its place. */
-export function TargetPanel({ study, standardTimeMs, isIncomplete, time }: Props) {
+export function TargetPanel({ study, standardTimeMs, isIncomplete, isUsable, time }: Props) {
   const { bench, isReadOnly } = useApp();
   const isShut = useLatch();
   const [isAsked, setIsAsked] = useState(false);
@@ -34,9 +36,11 @@ export function TargetPanel({ study, standardTimeMs, isIncomplete, time }: Props
     ? words.noPart
     : standardTimeMs === null || isIncomplete
       ? words.incomplete
-      : isOutside
-        ? words.outside
-        : null;
+      : !isUsable
+        ? words.notUsable
+        : isOutside
+          ? words.outside
+          : null;
 
   if (!part || standardTimeMs === null || obstacle !== null) return <p class="quiet">{obstacle}</p>;
   if (part.targetStudy === study.id && part.targetMs === Math.round(standardTimeMs)) {

@@ -1,4 +1,6 @@
 import type { AllowanceTerms } from '../../domain/study/allowance-terms';
+import type { StudiesAnalysis } from '../../domain/study/analyse-studies';
+import { RATING_UNCERTAINTY } from '../../domain/study/study-progress';
 import type { ElementSummary, StudySummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
@@ -8,7 +10,7 @@ import type { TimeWords } from './time-words';
 import type { Working } from './working';
 
 export type SumFigure = 'external' | 'internal' | 'machine' | 'occasional';
-export type TotalFigure = SumFigure | 'normal' | 'standard' | 'pieces' | 'hours' | 'governs';
+export type TotalFigure = SumFigure | 'normal' | 'standard' | 'pieces' | 'hours' | 'governs' | 'uncertainty';
 
 /** Which elements a sum holds: the same rule as the summary's. */
 const belongs: Record<SumFigure, (element: ElementSummary) => boolean> = {
@@ -23,7 +25,12 @@ function isByHand({ elementClass, work }: ElementSummary): boolean {
 }
 
 /** The working of a figure below the lines of the summary sheet. */
-export function totalWorking(figure: TotalFigure, summary: StudySummary, time: TimeWords): Working {
+export function totalWorking(
+  figure: TotalFigure,
+  summary: StudySummary,
+  time: TimeWords,
+  analysis: StudiesAnalysis | null = null,
+): Working {
   switch (figure) {
     case 'normal':
       return normalWorking(summary, time);
@@ -35,6 +42,8 @@ export function totalWorking(figure: TotalFigure, summary: StudySummary, time: T
       return plain('hours', studySheet.totals.hours, hoursNumbers(summary, time));
     case 'governs':
       return governsWorking(summary, time);
+    case 'uncertainty':
+      return uncertaintyWorking(analysis);
     default:
       return sumWorking(figure, summary, time);
   }
@@ -133,5 +142,26 @@ function governsWorking(summary: StudySummary, time: TimeWords): Working {
     ],
     leftOut: null,
     source: words.governs.source,
+  };
+}
+
+function uncertaintyWorking(analysis: StudiesAnalysis | null): Working {
+  const { sampling = null, uncertainty = null, frequency = 0, cycles = 0 } = analysis ?? {};
+  const pct = (share: number) => formatNumber(share * 100, 1);
+  const numbers =
+    sampling === null || uncertainty === null
+      ? []
+      : [
+          words.uncertainty.cycles(cycles, pct(sampling)),
+          words.uncertainty.numbers(pct(sampling), pct(frequency), pct(uncertainty)),
+          ...(sampling < RATING_UNCERTAINTY / 2 ? [words.uncertainty.help] : []),
+        ];
+  return {
+    what: studySheet.totals.uncertainty,
+    words: words.uncertainty.words,
+    symbols: words.uncertainty.symbols,
+    numbers,
+    leftOut: null,
+    source: words.uncertainty.source,
   };
 }

@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact';
+import type { StudiesAnalysis } from '../../domain/study/analyse-studies';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
+import { studyStandard } from '../../i18n/en/study-standard';
 import { formatNumber } from '../../i18n/format-number';
 import { Figure, type OpenFigure } from './figure';
 import { halfMethodReason } from './half-method-reason';
@@ -13,17 +15,24 @@ interface Props {
   readonly summary: StudySummary;
   readonly time: TimeWords;
   readonly open: OpenFigure;
+  /** How wide the standard time stands; null where nothing can be said. */
+  readonly analysis: StudiesAnalysis | null;
   /** The row of the allowances, which can be changed. */
   readonly allowances: ComponentChildren;
 }
 
 /** From the normal times to the standard time, a line each. */
-export function TotalsTable({ summary, time, open, allowances }: Props) {
+export function TotalsTable({ summary, time, open, analysis, allowances }: Props) {
   const { standardTimeMs, normalTimeMs, piecesPerHour, governing } = summary;
   const noTime = halfMethodReason(summary);
   const said = (ms: number | null) => (ms === null ? null : time.said(ms));
   const hours = standardTimeMs === null ? null : formatNumber((standardTimeMs * 100) / 3_600_000, 3);
   const pieces = piecesPerHour === null ? null : formatNumber(piecesPerHour, 1);
+
+  const wide =
+    analysis?.uncertainty == null
+      ? null
+      : words.uncertainty(formatNumber(analysis.uncertainty * 100, 1), analysis.cycles);
 
   const line = (figure: TotalFigure, value: string | null, strong = false) => {
     const key = `total:${figure}`;
@@ -34,7 +43,8 @@ export function TotalsTable({ summary, time, open, allowances }: Props) {
           <td>
             {value === null ? (
               <span class="study-absent">
-                {study.none} <span class="small quiet">{noTime}</span>
+                {study.none}{' '}
+                <span class="small quiet">{figure === 'uncertainty' ? studyStandard.tooFew : noTime}</span>
               </span>
             ) : (
               <Figure name={words.totals[figure]} value={value} figureKey={key} open={open} />
@@ -44,7 +54,10 @@ export function TotalsTable({ summary, time, open, allowances }: Props) {
         {open.key === key && (
           <tr>
             <td class="words" colSpan={2}>
-              <WorkingNote working={totalWorking(figure, summary, time)} onClose={() => open.toggle(key)} />
+              <WorkingNote
+                working={totalWorking(figure, summary, time, analysis)}
+                onClose={() => open.toggle(key)}
+              />
             </td>
           </tr>
         )}
@@ -63,6 +76,7 @@ export function TotalsTable({ summary, time, open, allowances }: Props) {
         {line('normal', said(normalTimeMs))}
         {allowances}
         {line('standard', said(standardTimeMs), true)}
+        {line('uncertainty', wide)}
         {line('pieces', pieces)}
         {line('hours', hours)}
         {line('governs', words.governing[governing ?? 'nobody'])}

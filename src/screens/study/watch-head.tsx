@@ -26,7 +26,12 @@ export function WatchHead({ study, isSnapback }: { study: Study | null; isSnapba
       </div>
       <div>
         <dt class="small">{words.observe.cycle}</dt>
-        <dd class="number">{study?.watch.cycle ?? 1}</dd>
+        <dd class="number">
+          {study?.watch.cycle ?? 1}
+          {study?.heading?.plannedCycles !== undefined && (
+            <span class="small quiet"> {words.observe.ofPlanned(study.heading.plannedCycles)}</span>
+          )}
+        </dd>
       </div>
     </dl>
   );

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { analyseStudies } from '../../../src/domain/study/analyse-studies';
 import type { StudyRow } from '../../../src/domain/study/study-row';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
 import { type ElementFigure, elementWorking } from '../../../src/screens/study/element-working';
@@ -107,5 +108,23 @@ describe('the working of the standard time', () => {
     expect(total('internal', beside)).toEqual(['clean 2.000 = 2.000 min']);
     expect(total('governs', beside)).toEqual(['2.000 · 1.150 against 3.000 · 1.300']);
     expect(total('normal', beside)).toEqual(['1.000 + 0.000 + max(2.000, 3.000) = 4.000 min']);
+  });
+
+  it('adds up what readings and rating leave open, and says when more cycles cannot help', () => {
+    // Five cycles whose rated times are 99, 100, 101, 100, 100: s = 0.7071, t(0.975, 4) = 2.776, h = 0.878 %.
+    const steady = rows('load', [0.99, 1, 1.01, 1, 1]);
+    const one = { id: 's', title: 's', operator: 'K7', day: '2026-03-02', rows: steady };
+    const terms = { allowancePct: 15, basis: 'shift', machineAllowancePct: 0 } as const;
+    const { numbers } = totalWorking(
+      'uncertainty',
+      summariseStudy(steady),
+      timeWords.min,
+      analyseStudies([one], terms),
+    );
+    expect(numbers).toEqual([
+      'h is half the interval of the rated cycle at 95 %: ± 0.9 % from 5 whole cycles. It speaks of this person on this day.',
+      '√(0.9² + 5.0² + 0.0²) = ± 5.1 %',
+      'h is under half of the rating’s ± 5 %: more cycles will not help, a second operator will.',
+    ]);
   });
 });

@@ -1,4 +1,5 @@
 import '../study-paper.css';
+import '../study-print.css';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
 import { StandardOfPart } from './standard-of-part';
