@@ -1,5 +1,6 @@
 import type { BackupTools } from './application/backup/backup-tools';
 import { handOverFile } from './device/hand-over-file';
+import { localLastSeen } from './device/local-last-seen';
 import { webFolder } from './device/web-folder';
 import { webSecrets } from './device/web-secrets';
 import { backupFormat } from './exchange/backup-format';
@@ -18,6 +19,7 @@ export function copyingTools(): BackupTools {
     handOver: handOverFile,
     folder: webFolder(),
     snapshots: opfsSnapshots(),
+    lastSeen: localLastSeen,
     release: __RELEASE__,
   };
   return tools;

@@ -198,6 +198,7 @@ async function start(lock: WriterLock): Promise<void> {
       async reopen() {
         stopTending();
         await bench.rest();
+        upkeep.value = untended;
         // Records that came in may lie in any day.
         await (await summaries()).clear(null).catch(() => {});
         bench = await openBench();

@@ -16,4 +16,19 @@ export const lastingStorage: LastingStorage = {
       return null;
     }
   },
+  async roomBytes() {
+    try {
+      const { quota, usage } = (await navigator.storage?.estimate?.()) ?? {};
+      return quota === undefined ? null : Math.max(0, quota - (usage ?? 0));
+    } catch {
+      return null;
+    }
+  },
+  isForgetfulTab() {
+    // The property is Apple's own, and only the browsers of its tablets and phones have it.
+    const { standalone } = navigator as Navigator & { readonly standalone?: boolean };
+    return (
+      standalone === false && !matchMedia('(display-mode: standalone), (display-mode: fullscreen)').matches
+    );
+  },
 };

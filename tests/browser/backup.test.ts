@@ -7,6 +7,7 @@ import { Bench } from '../../src/application/bench';
 import type { Snapshot } from '../../src/application/ports/snapshot-store';
 import { addPerson } from '../../src/application/shop/add-person';
 import { handOverFile } from '../../src/device/hand-over-file';
+import { localLastSeen } from '../../src/device/local-last-seen';
 import { pageClock } from '../../src/device/page-clock';
 import { webFolder } from '../../src/device/web-folder';
 import { webSecrets } from '../../src/device/web-secrets';
@@ -51,6 +52,8 @@ async function shopOf(name: string, people: number) {
 afterEach(async () => {
   await (await navigator.storage.getDirectory()).removeEntry(SNAPSHOTS, { recursive: true }).catch(() => {});
 });
+
+const lastSeen = localLastSeen;
 
 describe('snapshots in the browser’s private file system', () => {
   const first: Snapshot = { generation: 1, day: '2026-03-02', records: 12 };
@@ -104,6 +107,7 @@ describe('snapshots in the browser’s private file system', () => {
       handOver: handOverFile,
       folder: null,
       release: '0',
+      lastSeen,
       snapshots: opfsSnapshots(SNAPSHOTS),
     };
     const taken = await takeSnapshot(bench, tools);
@@ -167,7 +171,7 @@ describe('a folder outside', () => {
     const { log, bench } = await shopOf('copied', 25);
     const folder = webFolder()!;
     await folder.choose();
-    const tools = { format, handOver: handOverFile, folder, release: '0', snapshots: null };
+    const tools = { format, handOver: handOverFile, folder, release: '0', snapshots: null, lastSeen };
     const before = await everything(log);
     const copy = await copyToFolder(bench, tools);
     expect(copy).toMatchObject({ ok: true, folder: 'outside-three', summary: { records: 25 } });
@@ -182,7 +186,7 @@ describe('a folder outside', () => {
 describe('a file for the person', () => {
   it('is gathered, locked, and opens again with the browser’s own cryptography', async () => {
     const { bench } = await shopOf('handed', 20);
-    const tools = { format, handOver: handOverFile, folder: null, release: '0', snapshots: null };
+    const tools = { format, handOver: handOverFile, folder: null, release: '0', snapshots: null, lastSeen };
     const ready = await prepareBackup(bench, tools, 'three blunt drills');
     expect(ready).toMatchObject({ ok: true, summary: { records: 20 } });
     if (!ready.ok) return;

@@ -96,6 +96,28 @@ describe('a shop’s copy', () => {
       .waitFor();
     await second.getByRole('button', { name: /^Look into it: the copy of/ }).waitFor({ timeout: 10_000 });
   });
+
+  it('inside the tablet brings back what is gone from every shelf, in two taps', async () => {
+    await second.goto(`${site.url}icon.svg`);
+    await second.evaluate(async () => {
+      await new Promise((resolve) => {
+        indexedDB.deleteDatabase('pacewright').onsuccess = resolve;
+      });
+      await (await navigator.storage.getDirectory()).removeEntry('pacewright-journal');
+    });
+    await second.goto(site.url);
+    await second.getByText(`${held.length} records that were on this tablet are gone.`).waitFor();
+    await tapButton(second, 'Restore …');
+    const take = second.getByRole('button', { name: 'Take it in' });
+    await take.waitFor();
+    await take.click();
+    await second.getByText(/taken in\. Everything that was here is as it was/).waitFor();
+    expect(await readOwnLog(second)).toEqual(held);
+    await second
+      .getByText(/on this tablet are gone/)
+      .first()
+      .waitFor({ state: 'detached' });
+  });
 });
 
 describe('the supervisor’s PIN', () => {

@@ -37,6 +37,21 @@ describe('a tablet whose storage refuses', () => {
     expect(await page.locator('.saving').getAttribute('data-state')).toBe('not-saved');
   });
 
+  it('short of room, or a tab that forgets, is warned of before a study starts and not elsewhere', async () => {
+    await page.addInitScript(() => {
+      StorageManager.prototype.estimate = async () => ({ quota: 90_000_000, usage: 41_000_000 });
+      Object.defineProperty(navigator, 'standalone', { get: () => false });
+    });
+    await page.goto(site.url);
+    await page.getByText('Who is at the station?').waitFor();
+    const little = page.getByText('Only 49.0 MB are left for records on this tablet.');
+    const forgetful = page.getByText(/This is a browser tab, and this browser deletes/);
+    expect(await little.or(forgetful).count()).toBe(0);
+    await page.goto(`${site.url}#/study/new`);
+    await little.waitFor();
+    await forgetful.waitFor();
+  });
+
   it('when it is full says not saved, goes on recording, and saves all in order when there is room', async () => {
     await page.goto(site.url);
     await beginFirstTurn(page, 'K7', 'M', '0:05');

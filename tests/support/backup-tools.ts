@@ -1,5 +1,6 @@
 import type { BackupTools } from '../../src/application/backup/backup-tools';
 import type { HandOver, ReadyFile } from '../../src/application/ports/hand-over';
+import type { LastSeen, Seen } from '../../src/application/ports/last-seen';
 import type { OutsideFolder } from '../../src/application/ports/outside-folder';
 import type { Snapshot, SnapshotStore } from '../../src/application/ports/snapshot-store';
 import { backupFormat } from '../../src/exchange/backup-format';
@@ -79,7 +80,19 @@ export class FakeHandOver implements HandOver {
   }
 }
 
+/** What was last seen, in memory. */
+export class FakeLastSeen implements LastSeen {
+  seen: Seen | null = null;
+  read() {
+    return this.seen;
+  }
+  set(seen: Seen) {
+    this.seen = seen;
+  }
+}
+
 export function fakeTools() {
+  const lastSeen = new FakeLastSeen();
   const folder = new FakeFolder();
   const snapshots = new FakeSnapshots();
   const handOver = new FakeHandOver();
@@ -88,9 +101,10 @@ export function fakeTools() {
     handOver,
     folder,
     snapshots,
+    lastSeen,
     release: '0.1.0',
   };
-  return { tools, folder, snapshots, handOver };
+  return { tools, folder, snapshots, handOver, lastSeen };
 }
 
 /** A byte in the middle is another. */

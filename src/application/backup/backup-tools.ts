@@ -1,5 +1,6 @@
 import type { BackupFormat } from '../ports/backup-format';
 import type { HandOver } from '../ports/hand-over';
+import type { LastSeen } from '../ports/last-seen';
 import type { OutsideFolder } from '../ports/outside-folder';
 import type { SnapshotStore } from '../ports/snapshot-store';
 
@@ -11,6 +12,8 @@ export interface BackupTools {
   readonly folder: OutsideFolder | null;
   /** Null where the browser cannot keep snapshots. */
   readonly snapshots: SnapshotStore | null;
+  /** What the log held when it was last looked at. */
+  readonly lastSeen: LastSeen;
   /** Release of the app, written into every backup. */
   readonly release: string;
 }

@@ -4,6 +4,7 @@ import type { Bench } from '../bench';
 import { checkNewestRecords } from '../records/check-records';
 import type { BackupTools } from './backup-tools';
 import { copyToFolder } from './copy-to-folder';
+import { countMissing } from './count-missing';
 import { problemOf } from './problem-of';
 import { readCopyAge } from './read-copy-age';
 import { takeSnapshot } from './take-snapshot';
@@ -12,7 +13,7 @@ import type { Upkeep } from './upkeep';
 const PERIOD_MS = 600_000;
 
 /**
- * Verifies the newest records once; then, whenever nothing is timed, takes the day's snapshot, copies into the
+ * Verifies the newest records once, and counts whether any are gone; then, whenever nothing is timed, takes the day's snapshot, copies into the
  * chosen folder what it lacks of finished work, and tells how old the last copy outside is.
  *
  * Must copy nothing while something is timed; then it only tells, every ten minutes, how old the copy is.
@@ -27,6 +28,7 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
   };
 
   const round = async () => {
+    tell({ missing: countMissing(await bench.log.count(), tools) });
     const snapshot = await takeSnapshot(bench, tools);
     if (snapshot.ok || snapshot.reason !== 'busy') tell({ snapshot });
     const age = await readCopyAge(bench);

@@ -8,10 +8,12 @@ export interface Upkeep {
   readonly copyAge: CopyAge | null;
   /** Breaks among the newest records of this tablet. */
   readonly breaks: readonly ChainBreak[];
+  /** Records that were here once and are not any more, until somebody settles it. */
+  readonly missing: number;
   /** What became of the last attempt at a daily snapshot; null before the first. */
   readonly snapshot: SnapshotOutcome | null;
   /** Why the last copy into the chosen folder was not made; empty when nothing stands against it. */
   readonly folderProblem: string;
 }
 
-export const untended: Upkeep = { copyAge: null, breaks: [], snapshot: null, folderProblem: '' };
+export const untended: Upkeep = { copyAge: null, breaks: [], missing: 0, snapshot: null, folderProblem: '' };

@@ -52,7 +52,7 @@ export const copiesWords = {
   },
   folder: {
     title: 'A folder for copies',
-    text: 'A shared drive or a memory card. A copy is written there by itself after every finished turn or study, one file a day.',
+    text: 'A shared drive or a memory card. A copy is written there by itself after every finished turn or study, one file a day. These copies are not locked: whoever can read the folder can read them. Lock those you make by hand.',
     choose: 'Choose a folder …',
     other: 'Choose another …',
     chosen: (name: string) => `Copies go to the folder “${name}”.`,
@@ -66,6 +66,11 @@ export const copiesWords = {
       `Nothing was written: the log holds ${records(count)}, and today’s copy there ${formatNumber(before)}. That copy was left as it is.`,
     noFolder: 'No folder is chosen.',
     failed: (problem: string) => `The folder could not be used (${problem}).`,
+  },
+  missing: {
+    text: (count: number) =>
+      `${counted(count, 'record that was', 'records that were')} on this tablet ${count === 1 ? 'is' : 'are'} gone. Take a copy in: the fullest one inside this tablet is looked into below, where there is one. One from outside may be fuller.`,
+    leave: 'Leave it so',
   },
   restore: {
     title: 'Restore a copy',

@@ -10,6 +10,9 @@ export const noticeWords = {
     'A newer release of Pacewright has opened these records in another tab. This tab records no more.',
   outdatedInReserve: 'What it could not save lies in reserve and comes to the records at the next start.',
   loadAgain: 'Load again',
+  missing: (count: number) =>
+    `${count} ${count === 1 ? 'record that was' : 'records that were'} on this tablet ${count === 1 ? 'is' : 'are'} gone.`,
+  restore: 'Restore …',
   updateWaits: 'A newer release is ready.',
   updateTake: 'Take it now',
   noAnswer: 'the storage of this tablet is not answering',

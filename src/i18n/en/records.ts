@@ -14,6 +14,7 @@ export const recordsWords = {
       tablet: 'This tablet’s name',
       copies: 'Copies on this tablet',
       lasting: 'Promise of the browser',
+      room: 'Room left',
       unsaved: 'Not saved',
     },
     holds: (turns: number, studies: number) =>
@@ -32,6 +33,7 @@ export const recordsWords = {
       unknown: 'this browser does not say',
     },
     ask: 'Ask the browser again',
+    noRoom: 'the browser does not say',
     askedInVain:
       'The browser said no again. It often says yes once the app is installed on the home screen, or has been used for a while.',
     unsaved: (count: number) => `${records(count)}, in memory only`,

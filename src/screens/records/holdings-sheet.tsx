@@ -1,7 +1,9 @@
 import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
 import { recordsWords } from '../../i18n/en/records';
 import { formatDay } from '../../i18n/format-day';
 import { formatNumber } from '../../i18n/format-number';
+import { formatSize } from '../../i18n/format-size';
 import { useApp } from '../app';
 import { LastingPromise } from './lasting-promise';
 import { useHoldings } from './use-holdings';
@@ -45,6 +47,9 @@ export function HoldingsSheet() {
           )}
           {state === 'not-saved' && <Row name={words.rows.unsaved}>{words.unsaved(unsaved)}</Row>}
           <Row name={words.rows.copies}>{words.copies[copies]}</Row>
+          <Row name={words.rows.room}>
+            <RoomLeft />
+          </Row>
           <Row name={words.rows.lasting}>
             <LastingPromise />
           </Row>
@@ -52,6 +57,15 @@ export function HoldingsSheet() {
       </table>
     </section>
   );
+}
+
+function RoomLeft() {
+  const { lastingStorage } = useApp();
+  const [bytes, setBytes] = useState<number | null>(null);
+  useEffect(() => {
+    lastingStorage.roomBytes().then(setBytes);
+  }, [lastingStorage]);
+  return <span class="number">{bytes === null ? words.noRoom : formatSize(bytes)}</span>;
 }
 
 function Row({ name, children }: { name: string; children: ComponentChildren }) {

@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { recordsWords } from '../../i18n/en/records';
 import { useApp } from '../app';
+import { StorageCautions } from '../shell/storage-cautions';
 
 const words = recordsWords.kept;
 
@@ -26,6 +27,7 @@ export function LastingPromise() {
         {isGranted === false && words.lasting.no}
         {isGranted === null && words.lasting.unknown}
       </p>
+      <StorageCautions />
       {isGranted === false && copies > 0 && (
         <div class="row">
           <button type="button" class="button" onClick={ask}>

@@ -6,6 +6,7 @@ import { useApp } from '../app';
 import { PinAsk } from '../latch/pin-ask';
 import { useLatch } from '../latch/use-latch';
 import { CheckedCopy } from './checked-copy';
+import { MissingRecords } from './missing-records';
 import { RestoreOutcomeNote } from './restore-outcome-note';
 import { restored } from './restored';
 import { SnapshotList } from './snapshot-list';
@@ -14,7 +15,7 @@ const words = copiesWords.restore;
 
 /** A copy from outside, or one of the tablet's own, looked into and then taken in or left. */
 export function RestoreSection({ copying }: { copying: () => Promise<BackupTools> }) {
-  const { isReadOnly } = useApp();
+  const { isReadOnly, upkeep } = useApp();
   const isShut = useLatch();
   const [chosen, setChosen] = useState<{ source: BackupSource; name: string; at: number } | null>(null);
   const isOff = isReadOnly || isShut;
@@ -27,6 +28,7 @@ export function RestoreSection({ copying }: { copying: () => Promise<BackupTools
     <section class="stack records-restore" aria-labelledby="records-restore-title">
       <h2 id="records-restore-title">{words.title}</h2>
       <p class="quiet">{words.text}</p>
+      {upkeep.value.missing > 0 && <MissingRecords copying={copying} look={look} isOff={isOff} />}
       <PinAsk />
       <div class="row">
         <label class={`button records-file ${isOff ? 'records-off' : ''}`}>

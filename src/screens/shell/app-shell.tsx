@@ -21,8 +21,14 @@ interface Props {
 /** The frame around every screen: where one is, what is saved, and the screens. */
 export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   const app = useApp();
-  const { screen } = app.route.value;
-  const Notices = useLazy(app.isDemo || app.isReadOnly || takeUpdate !== null, loadNotices);
+  const isKept = app.tablet.value.isKept && app.bench.shop.value.isLatched && !app.isUnlatched.value;
+  const screen = isKept ? 'pace' : app.route.value.screen;
+  const [isAsked, setAsked] = useState(false);
+  const Tablet = useLazy(isAsked, loadTablet);
+  const Notices = useLazy(
+    app.isDemo || app.isReadOnly || takeUpdate !== null || app.upkeep.value.missing > 0,
+    loadNotices,
+  );
   const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);
 
   useEffect(() => {

@@ -16,6 +16,7 @@ export function Notices({ takeUpdate }: { takeUpdate: (() => void) | null }) {
         </div>
       )}
       {app.isOutdated ? <OutdatedNotice /> : app.isReadOnly && <ReadOnlyNotice />}
+      {app.upkeep.value.missing > 0 && app.route.value.screen !== 'records' && <MissingNotice />}
       {takeUpdate && <UpdateNotice take={takeUpdate} />}
     </>
   );
@@ -45,6 +46,19 @@ function OutdatedNotice() {
       </span>
       <button type="button" class="button" onClick={() => location.reload()}>
         {words.loadAgain}
+      </button>
+    </div>
+  );
+}
+
+/** The log came back with less than it had. */
+function MissingNotice() {
+  const { upkeep, go } = useApp();
+  return (
+    <div class="notice-strip" role="alert">
+      {words.missing(upkeep.value.missing)}
+      <button type="button" class="button" onClick={() => go('records')}>
+        {words.restore}
       </button>
     </div>
   );

@@ -6,8 +6,9 @@ import { routeHash } from '../route';
 /** One quiet line in the frame when the records want something: damage first, then a copy that is due. */
 export function UpkeepMark() {
   const { upkeep, isDemo } = useApp();
-  const { copyAge, breaks, snapshot } = upkeep.value;
-  const isCollapsed = snapshot?.ok === false && snapshot.reason === 'count-collapsed';
+  const { copyAge, breaks, missing, snapshot } = upkeep.value;
+  // The strip above says more of what is missing.
+  const isCollapsed = missing === 0 && snapshot?.ok === false && snapshot.reason === 'count-collapsed';
   const said =
     breaks.length > 0
       ? words.broken

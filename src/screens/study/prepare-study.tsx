@@ -6,6 +6,7 @@ import { study } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
+import { StorageCautions } from '../shell/storage-cautions';
 import { ChoiceRow } from './choice-row';
 import { draftFaults } from './draft-faults';
 import { FoldedSection } from './folded-section';
@@ -93,6 +94,7 @@ export function PrepareStudy() {
           {words.back}
         </button>
       </div>
+      <StorageCautions />
       <section class="stack" aria-labelledby="study-part">
         <h2 id="study-part">{words.part}</h2>
         <PartChooser part={draft.part} onChoose={choosePart} />

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
+import { settleMissing } from '../../../src/application/backup/count-missing';
 import { tendRecords } from '../../../src/application/backup/tend-records';
 import { type Upkeep, untended } from '../../../src/application/backup/upkeep';
 import { Bench } from '../../../src/application/bench';
@@ -104,6 +105,30 @@ describe('the upkeep of the records', () => {
     await settled();
     expect(upkeep.value.snapshot).toMatchObject({ ok: false, reason: 'count-collapsed', records: 1 });
     expect(snapshots.kept).toHaveLength(kept);
+  });
+
+  it('tells how many records are gone since it last looked, whatever comes after, until somebody settles it', async () => {
+    const { tools, lastSeen, clock, stop } = await tended();
+    expect(lastSeen.seen).toEqual({ records: 2, missing: 0 });
+    stop();
+    const look = async (log: InMemoryRecordLog) => {
+      const bench = await Bench.open(log, clock);
+      const upkeep = signal<Upkeep>(untended);
+      const end = tendRecords(bench, { ...tools, snapshots: null }, upkeep);
+      await settled();
+      const { missing } = upkeep.value;
+      end();
+      return { bench, missing };
+    };
+    const wiped = new InMemoryRecordLog('another');
+    const { bench, missing } = await look(wiped);
+    expect(missing).toBe(2);
+    for (const code of ['K1', 'K2', 'K3']) addPerson(bench, code);
+    await settled();
+    expect((await look(wiped)).missing).toBe(2);
+    settleMissing(tools);
+    expect((await look(wiped)).missing).toBe(0);
+    expect(lastSeen.seen).toEqual({ records: 3, missing: 0 });
   });
 
   it('shows a break among the newest records', async () => {
