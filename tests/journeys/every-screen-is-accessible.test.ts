@@ -93,6 +93,17 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
       await tap(page, page.getByRole('main').getByRole('link').first());
       await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
       await holds();
+      for (const place of ['new', 'standard-data', 'paper']) {
+        await page.goto(`${site.url}#/demo/study/${place}`);
+        await page.waitForTimeout(500);
+        await holds();
+      }
+      await page.goto(`${site.url}#/demo/study`);
+      const standard = page.getByRole('link', { name: /^Standard of/ }).first();
+      await standard.scrollIntoViewIfNeeded();
+      await tap(page, standard);
+      await page.getByRole('heading', { name: 'Analysis of studies' }).waitFor();
+      await holds();
       for (const tab of ['What if', 'Lead time', 'People and machines']) {
         await tap(page, page.getByRole('link', { name: 'Cell', exact: true }));
         await tap(page, page.getByRole('button', { name: tab }));

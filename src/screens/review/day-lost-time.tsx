@@ -1,10 +1,13 @@
 import { AmountBar } from '../../charts/amount-bar';
+import type { LostCost } from '../../domain/day/lost-cost';
 import type { DayReview } from '../../domain/day/review-day';
 import { NOT_STATED } from '../../domain/turn/turn';
 import { ledger } from '../../i18n/en/ledger';
 import { review } from '../../i18n/en/review';
+import { reviewDayMore } from '../../i18n/en/review-day-more';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { clockFace } from '../../i18n/format-duration';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { Figure } from './figure';
 import { reasonName } from './reason-name';
 import type { Working } from './working';
@@ -12,8 +15,18 @@ import type { Working } from './working';
 const words = review.lost;
 const BAR_PX = 110;
 
+interface Props {
+  readonly day: DayReview;
+  /** What the same stoppages cost in output, where that is known. */
+  readonly costs: readonly LostCost[];
+  readonly open: (working: Working) => void;
+}
+
 /** Time stopped by reason, as a column of bars; what nobody explained is last, and in outline. */
-export function DayLostTime({ day, open }: { day: DayReview; open: (working: Working) => void }) {
+export function DayLostTime({ day, costs, open }: Props) {
+  // A column that says the same as the one beside it says nothing.
+  const isCheaper = costs.some(({ lostMs, costMs }) => lostMs - costMs >= 1_000);
+  const costOf = (reason: string) => costs.find((each) => each.reason === reason)?.costMs ?? 0;
   const most = Math.max(0, ...day.lost.map(({ lostMs }) => lostMs));
   const besides = (['set-up', 'planned-break'] as const).filter((category) => day.seconds[category] > 0);
   return (
@@ -29,6 +42,7 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
               <th scope="col" class="words" colSpan={2}>
                 {words.time}
               </th>
+              {isCheaper && <th scope="col">{reviewDayMore.cost.cost}</th>}
               <th scope="col">{words.count}</th>
             </tr>
           </thead>
@@ -59,6 +73,7 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
                     {time(lost.seconds)}
                   </Figure>
                 </td>
+                {isCheaper && <td>{roundedClockFace(costOf(lost.reason))}</td>}
                 <td>{lost.count}</td>
               </tr>
             ))}
@@ -68,6 +83,7 @@ export function DayLostTime({ day, open }: { day: DayReview; open: (working: Wor
               <td>{words.all}</td>
               <td />
               <td>{time(day.lost.reduce((sum, { seconds }) => sum + seconds, 0))}</td>
+              {isCheaper && <td>{roundedClockFace(costs.reduce((sum, { costMs }) => sum + costMs, 0))}</td>}
               <td>{day.lost.reduce((sum, { count }) => sum + count, 0)}</td>
             </tr>
           </tfoot>

@@ -36,7 +36,7 @@ export function OneDay({ day, turns, days, book, open }: Props) {
       {summary && summary.good > 0 && <DayFairness day={summary} days={days} />}
       {day.elapsedMs > 0 && (
         <div class="review-time">
-          <DayLostTime day={day} open={open} />
+          <DayLostTime day={day} costs={summary?.lost ?? []} open={open} />
           <DayLedger day={day} open={open} />
         </div>
       )}
