@@ -119,6 +119,8 @@ async function tablet(count) {
   await openReview();
   const began = performance.now();
   await page.getByRole('heading', { name: 'Parts of the day' }).waitFor();
+  // The sums of the first weeks are there when there is something to save.
+  await page.getByRole('heading', { name: 'Out of the tablet' }).waitFor();
   for (const longer of ['Read a quarter of a year', 'Read a year']) {
     const button = page.getByRole('button', { name: longer });
     if (await button.isVisible()) await button.click();

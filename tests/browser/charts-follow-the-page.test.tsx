@@ -49,7 +49,6 @@ describe('the charts of Review', () => {
             values={values}
             stretches={daysRun(values, [])}
             days={[]}
-            notes={[]}
             changes={[]}
           >
             {null}

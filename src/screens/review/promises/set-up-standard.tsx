@@ -5,6 +5,8 @@ import { type ReviewBook, setUpStandardAt } from '../../../domain/weeks/review-b
 import { promisesWords } from '../../../i18n/en/promises';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
+import { PinAsk } from '../../latch/pin-ask';
+import { useLatch } from '../../latch/use-latch';
 
 const words = promisesWords.setUp;
 
@@ -13,6 +15,7 @@ export function SetUpStandard({ book }: { book: ReviewBook }) {
   const { bench, isReadOnly } = useApp();
   const [typed, setTyped] = useState('');
   const standardMs = setUpStandardAt(book, Number.MAX_SAFE_INTEGER);
+  const isShut = useLatch();
   const read = readTargetTime(typed);
   const save = (event: Event) => {
     event.preventDefault();
@@ -25,10 +28,11 @@ export function SetUpStandard({ book }: { book: ReviewBook }) {
       <summary>
         <h2>{words.title}</h2>
       </summary>
+      <PinAsk />
       <form class="stack review-form" onSubmit={save}>
         <p>{standardMs === null ? words.none : words.now(roundedClockFace(standardMs))}</p>
         {!isReadOnly && (
-          <>
+          <fieldset class="stack latch-hold" disabled={isShut}>
             <label class="field">
               <span>{words.label}</span>
               <input value={typed} onInput={(event) => setTyped(event.currentTarget.value)} />
@@ -39,7 +43,7 @@ export function SetUpStandard({ book }: { book: ReviewBook }) {
                 {words.save}
               </button>
             </div>
-          </>
+          </fieldset>
         )}
         <p class="small quiet">{words.note}</p>
       </form>

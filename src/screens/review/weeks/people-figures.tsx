@@ -8,6 +8,8 @@ import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
 import { useApp } from '../../app';
+import { PinAsk } from '../../latch/pin-ask';
+import { useLatch } from '../../latch/use-latch';
 
 const words = reviewWeeks.people;
 
@@ -17,6 +19,7 @@ export function PeopleFigures({ days, book }: { days: readonly DaySummary[]; boo
   const [purpose, setPurpose] = useState('');
   const [by, setBy] = useState('');
   const [shown, setShown] = useState<{ purpose: string; figures: readonly PersonFigure[] } | null>(null);
+  const isShut = useLatch();
   const [newest, oldest] = [days[0]!.day, days.at(-1)!.day];
   if (isReadOnly) return null;
   const show = async (event: Event) => {
@@ -42,25 +45,32 @@ export function PeopleFigures({ days, book }: { days: readonly DaySummary[]; boo
             </div>
           </>
         ) : (
-          <form class="stack review-form" onSubmit={show}>
-            <label class="field">
-              <span>{words.purpose}</span>
-              <input
-                value={purpose}
-                maxLength={200}
-                onInput={(event) => setPurpose(event.currentTarget.value)}
-              />
-            </label>
-            <label class="field">
-              <span>{words.by}</span>
-              <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
-            </label>
-            <div class="row">
-              <button type="submit" class="button" disabled={purpose.trim() === '' || by.trim() === ''}>
-                {words.show}
-              </button>
-            </div>
-          </form>
+          <>
+            <PinAsk />
+            <form class="stack review-form" onSubmit={show}>
+              <label class="field">
+                <span>{words.purpose}</span>
+                <input
+                  value={purpose}
+                  maxLength={200}
+                  onInput={(event) => setPurpose(event.currentTarget.value)}
+                />
+              </label>
+              <label class="field">
+                <span>{words.by}</span>
+                <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
+              </label>
+              <div class="row">
+                <button
+                  type="submit"
+                  class="button"
+                  disabled={isShut || purpose.trim() === '' || by.trim() === ''}
+                >
+                  {words.show}
+                </button>
+              </div>
+            </form>
+          </>
         )}
         {book.looksAtPeople.length > 0 && (
           <>

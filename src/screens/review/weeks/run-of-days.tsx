@@ -3,14 +3,12 @@ import { RunChart } from '../../../charts/run-chart';
 import type { DaySummary } from '../../../domain/day/summarise-day';
 import type { RunStretch } from '../../../domain/weeks/days-run';
 import { meanChartAlarms } from '../../../domain/weeks/mean-chart-alarms';
-import type { DayNote } from '../../../domain/weeks/review-book';
 import type { RunFigure, RunValue } from '../../../domain/weeks/run-figures';
 import { reviewWeeks as words } from '../../../i18n/en/review-weeks';
 import { dayParts, formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
 import { useWidth } from '../use-width';
 import { axisText, isTime, valueText } from './figure-text';
-import { RunTable } from './run-table';
 
 interface Change {
   readonly day: string;
@@ -24,7 +22,6 @@ interface Props {
   readonly values: readonly RunValue[];
   readonly stretches: readonly RunStretch[];
   readonly days: readonly DaySummary[];
-  readonly notes: readonly DayNote[];
   /** What changed on which day. */
   readonly changes: readonly Change[];
   /** The choice of what to follow: between the sentence and the picture. */
@@ -32,7 +29,7 @@ interface Props {
 }
 
 /** A figure day by day: what it says in one sentence, then the run with its limits. */
-export function RunOfDays({ figure, name, values, stretches, days, notes, changes, children }: Props) {
+export function RunOfDays({ figure, name, values, stretches, days, changes, children }: Props) {
   const { ref, width } = useWidth();
   const newest = stretches.at(-1);
   const sentence = newest ? inWords(figure, name, newest) : words.sentence.none;
@@ -68,7 +65,6 @@ export function RunOfDays({ figure, name, values, stretches, days, notes, change
           {wolf && wolf.alarms > 0 && words.wolf(wolf.alarms, wolf.days)}
         </p>
       )}
-      <RunTable figure={figure} values={values} stretches={stretches} notes={notes} />
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { DayNotes } from './day-notes';
 import { LostPareto } from './lost-pareto';
 import { PeopleFigures } from './people-figures';
 import { RunOfDays } from './run-of-days';
+import { RunTable } from './run-table';
 import { WrongStandards } from './wrong-standards';
 
 const ofAllParts = ['efficiency', 'per-good', 'first-pass'] as const;
@@ -30,19 +31,19 @@ export function WeeksPlace({ days, book }: PlaceProps) {
     ...noted.map(({ day, text }) => ({ day, text })),
   ];
   const values = runFigures(days, figure);
+  const stretches = daysRun(
+    values,
+    changes.map(({ day }) => day),
+  );
   return (
     <>
       <RunOfDays
         figure={figure}
         name={name}
         values={values}
-        stretches={daysRun(
-          values,
-          changes.map(({ day }) => day),
-        )}
+        stretches={stretches}
         changes={changes}
         days={days}
-        notes={book.notes}
       >
         <fieldset class="choices review-parts no-print">
           <legend class="visually-hidden">{words.figure}</legend>
@@ -71,6 +72,7 @@ export function WeeksPlace({ days, book }: PlaceProps) {
           ))}
         </fieldset>
       </RunOfDays>
+      <RunTable figure={figure} values={values} stretches={stretches} notes={book.notes} />
       <LostPareto days={sinceLastChange(days, book)} />
       <WrongStandards days={days} />
       <DayNotes days={days} notes={book.notes} />
