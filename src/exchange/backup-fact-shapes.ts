@@ -90,6 +90,7 @@ const heading: Fields<StudyHeading> = {
   plan: optional(text),
   plannedCycles: optional(count),
   sizes: optional(listOf(size)),
+  clockStepMs: optional(positive),
 };
 
 const rowFields = exactly<StudyRow>({
@@ -135,9 +136,10 @@ const shopFacts: FieldsByKind<ShopFact> = {
   'target-set': {
     part: text,
     targetMs: orNull(positive),
-    source: oneOf('typed', 'standard'),
+    source: oneOf('typed', 'standard', 'takt'),
     study: optional(text),
   },
+  'tapping-set': { part: text, tapping: oneOf('each-part', 'start-stop', 'elements') },
   'method-revised': { part: text, elements: listOf(element), partsPerCycle: positive, conditions: text },
   'part-sized': { part: text, sizes: listOf(size) },
   'standard-issued': {

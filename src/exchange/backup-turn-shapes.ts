@@ -30,6 +30,9 @@ const partInHand: Fields<PartInHand> = {
   partCode: text,
   targetMs: orNull(positive),
   partsPerTap: optional(count),
+  targetSource: optional(oneOf('typed', 'standard', 'takt')),
+  tapping: optional(oneOf('start-stop', 'elements')),
+  elements: optional(listOf(text)),
 };
 
 /** What a fact of a turn holds. */
@@ -39,10 +42,13 @@ export const turnFacts: FieldsByKind<TurnFact> = {
     person: text,
     ...partInHand,
     enteredLater: optional(enteredLaterShape),
+    clockStepMs: optional(positive),
   },
   'part-done': { ...partInHand, touchMs: optional(notNegative) },
   'part-changed': { ...partInHand, before: optional(oneOf('asked')) },
   'part-judged': { partDone: text, outcome: oneOf('good', 'rework', 'scrap'), defect: optional(text) },
+  'part-begun': {},
+  'element-done': { element: text },
   stopped: {},
   resumed: {},
   'stoppage-explained': {
@@ -67,7 +73,7 @@ export const turnFacts: FieldsByKind<TurnFact> = {
   },
   'tap-counted': { tap: text, by },
   'tap-left-out': { tap: text, by },
-  'cycle-judged': { partDone: text, as: oneOf('one-part', 'two-parts', 'interrupted'), by },
+  'cycle-judged': { partDone: text, as: oneOf('one-part', 'two-parts', 'interrupted', 'first-off'), by },
   'part-confirmed': { partDone: text, by },
   'person-confirmed': { gap: text, by },
   'part-recoded': { partDone: listOf(text), ...partInHand, by: text, why: text },
@@ -91,6 +97,7 @@ export const turnFacts: FieldsByKind<TurnFact> = {
   'part-taken-back': { partDone: text, by: text },
   'person-changed': { person: text },
   'learning-noted': { person: text, parts: notNegative },
+  'parts-wanted': { parts: orNull(count) },
   'parts-counted': { count: notNegative, by },
   'shift-planned': { breaks: listOf(wallStretch), endsWallMs: orNull(number) },
   'break-answered': {

@@ -80,11 +80,16 @@ const shopFacts: ByKind<ShopFact> = {
       kind: fc.constant('target-set'),
       part: key,
       targetMs,
-      source: fc.constantFrom('typed', 'standard'),
+      source: fc.constantFrom('typed', 'standard', 'takt'),
       study: key,
     },
     { requiredKeys: ['kind', 'part', 'targetMs', 'source'], noNullPrototype: true },
   ),
+  'tapping-set': fc.record({
+    kind: fc.constant('tapping-set'),
+    part: key,
+    tapping: fc.constantFrom('each-part', 'start-stop', 'elements'),
+  }),
   'method-revised': fc.record({
     kind: fc.constant('method-revised'),
     part: key,
@@ -209,6 +214,12 @@ const shopFacts: ByKind<ShopFact> = {
   'pin-accepted': empty('pin-accepted'),
 };
 
+const tapped = {
+  targetSource: fc.constantFrom('typed', 'standard', 'takt'),
+  tapping: fc.constantFrom('start-stop', 'elements'),
+  elements: fc.array(text, { maxLength: 3 }),
+} as const;
+
 const turnFacts: ByKind<TurnFact> = {
   'turn-started': fc.record(
     {
@@ -234,9 +245,15 @@ const turnFacts: ByKind<TurnFact> = {
     { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
   ),
   'part-changed': fc.record(
-    { kind: fc.constant('part-changed'), ...inHand, before: fc.constant('asked') },
+    { kind: fc.constant('part-changed'), ...inHand, ...tapped, before: fc.constant('asked') },
     { requiredKeys: ['kind', 'part', 'partCode', 'targetMs'], noNullPrototype: true },
   ),
+  'part-begun': empty('part-begun'),
+  'element-done': fc.record({ kind: fc.constant('element-done'), element: text }),
+  'parts-wanted': fc.record({
+    kind: fc.constant('parts-wanted'),
+    parts: fc.option(fc.integer({ min: 1, max: 99 })),
+  }),
   'part-judged': fc.record(
     {
       kind: fc.constant('part-judged'),
@@ -287,7 +304,7 @@ const turnFacts: ByKind<TurnFact> = {
   'cycle-judged': fc.record({
     kind: fc.constant('cycle-judged'),
     partDone: key,
-    as: fc.constantFrom('one-part', 'two-parts', 'interrupted'),
+    as: fc.constantFrom('one-part', 'two-parts', 'interrupted', 'first-off'),
     by: text,
   }),
   'part-confirmed': fc.record({ kind: fc.constant('part-confirmed'), partDone: key }),

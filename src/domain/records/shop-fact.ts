@@ -3,6 +3,7 @@ import type { ShiftCalendar } from '../shop/shift-calendar';
 import type { LedgerCategory } from '../turn/ledger-category';
 import type { ReviewFact } from './review-fact';
 import type { StandardFact } from './standard-fact';
+import type { Tapping, TargetSource } from './turn-fact';
 
 /** Facts about the shop itself: what it makes, how, at what pace, and why work stops. */
 export type ShopFact =
@@ -14,10 +15,12 @@ export type ShopFact =
       readonly part: string;
       /** Milliseconds a part; null takes the target away. */
       readonly targetMs: number | null;
-      readonly source: 'typed' | 'standard';
+      readonly source: TargetSource;
       /** The study whose standard time the target is. */
       readonly study?: string;
     }
+  /** How the part is tapped at the station. */
+  | { readonly kind: 'tapping-set'; readonly part: string; readonly tapping: Tapping }
   | {
       readonly kind: 'method-revised';
       readonly part: string;

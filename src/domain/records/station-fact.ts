@@ -15,6 +15,8 @@ export type StationFact =
     }
   /** So many parts of this person from here on are made while learning; 0 ends it. */
   | { readonly kind: 'learning-noted'; readonly person: string; readonly parts: number }
+  /** Good parts that are wanted in this turn; null takes it back. A later one replaces it. */
+  | { readonly kind: 'parts-wanted'; readonly parts: number | null }
   /** Parts of the turn as somebody counted them by hand. Without `by` it was said at the station. */
   | { readonly kind: 'parts-counted'; readonly count: number; readonly by?: string };
 

@@ -9,7 +9,19 @@ export interface PartInHand {
   readonly targetMs: number | null;
   /** Parts that are finished together and tapped once; left out for one. */
   readonly partsPerTap?: number;
+  /** What the target is; left out by older records, and where there is none. */
+  readonly targetSource?: TargetSource;
+  /** How it is tapped; left out for once a part, from the end of one to the end of the next. */
+  readonly tapping?: Exclude<Tapping, 'each-part'>;
+  /** Names of the elements in their order, where each of them is tapped. */
+  readonly elements?: readonly string[];
 }
+
+/** A target is typed, a study's standard time, or what calendar and demand leave for a part. */
+export type TargetSource = 'typed' | 'standard' | 'takt';
+
+/** Once a part; at its start and its end, for the time that hands are on it; or at the end of every element. */
+export type Tapping = 'each-part' | 'start-stop' | 'elements';
 
 export type PartOutcome = 'good' | 'rework' | 'scrap';
 
@@ -21,6 +33,8 @@ export type TurnFact =
       readonly person: string;
       /** Nobody tapped: the turn was written down afterwards, and this is all of it. */
       readonly enteredLater?: EnteredLater;
+      /** The steps of the browser's clock in milliseconds, where they are long (COARSE_STEP_MS). */
+      readonly clockStepMs?: number;
     } & PartInHand)
   | ({
       readonly kind: 'part-done';
@@ -42,6 +56,10 @@ export type TurnFact =
       readonly outcome: PartOutcome;
       readonly defect?: string;
     }
+  /** Hands are on the next part from here on, where start and end are tapped. */
+  | { readonly kind: 'part-begun' }
+  /** The element in hand ends here; the last one of a part ends with the part. */
+  | { readonly kind: 'element-done'; readonly element: string }
   | { readonly kind: 'stopped' }
   | { readonly kind: 'resumed' }
   | {
@@ -100,7 +118,8 @@ export type AnswerFact = { readonly by?: string } & (
   | {
       readonly kind: 'cycle-judged';
       readonly partDone: string;
-      readonly as: 'one-part' | 'two-parts' | 'interrupted';
+      /** The first piece after a set-up is made to be checked: a part done, and its time set-up. */
+      readonly as: 'one-part' | 'two-parts' | 'interrupted' | 'first-off';
     }
   /** What the time between the last part and a change of part was. */
   | { readonly kind: 'change-explained'; readonly change: string; readonly as: BeforeChange }

@@ -39,6 +39,8 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
         targetSource: fact.targetMs === null ? null : fact.source,
         targetStudy: fact.targetMs === null ? null : (fact.study ?? null),
       }));
+    case 'tapping-set':
+      return changePart(fact.part, (part) => ({ ...part, tapping: fact.tapping }));
     case 'method-revised':
       return changePart(fact.part, (part) => ({
         ...part,
@@ -85,6 +87,7 @@ function newPart(id: string, code: string, name: string): Part {
     targetMs: null,
     targetSource: null,
     targetStudy: null,
+    tapping: 'each-part',
     methods: [],
   };
 }

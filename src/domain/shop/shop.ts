@@ -1,4 +1,5 @@
 import type { StopReason } from '../records/shop-fact';
+import type { Tapping, TargetSource } from '../records/turn-fact';
 import type { ElementDefinition } from './element-definition';
 import type { ShiftCalendar } from './shift-calendar';
 
@@ -30,9 +31,10 @@ export interface Part {
   readonly retired: boolean;
   /** Milliseconds a part; null when the shop has set none. */
   readonly targetMs: number | null;
-  readonly targetSource: 'typed' | 'standard' | null;
+  readonly targetSource: TargetSource | null;
   /** The study whose standard time the target is; null for any other target. */
   readonly targetStudy: string | null;
+  readonly tapping: Tapping;
   /** Oldest first; a revision never changes once it is written. */
   readonly methods: readonly MethodRevision[];
 }

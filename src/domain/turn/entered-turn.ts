@@ -42,6 +42,7 @@ export function enteredTurn(
       touchMs: null,
       outcome,
       defect: '',
+      steps: [],
       isUnbroken: false,
       hasOpenGap: false,
       isEntered: true,

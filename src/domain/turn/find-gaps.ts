@@ -16,6 +16,8 @@ export const SHORTEST_GAP_MS = 10_000;
 /** What moves a turn on, or tells of the clocks. All else may be said from anywhere, at any time. */
 const presentKinds = new Set([
   'turn-started',
+  'part-begun',
+  'element-done',
   'part-done',
   'part-changed',
   'person-changed',

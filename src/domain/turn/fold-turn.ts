@@ -61,6 +61,10 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const breaks = spannedBreaks(ledger, parts, planned, remarks.workedBreaks);
   const spansBreak = new Set(breaks.map(({ key }) => key));
   const netTimesMs = netTimes(ledger, parts);
+  for (const [place, { key }] of parts.entries()) {
+    if (remarks.cycles.get(key) === 'first-off')
+      netTimesMs[place] = netTimes(ledger, [parts[place]!], 'set-up')[0]!;
+  }
   const judged = judgeCycles(parts, netTimesMs, remarks, spansBreak);
   const wrong = wrongParts(judged, partsNamed(valid), remarks.confirmedParts);
   const isWrong = new Set(wrong.flatMap(({ suggestion }) => suggestion.partsDone));
@@ -99,6 +103,9 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     confirmedParts: remarks.confirmedParts,
     partBeganAtMs: building.partBeganAtMs,
     partStoppedMs: building.partStoppedMs,
+    isPartBegun: building.isPartBegun,
+    stepsDone: building.steps.length,
+    wantedParts: remarks.wantedParts,
     partGapMs: building.partGapMs,
     undoable: building.undoable,
     lastStamp: enteredLater ? later(first.stamp, enteredLater.lastedMs) : last.record.stamp,

@@ -26,8 +26,8 @@ export function judgeCycles(
     const { key, isEntered, touchMs } = tapped;
     const as = remarks.recoded.get(key) ?? tapped;
     const together = as.partsPerTap ?? 1;
-    const netMs = touchMs ?? netTimesMs[place]!;
     const said = remarks.cycles.get(key);
+    const netMs = touchMs ?? netTimesMs[place]!;
     const kind = `${as.part} ${together}`;
     const usual = recent.get(kind) ?? [];
     const canBeLong = said === undefined && touchMs === null && tapped.isUnbroken;
@@ -39,7 +39,8 @@ export function judgeCycles(
           ? 'two-parts'
           : null;
     const setAside = remarks.setAside.get(key) ?? '';
-    const isCounted = doubt === null && said !== 'interrupted' && setAside === '' && !isEntered;
+    const isCounted =
+      doubt === null && said !== 'interrupted' && said !== 'first-off' && setAside === '' && !isEntered;
     // Named one by one: a tap is read with every tap after it, and spreading it would take ten times as long.
     const cycle: Cycle = {
       key,
@@ -57,6 +58,7 @@ export function judgeCycles(
       isCounted,
       together,
       doubt,
+      steps: tapped.steps,
       setAside,
       reworkMs: 0,
       isLearning: false,

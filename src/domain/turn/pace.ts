@@ -39,7 +39,9 @@ export function pace(turn: Turn, now: Stamp): Pace {
   const nowMs = turn.status === 'ended' ? turn.lastAtMs : turn.lastAtMs + elapsedMs(turn.lastStamp, now);
   const open = turn.status === 'stopped' ? turn.stoppages.at(-1)! : null;
   const runningUntilMs = open ? open.fromMs : nowMs;
-  const partElapsedMs = Math.max(0, runningUntilMs - turn.partBeganAtMs - turn.partStoppedMs);
+  const partElapsedMs = turn.isPartBegun
+    ? Math.max(0, runningUntilMs - turn.partBeganAtMs - turn.partStoppedMs)
+    : 0;
 
   const { cycles, ledger } = ownOfTurn(turn);
   const measured = cycles.filter(({ targetMs, isCounted }) => isCounted && targetMs !== null);

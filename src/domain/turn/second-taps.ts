@@ -48,7 +48,7 @@ export function secondTaps(
     } else if (fact.kind === 'stoppage-explained' && standing.at(-1)?.isResumed) {
       // Somebody has said why in between: the next tap is meant.
       standing.pop();
-    } else if (fact.kind === 'turn-started' || fact.kind === 'resumed') {
+    } else if (fact.kind === 'turn-started' || fact.kind === 'resumed' || fact.kind === 'part-begun') {
       standing.push({ key, atMs, run, isBegin: true, isResumed: fact.kind === 'resumed' });
     }
   }

@@ -4,15 +4,25 @@ import { recordKey } from '../records/record-key';
 import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
 import { type Gap, SHORTEST_GAP_MS } from './find-gaps';
-import type { PartTapped } from './part-tapped';
+import type { PartTapped, Step } from './part-tapped';
 import { type PersonSpan, whose } from './people-line';
 import { type LedgerSpan, NOT_STATED, type Stoppage, type Stretch, type Turn } from './turn';
 import type { TurnRemarks } from './turn-remarks';
 
 /** What Undo may take back: the taps that move the turn on. */
-const undoableKinds = new Set(['part-done', 'part-changed', 'person-changed', 'stopped', 'resumed']);
+const undoableKinds = new Set([
+  'part-begun',
+  'element-done',
+  'part-done',
+  'part-changed',
+  'person-changed',
+  'stopped',
+  'resumed',
+]);
 /** Nobody stays away this long without the question who came back. */
 const LONG_GAP_MS = 600_000;
+/** A finger that bounces ends no second element, and begins no part. */
+const BOUNCE_MS = 300;
 
 /** Time of the part in hand. `work` is cycle time once the part is done, unaccounted if it never is. */
 type Piece = { readonly isWork: boolean; readonly span: LedgerSpan };
@@ -26,6 +36,8 @@ export class TurnBuilder {
   partBeganAtMs = 0;
   partStoppedMs = 0;
   partGapMs = 0;
+  isPartBegun: boolean;
+  steps: Step[] = [];
   readonly parts: PartTapped[] = [];
   readonly stoppages: Stoppage[] = [];
   readonly ledger: LedgerSpan[] = [];
@@ -43,6 +55,7 @@ export class TurnBuilder {
     private readonly remarks: TurnRemarks,
   ) {
     this.inHand = plainPart(start);
+    this.isPartBegun = isBegunByItself(this.inHand);
   }
 
   take(placed: PlacedRecord): void {
@@ -64,6 +77,14 @@ export class TurnBuilder {
         this.resume(atMs);
         this.closeStretch(atMs);
         this.finishPart(placed, fact, key);
+        break;
+      case 'part-begun':
+        this.beginByTap(atMs);
+        break;
+      case 'element-done':
+        if (atMs - (this.steps.at(-1)?.toMs ?? this.partBeganAtMs) >= BOUNCE_MS) {
+          this.steps.push({ element: fact.element, toMs: atMs });
+        }
         break;
       case 'part-changed':
         this.changePart(placed, fact, key);
@@ -158,12 +179,26 @@ export class TurnBuilder {
       touchMs: done.touchMs ?? null,
       outcome: judged?.outcome ?? 'good',
       defect: judged?.defect ?? '',
+      steps:
+        this.steps.length > 0
+          ? [...this.steps, { element: this.inHand.elements?.at(-1) ?? '', toMs: atMs }]
+          : [],
       isUnbroken: this.pending.length <= 1,
       hasOpenGap: this.partGapMs > 0,
       isEntered: false,
     });
-    this.settle('cycle');
+    this.settle(this.remarks.cycles.get(key) === 'first-off' ? 'set-up' : 'cycle');
     this.beginPart(atMs);
+  }
+
+  /** What lies between two parts, where start and end are tapped, is nobody's cycle. */
+  private beginByTap(atMs: number): void {
+    if (this.isPartBegun || atMs - this.partBeganAtMs < BOUNCE_MS) return;
+    this.resume(atMs);
+    this.closeStretch(atMs);
+    this.settle('unaccounted');
+    this.beginPart(atMs);
+    this.isPartBegun = true;
   }
 
   /**
@@ -178,6 +213,8 @@ export class TurnBuilder {
     const from = this.inHand;
     const to = plainPart(fact);
     this.inHand = to;
+    this.steps = [];
+    this.isPartBegun = isBegunByItself(to);
     if (fact.before !== 'asked' || from.part === to.part) return;
     const { atMs } = placed;
     const open = this.status === 'stopped' ? this.stoppages.at(-1)! : null;
@@ -203,6 +240,8 @@ export class TurnBuilder {
     this.partBeganAtMs = atMs;
     this.partStoppedMs = 0;
     this.partGapMs = 0;
+    this.steps = [];
+    this.isPartBegun = isBegunByItself(this.inHand);
   }
 
   private explained(key: string, fromMs: number): Stoppage {
@@ -246,6 +285,10 @@ export class TurnBuilder {
     }
     this.pending = [];
   }
+}
+
+function isBegunByItself({ tapping }: PartInHand): boolean {
+  return tapping !== 'start-stop';
 }
 
 function stoppedSpan({ category, reason, label, fromMs }: Stoppage, toMs: number): LedgerSpan {

@@ -25,6 +25,8 @@ export interface TurnRemarks {
   readonly confirmedPeople: ReadonlySet<string>;
   /** Parts as counted by hand; null when nobody did. */
   readonly countedParts: number | null;
+  /** Good parts that are wanted; null when nobody said. */
+  readonly wantedParts: number | null;
   /** The operator's own words; empty when there are none. */
   readonly note: string;
   /** Whose the whole turn was after all; null when nobody said so. */
@@ -48,6 +50,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
   let note = '';
   let person: string | null = null;
   let countedParts: number | null = null;
+  let wantedParts: number | null = null;
   for (const { record } of records) {
     const { fact } = record;
     switch (fact.kind) {
@@ -101,6 +104,9 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
       case 'parts-counted':
         countedParts = fact.count;
         break;
+      case 'parts-wanted':
+        wantedParts = fact.parts;
+        break;
       case 'person-confirmed':
         confirmedPeople.add(fact.gap);
         break;
@@ -123,6 +129,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
     confirmedParts,
     confirmedPeople,
     countedParts,
+    wantedParts,
     note,
     person,
   };

@@ -4,6 +4,7 @@ import type { PartInHand, PartOutcome } from '../records/turn-fact';
 import type { Doubt, DoubtKind } from './doubt';
 import type { Gap } from './find-gaps';
 import type { LedgerCategory } from './ledger-category';
+import type { Step } from './part-tapped';
 import type { PersonSpan } from './people-line';
 import type { PlannedShift } from './planned-shift';
 
@@ -43,6 +44,12 @@ export interface Turn {
   /** Time since the turn began at which the part in hand was begun, and time stopped since then. */
   readonly partBeganAtMs: number;
   readonly partStoppedMs: number;
+  /** Hands are on the part in hand; false only between parts whose start is tapped. */
+  readonly isPartBegun: boolean;
+  /** Elements of the part in hand that have ended, where they are tapped. */
+  readonly stepsDone: number;
+  /** Good parts that are wanted in the turn; null when nobody said. */
+  readonly wantedParts: number | null;
   /** Of the part in hand: time of which nobody said yet whether it was work. */
   readonly partGapMs: number;
   /** The record that Undo would take back; null when there is none. */
@@ -81,6 +88,8 @@ export interface Cycle extends PartInHand {
   readonly together: number;
   /** The open question about it; null when there is none. */
   readonly doubt: DoubtKind | null;
+  /** Where its elements ended, when they were tapped; empty otherwise. */
+  readonly steps: readonly Step[];
   /** Why a person took it out of the means; empty when nobody did. */
   readonly setAside: string;
 }

@@ -12,7 +12,7 @@ export const shop = {
     change: (code: string) => `Change part ${code}`,
     noTarget: 'none yet',
     minutes: (decimal: string) => `${decimal} min`,
-    sources: { typed: 'typed', standard: 'standard time' },
+    sources: { typed: 'typed', standard: 'standard time', takt: 'takt' },
     noMethod: 'none yet',
     revision: (revision: number, elements: number) =>
       `revision ${revision}, ${elements} ${elements === 1 ? 'element' : 'elements'}`,

@@ -90,8 +90,9 @@ describe('two parts in one fixture', () => {
       name: '',
       retired: false,
       targetMs: 90_000,
-      targetSource: 'typed',
+      targetSource: null,
       targetStudy: null,
+      tapping: 'each-part',
       methods: [],
     };
     const method = (partsPerCycle: number) => ({
