@@ -17,6 +17,8 @@ export interface RunStretch {
   readonly points: readonly RunPoint[];
   /** The middle one of its values. */
   readonly middle: number;
+  /** Moving ranges: how far each value but the first lies from the one before it. */
+  readonly steps: readonly DayValue[];
   /** The days that the limits come from: the first of the stretch, twenty at most. */
   readonly baseline: number;
   /** Null below ten days: limits of fewer would cry wolf, or sleep. */
@@ -53,7 +55,17 @@ function withLimits(days: readonly DayValue[]): RunStretch {
   const baseline = Math.min(days.length, FIRM_DAYS);
   const values = days.map(({ value }) => value);
   const middle = median(values);
-  const bare = { points: days.map((day) => ({ ...day, signals: [] })), middle, baseline, limits: null };
+  const steps = days.slice(1).map(({ day, value }, place) => ({
+    day,
+    value: Math.abs(value - days[place]!.value),
+  }));
+  const bare = {
+    points: days.map((day) => ({ ...day, signals: [] })),
+    middle,
+    steps,
+    baseline,
+    limits: null,
+  };
   if (baseline < 2) return { ...bare, standing: 'too-few' };
   const { standing, centre, lower, upper, meanMovingRange, movingRangeUpper } = individualsChart(values, {
     baseline,
@@ -66,6 +78,7 @@ function withLimits(days: readonly DayValue[]): RunStretch {
       signals: signals.filter(({ index }) => index === place).map(({ rule, side }) => ({ rule, side })),
     })),
     middle,
+    steps,
     baseline,
     limits: { centre, lower, upper, meanMovingRange, movingRangeUpper },
     standing,

@@ -48,6 +48,17 @@ export const reviewWeeks = {
   targetLegend: ' Broken line: target.',
   fewLegend: ' Hollow: fewer than five parts.',
   changeLegend: ' Upright line: the work was changed, limits begin anew.',
+  steps: {
+    title: 'Steps from day to day',
+    pictureTitle: (name: string) => `${name}: how far each day lies from the one before`,
+    says: (mean: string, limit: string) =>
+      `Mean step ${mean}; a step beyond ${limit} says that a day was unlike the one before it.`,
+    axis: { time: 'step, minutes', percent: 'step, percentage points' },
+    centre: (value: string) => `mean ${value}`,
+    upper: (value: string) => `limit ${value}`,
+    points: (value: string) => `${value} points`,
+    note: 'Moving range; its limit is 3.27 × the mean step, and the limits of the figure above come from the mean step too.',
+  },
   sheet: {
     title: (count: number) => `The figures of ${days(count)}`,
     day: 'Day',

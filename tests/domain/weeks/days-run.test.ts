@@ -46,6 +46,14 @@ describe('a run of daily figures', () => {
     expect(daysRun([...values].reverse(), [])).toEqual(daysRun(values, []));
   });
 
+  it('knows how far each day lies from the one before, within its stretch, and how far is too far', () => {
+    const [before, after] = daysRun(days([1, 4, 2, ...wave(10)]), ['2026-01-04']);
+    expect(before!.steps.map(({ value }) => value)).toEqual([3, 2]);
+    expect(after!.steps[0]).toEqual({ day: '2026-01-05', value: 1 });
+    // D4 of two is 3.26653: the printed factor 3.267 of NIST and others, with all its digits.
+    expect(after!.limits!.movingRangeUpper / after!.limits!.meanMovingRange).toBeCloseTo(3.26653, 5);
+  });
+
   it('is empty without days', () => {
     expect(daysRun([], ['2026-01-01'])).toEqual([]);
   });

@@ -12,6 +12,7 @@ import { LostPareto } from './lost-pareto';
 import { PeopleFigures } from './people-figures';
 import { RunOfDays } from './run-of-days';
 import { RunTable } from './run-table';
+import { StepsOfDays } from './steps-of-days';
 import { WrongStandards } from './wrong-standards';
 
 const ofAllParts = ['efficiency', 'per-good', 'first-pass'] as const;
@@ -72,6 +73,7 @@ export function WeeksPlace({ days, book }: PlaceProps) {
           ))}
         </fieldset>
       </RunOfDays>
+      <StepsOfDays figure={figure} name={name} newest={stretches.at(-1)} />
       <RunTable figure={figure} values={values} stretches={stretches} notes={book.notes} />
       <LostPareto days={sinceLastChange(days, book)} />
       <WrongStandards days={days} />
