@@ -1,3 +1,4 @@
+import { COARSE_STEP_MS } from '../records/coarse-clock';
 import { localIso } from '../records/local-iso';
 import type { LogRecord } from '../records/log-record';
 import { placeOnTimeline } from '../records/place-on-timeline';
@@ -46,6 +47,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
 
   const placed = placeOnTimeline(records);
   const { order, after } = lanesOf(fact);
+  const everyFlag = (fact.clockStepMs ?? 0) > COARSE_STEP_MS ? 'coarse' : '';
   const inHand: WatchInHand = {
     heading: fact,
     carried: headOfRows(fact, first.stamp),
@@ -53,7 +55,8 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     after,
     readings: [],
     waits: [],
-    clockFlag: '',
+    everyFlag,
+    clockFlag: everyFlag,
     watch: {
       ...idleWatch(records.at(-1)!.stamp),
       cycle: 1,

@@ -47,7 +47,7 @@ export function beginMachines(study: WatchInHand, indexes: readonly number[], at
   if (elementIndex === undefined) return;
   missMachine(study, atMs);
   const { watch } = study;
-  watch.machine = { elementIndex, cycle: watch.cycle, beganAtMs: atMs, clockFlag: '' };
+  watch.machine = { elementIndex, cycle: watch.cycle, beganAtMs: atMs, clockFlag: study.everyFlag };
   watch.machineNext = rest;
 }
 
@@ -67,7 +67,8 @@ export function endMachine(study: WatchInHand, key: string, atMs: number): void 
     }),
   );
   const [next, ...rest] = watch.machineNext;
-  watch.machine = next === undefined ? null : { elementIndex: next, cycle, beganAtMs: atMs, clockFlag: '' };
+  watch.machine =
+    next === undefined ? null : { elementIndex: next, cycle, beganAtMs: atMs, clockFlag: study.everyFlag };
   watch.machineNext = rest;
   if (!watch.machine) endWait(study, cycle, atMs);
 }

@@ -17,6 +17,8 @@ export interface StudyStability {
   readonly cycles: readonly number[];
   /** Both the slope and the halves agree: shorter is learning, longer is fatigue or a tool that dulls. */
   readonly trend: 'falling' | 'rising' | null;
+  /** Both were tried: with fewer than ten cycles there are no halves to compare. */
+  readonly isTrendTested: boolean;
   /** Change over the run along the slope, as a share; null below five cycles. */
   readonly change: number | null;
   /** The order of the cycles is not what chance gives: probability of the runs test under 5 %. */
@@ -43,6 +45,7 @@ export function studyStability(rows: readonly StudyRow[]): StudyStability {
       cycleMs,
       cycles,
       trend: null,
+      isTrendTested: false,
       change: null,
       isOutOfOrder: false,
       limits: null,
@@ -61,6 +64,7 @@ export function studyStability(rows: readonly StudyRow[]): StudyStability {
     cycleMs,
     cycles,
     trend: agrees && direction !== 'not-shown' ? direction : null,
+    isTrendTested: slope.tested && halves.tested,
     change: slope.tested ? slope.changeOverRun : null,
     isOutOfOrder: runs.tested && runs.probability < 0.05,
     limits: { centre, lower, upper },

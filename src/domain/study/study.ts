@@ -59,8 +59,12 @@ export interface UndoableTap {
   readonly element: string;
 }
 
-/** Sleep or a reload of the page fell inside an element. */
-export type ClockFlag = '' | 'slept' | 'reloaded';
+/**
+ * What the clocks did inside an element, from the least that it says of a reading to the most: the browser tells
+ * time in long steps, the wall clock crept away or was set, the page was loaded again, the tablet slept.
+ */
+export const clockFlags = ['', 'coarse', 'clock-drifted', 'clock-set', 'reloaded', 'slept'] as const;
+export type ClockFlag = (typeof clockFlags)[number];
 
 /** Where an open study stands: what the next tap will end. */
 export interface StudyWatch {

@@ -49,7 +49,9 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
       else watch.note = fact.note;
       break;
     case 'slept':
-      flagClock(study, 'slept');
+    case 'clock-set':
+    case 'clock-drifted':
+      flagClock(study, fact.kind);
       break;
   }
 }
@@ -86,7 +88,7 @@ function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: nu
   watch.apartMs = 0;
   watch.note = '';
   watch.cause = null;
-  study.clockFlag = '';
+  study.clockFlag = study.everyFlag;
   beginMachines(study, study.after.get(ended) ?? [], atMs);
   advance(study);
   const next = study.heading.elements[watch.elementIndex];

@@ -1,5 +1,5 @@
 import type { StudyHeading } from '../records/study-fact';
-import type { ClockFlag, Reading, StudyWatch } from './study';
+import { type ClockFlag, clockFlags, type Reading, type StudyWatch } from './study';
 import type { StudyRow } from './study-row';
 
 /** A study while its records are read one after the other. */
@@ -14,14 +14,16 @@ export interface WatchInHand {
   readonly readings: Reading[];
   readonly waits: { readonly cycle: number; readonly observedMs: number }[];
   readonly watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
-  /** Sleep or a reload fell inside the element in hand. */
+  /** What is to be said of every reading alike. */
+  readonly everyFlag: ClockFlag;
+  /** What the clocks did inside the element in hand. */
   clockFlag: ClockFlag;
 }
 
-/** A clock that was not trusted marks both lanes; sleep says more than a reload. */
-export function flagClock(study: WatchInHand, flag: 'slept' | 'reloaded'): void {
+/** A clock that was not trusted marks both lanes; of two flags the one that says more stays. */
+export function flagClock(study: WatchInHand, flag: ClockFlag): void {
   const { watch } = study;
-  const worse = (now: ClockFlag) => (flag === 'slept' || now === '' ? flag : now);
+  const worse = (now: ClockFlag) => (clockFlags.indexOf(flag) > clockFlags.indexOf(now) ? flag : now);
   study.clockFlag = worse(study.clockFlag);
   if (watch.machine) watch.machine = { ...watch.machine, clockFlag: worse(watch.machine.clockFlag) };
 }

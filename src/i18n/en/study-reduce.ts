@@ -28,6 +28,7 @@ export const studyReduce = {
   steady: {
     title: 'Did the work stand still?',
     few: (n: number) => `${n} whole cycles: from five on it can be said.`,
+    trendFew: (n: number) => `${n} whole cycles: whether they change shows from ten on.`,
     none: (n: number) => `No trend over ${n} whole cycles.`,
     falling: (pct: string) =>
       `The cycles became ${pct} % shorter: somebody was learning. The study describes a moment; no standard is made from it.`,

@@ -45,9 +45,13 @@ export function SteadyPanel({ rows, time }: Props) {
 }
 
 function sentences(found: StudyStability): string[] {
-  const { cycleMs, cycles, trend, change, isOutOfOrder, hasLongRun, beyond, spread } = found;
+  const { cycleMs, cycles, isTrendTested, trend, change, isOutOfOrder, hasLongRun, beyond, spread } = found;
   if (!spread) return [words.few(cycleMs.length)];
-  const said = [trend === null ? words.none(cycleMs.length) : words[trend](percentOf(Math.abs(change ?? 0)))];
+  const said = [
+    trend === null
+      ? words[isTrendTested ? 'none' : 'trendFew'](cycleMs.length)
+      : words[trend](percentOf(Math.abs(change ?? 0))),
+  ];
   if (isOutOfOrder) said.push(words.order);
   if (hasLongRun) said.push(words.run);
   if (beyond.length > 0) said.push(words.beyond(allWords.and(beyond.map((place) => String(cycles[place])))));

@@ -48,9 +48,8 @@ export function heading(change: Partial<StudyHeading> = {}): StudyHeading {
 export const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
 
 /** A bench with a study just begun, on clocks moved by hand. */
-export async function openStudy(change: Partial<StudyHeading> = {}) {
+export async function openStudy(change: Partial<StudyHeading> = {}, clock = new FakeClock()) {
   const log = new InMemoryRecordLog('t');
-  const clock = new FakeClock();
   const bench = await Bench.open(log, clock);
   startStudy(bench, heading(change), clock.now());
   return { log, clock, bench };

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
+import { FakeClock } from '../../support/fake-clock';
 import { lines, openStudy, settled, studyOf, tapAfter } from './study-at-the-bench';
 
 const rowsOf = (bench: Bench) => studyOf(bench).readings.map(({ row }) => row);
@@ -41,6 +42,43 @@ describe('a study over a gap', () => {
     at.clock.setBy(-3_600_000);
     tapAfter(at, 1_000);
     expect(lines(studyOf(at.bench))).toEqual(['Load 1: 2000']);
+  });
+
+  it('flags the reading in which a wall clock was set or crept away, and leaves it in every mean', async () => {
+    const at = await openStudy();
+    tapAfter(at, 2_000);
+    at.clock.setBy(-3_600_000);
+    tapAfter(at, 5_000);
+    tapAfter(at, 3_000);
+    for (let second = 0; second < 70; second += 1) {
+      at.clock.setBy(6);
+      at.clock.pass(1_000);
+    }
+    tapAfter(at, 1_000);
+    tapAfter(at, 1_000);
+    expect(rowsOf(at.bench).map(({ carried }) => carried.clock_flag)).toEqual([
+      '',
+      'clock-set',
+      '',
+      'clock-drifted',
+      '',
+    ]);
+    expect(rowsOf(at.bench).filter(({ excluded }) => excluded !== null)).toEqual([]);
+  });
+
+  it('tells of a browser whose clock steps by 16.7 ms on every reading, and of one by 1 ms on none', async () => {
+    for (const [step, flags] of [
+      [50 / 3, ['coarse', 'slept']],
+      [1, ['', 'slept']],
+    ] as const) {
+      const clock = new FakeClock();
+      clock.step = step;
+      const at = await openStudy({}, clock);
+      tapAfter(at, 2_000);
+      at.clock.sleep(600_000);
+      tapAfter(at, 5_000);
+      expect(rowsOf(at.bench).map(({ carried }) => carried.clock_flag)).toEqual(flags);
+    }
   });
 
   it('is taken up after a reload where it stood, its watch still running', async () => {

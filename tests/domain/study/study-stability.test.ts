@@ -41,6 +41,11 @@ describe('stability', () => {
     expect(studyStability(cycles(times)).hasLongRun).toBe(true);
   });
 
+  it('has no trend to speak of below ten cycles: there are no halves to compare', () => {
+    const five = [60_000, 50_000, 40_000, 30_000, 20_000];
+    expect(studyStability(cycles(five))).toMatchObject({ trend: null, isTrendTested: false });
+  });
+
   it('is not judged below five cycles', () => {
     expect(studyStability(cycles([60_000, 50_000, 40_000, 30_000]))).toMatchObject({
       trend: null,

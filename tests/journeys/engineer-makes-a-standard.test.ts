@@ -1,0 +1,109 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { saved } from './support/pace-steps';
+import { readOwnLog } from './support/read-own-log';
+import { Site } from './support/site';
+import { landscape, Tablet } from './support/tablet';
+import { tap, tapButton } from './support/tap';
+
+const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+const CYCLES = 5;
+
+/** A cell made up for this journey: the machine bores while the operator inspects. */
+const method = [
+  { name: 'Load', choices: [] },
+  { name: 'Bore', choices: ['machine'] },
+  { name: 'Inspect', choices: ['runs'] },
+];
+
+describe('an engineer with an operator and a machine at once', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+  const reach = async (name: string) => {
+    const button = page.getByRole('button', { name, exact: true });
+    await button.scrollIntoViewIfNeeded();
+    await tap(page, button);
+  };
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start(landscape);
+    await page.goto(`${site.url}#/study`);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  it('teaches a pedal, and times both lanes with one tap an event', async () => {
+    await tapButton(page, 'New study');
+    await page.getByLabel('Code of the part').fill('M');
+    await tapButton(page, 'Add this part');
+    for (const { name, choices } of method) {
+      await reach('Add an element');
+      await page.getByLabel('Element', { exact: true }).fill(name);
+      for (const choice of choices) await reach(choice);
+      await reach('Done');
+    }
+    await page.getByLabel('Operator code').fill('K7');
+    await page.getByLabel('Observer').fill('E1');
+    await page.getByLabel('Allowance, %', { exact: true }).fill('14');
+    const watch = page.locator('summary').filter({ hasText: 'The watch' });
+    await watch.scrollIntoViewIfNeeded();
+    await tap(page, watch);
+    await reach('operator and machine at once');
+    await reach('Teach a pedal or key');
+    await page.getByText('Press it now').waitFor();
+    await wait(100);
+    await page.keyboard.press('F8');
+    await page.getByText('now: F8').waitFor();
+    await reach('set a standard time');
+    await page.getByLabel('The person knows that this is recorded, and why').check();
+    await reach('To the watch');
+
+    const surface = page.locator('.study-surface').first();
+    const machine = page.locator('.study-surface-machine');
+    const place = await surface.boundingBox();
+    await tap(page, surface);
+    for (let cycle = 1; cycle <= CYCLES; cycle += 1) {
+      await surface.filter({ hasText: 'Load' }).waitFor();
+      await wait(600);
+      // The pedal ends what is in hand, wherever the focus is.
+      await page.keyboard.press('F8');
+      await surface.filter({ hasText: 'Inspect' }).waitFor();
+      await wait(520);
+      await tap(page, surface);
+      await surface.filter({ hasText: 'Waiting for Bore' }).waitFor();
+      await wait(300);
+      await tap(page, machine);
+    }
+    expect(await surface.boundingBox()).toEqual(place);
+    await tapButton(page, 'End study');
+    await tapButton(page, 'End it now');
+    await saved(page);
+    const kinds = (await readOwnLog(page)).map(({ fact }) => fact.kind);
+    expect(kinds.filter((kind) => kind === 'element-ended')).toHaveLength(2 * CYCLES);
+    expect(kinds.filter((kind) => kind === 'machine-ended')).toHaveLength(CYCLES);
+  });
+
+  it('sees the machine govern, nothing unaccounted, and too few cycles to show a change', async () => {
+    await page.getByText('the machine: its run is the longer branch').waitFor();
+    await page.getByText('At most 2 % is unaccounted').waitFor();
+    await page.getByText('5 whole cycles: whether they change shows from ten on.', { exact: true }).waitFor();
+  });
+
+  it('makes the study a standard with a day in force, which asks for a second operator', async () => {
+    await reach('To the standard of this part');
+    await page.getByText('Analysis of studies').waitFor();
+    await page.getByLabel('Issued by').fill('E1');
+    await reach('Issue as revision 1');
+    await page.getByText('in force', { exact: true }).waitFor();
+    await page.getByText('Due for a check study: it rests on one operator.').waitFor();
+    const facts = (await readOwnLog(page)).map(({ fact }) => fact);
+    const issued = facts.find((fact) => fact.kind === 'standard-issued');
+    const target = facts.find((fact) => fact.kind === 'target-set');
+    expect(issued).toMatchObject({ operators: ['K7'], cycles: CYCLES, issuedBy: 'E1' });
+    expect(target).toMatchObject({ source: 'standard' });
+  });
+});
