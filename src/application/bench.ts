@@ -1,5 +1,6 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { chainOf } from '../domain/records/chain';
+import { COARSE_STEP_MS } from '../domain/records/coarse-clock';
 import { elapsedMs } from '../domain/records/elapsed-ms';
 import type { Fact, LogRecord } from '../domain/records/log-record';
 import { SHOP_STREAM } from '../domain/records/log-record';
@@ -124,7 +125,10 @@ export class Bench {
   /** Begins a turn or a study: its first record names the stream. */
   begin(fact: Extract<Fact, { starts: string }>, stamp: Stamp = this.clock.now()): LogRecord {
     const stream = recordKey({ device: this.log.device, sequence: this.sequence + 1 });
-    return this.write(stream, [fact], stamp)[0]!;
+    const clockStepMs = this.clock.stepMs();
+    const isTimed = fact.kind === 'turn-started' || fact.kind === 'study-started';
+    const told = isTimed && clockStepMs > COARSE_STEP_MS ? { ...fact, clockStepMs } : fact;
+    return this.write(stream, [told], stamp)[0]!;
   }
 
   /** Whoever begins a study brings the way to read it. */

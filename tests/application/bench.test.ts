@@ -97,6 +97,30 @@ describe('the bench', () => {
     expect(bench.turn.value?.cycles.map(({ netMs }) => netMs)).toEqual([60_000, 45_000]);
   });
 
+  it('writes the steps of a coarse clock down where a turn begins, and those of a fine one nowhere', async () => {
+    for (const [step, told] of [
+      [100, { clockStepMs: 100 }],
+      [5, {}],
+    ] as const) {
+      const clock = new FakeClock();
+      clock.step = step;
+      const log = new InMemoryRecordLog('t');
+      const bench = await Bench.open(log, clock);
+      startTurn(bench, 'K7', { part: 't:1', partCode: 'M', targetMs: 90_000 });
+      await new Promise((resolve) => setTimeout(resolve, 0));
+      const [start] = await log.readLatestStarts('turn', 1);
+      expect(start?.fact).toEqual({
+        kind: 'turn-started',
+        starts: 'turn',
+        person: 'K7',
+        part: 't:1',
+        partCode: 'M',
+        targetMs: 90_000,
+        ...told,
+      });
+    }
+  });
+
   it('is busy while a turn runs or stands still, so that nothing reloads the page', async () => {
     const { bench, clock } = await openTurn();
     expect(bench.busy).toBe(true);

@@ -8,6 +8,7 @@ export class FakeClock implements Clock {
   monoMs = 1_000;
   wallMs = MORNING_MS;
   hidden = false;
+  step = 0.1;
   zone = 'Europe/Berlin';
   offsetMin = 60;
   private timers: { atMs: number; periodMs: number | null; call: () => void }[] = [];
@@ -19,6 +20,10 @@ export class FakeClock implements Clock {
 
   stampOf(): Stamp {
     return this.now();
+  }
+
+  stepMs(): number {
+    return this.step;
   }
 
   wasHidden(): boolean {

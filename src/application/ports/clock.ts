@@ -5,6 +5,8 @@ export interface Clock {
   now(): Stamp;
   /** The moment of an input event itself, however late its handler runs. */
   stampOf(event: { readonly timeStamp: number }): Stamp;
+  /** The steps in which the monotonic clock tells time, as measured; milliseconds. */
+  stepMs(): number;
   /** True when the page was hidden at any time since this was last asked. */
   wasHidden(): boolean;
   /** Calls again and again until the returned function is called. */

@@ -77,6 +77,8 @@ export interface StudyHeading {
   readonly plannedCycles?: number;
   /** How large the part is, where an element grows with it. */
   readonly sizes?: readonly PartSize[];
+  /** The steps of the browser's clock in milliseconds, where they are long (COARSE_STEP_MS). */
+  readonly clockStepMs?: number;
 }
 
 export const studyPurposes = ['standard', 'check', 'improve'] as const;

@@ -16,8 +16,9 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
   return (
     <p class="small quiet">
       {lines.length > 0 && `${words.legend} ${lines.join(' · ')}`}
-      {flags.has('slept') && ` ${words.flags.slept}.`}
-      {flags.has('reloaded') && ` ${words.flags.reloaded}.`}
+      {Object.entries(words.flags)
+        .filter(([flag]) => flags.has(flag))
+        .map(([, said]) => ` ${said}.`)}
     </p>
   );
 }

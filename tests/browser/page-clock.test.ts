@@ -1,0 +1,43 @@
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { pageClock } from '../../src/device/page-clock';
+
+const real = performance.now.bind(performance);
+
+/** The clock tells time in steps of so many milliseconds, as browsers do that hide from trackers. */
+function stepBy(ms: number): void {
+  vi.spyOn(performance, 'now').mockImplementation(() => Math.floor(real() / ms) * ms);
+}
+
+afterEach(() => {
+  vi.restoreAllMocks();
+});
+
+describe('the clock of the page', () => {
+  it('measures the steps in which it tells time: this browser’s are far below 5 ms', () => {
+    const stepMs = pageClock('run').stepMs();
+    expect(stepMs).toBeGreaterThan(0);
+    expect(stepMs).toBeLessThan(1);
+  });
+
+  for (const ms of [50 / 3, 100]) {
+    it(`measures steps of ${ms.toFixed(1)} ms`, () => {
+      stepBy(ms);
+      expect(pageClock('run').stepMs()).toBeCloseTo(ms, 5);
+    });
+  }
+
+  it('does not wait for ever for a clock that stands still', () => {
+    vi.spyOn(performance, 'now').mockReturnValue(7);
+    expect(pageClock('run').stepMs()).toBe(0);
+  });
+
+  it('gives an input the moment it was made, by both clocks, however late it is asked', async () => {
+    const event = new Event('pointerdown');
+    const madeWallMs = Date.now() - (performance.now() - event.timeStamp);
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    const stamp = pageClock('run').stampOf(event);
+    expect(Math.abs(stamp.monoMs - event.timeStamp)).toBeLessThanOrEqual(0.5);
+    expect(Math.abs(stamp.wallMs - madeWallMs)).toBeLessThanOrEqual(2);
+    expect(stamp.zone).toBe(Intl.DateTimeFormat().resolvedOptions().timeZone);
+  });
+});
