@@ -23,7 +23,9 @@ const DAYS = 5;
 /**
  * The time to quote for Q parts.
  *
- * Formula: total = (set-up + Q·ST) ÷ ē, interval with e = ē ± t·s·√(1/n + 1/d)
+ * Formula: total = (set-up + Q·ST) ÷ ē, from total ÷ (1 + r) to total ÷ (1 − r), r = √(rₑ² + r_s²)
+ *   rₑ    t·s·√(1/n + 1/d) ÷ ē: how far the efficiency of those days may be off
+ *   r_s   Q·h ÷ (set-up + Q·ST): how far the standard may be off, h half its interval; 0 where none is given
  *   ST    standard time a part; set-up its standard, milliseconds
  *   ē, s  mean and sample deviation of the daily efficiency over n days
  *   d     days that the order takes, never below one: a long order averages its days
@@ -33,7 +35,13 @@ const DAYS = 5;
  * @param dayMs attended time of a day, milliseconds
  */
 export function quoteTime(
-  order: { readonly quantity: number; readonly standardMs: number; readonly setUpMs: number },
+  order: {
+    readonly quantity: number;
+    readonly standardMs: number;
+    readonly setUpMs: number;
+    /** Half the interval of the standard time, as standard data gives it for a size. */
+    readonly standardHalfMs?: number;
+  },
   efficiencies: readonly number[],
   dayMs: number,
 ): QuotedTime {
@@ -47,19 +55,21 @@ export function quoteTime(
     studentQuantile(0.975, days - 1) *
     sampleStandardDeviation(efficiencies) *
     Math.sqrt(1 / days + 1 / taken);
+  const off = Math.hypot(reach / mean, (order.quantity * (order.standardHalfMs ?? 0)) / standardMs);
   // Days that differ wildly would have an order never end.
-  const slowest = mean - reach;
   return {
     standardMs,
     totalMs,
-    lowMs: standardMs / (mean + reach),
-    highMs: slowest > 0 ? standardMs / slowest : null,
+    lowMs: totalMs / (1 + off),
+    highMs: off < 1 ? totalMs / (1 - off) : null,
     days,
   };
 }
 
 /** Whether a quotation still rests on what the shop holds to be true of the part. */
 export function isOverhauled(quotation: Quotation, part: Part | undefined): boolean {
+  // A size that the shop has no part for rests on what was typed, and on nothing that could change.
+  if (quotation.part === '') return false;
   if (!part) return true;
   const revision = part.methods.at(-1)?.revision ?? null;
   return (

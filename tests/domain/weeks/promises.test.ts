@@ -62,6 +62,18 @@ describe('a quotation', () => {
     expect(width(50)).toBeCloseTo(width(100), 9);
   });
 
+  it('for a size is as unsure as its standard data too', () => {
+    const width = (standardHalfMs: number) => {
+      const { lowMs, highMs, totalMs } = quoteTime({ ...order, standardHalfMs }, efficiencies, 450 * 60_000);
+      return (highMs! - lowMs!) / totalMs;
+    };
+    const [none, some] = [width(0), width(9_000)];
+    // 9 s of 90.8 s are a tenth; both sources together are more than either, and less than their sum.
+    expect(some).toBeGreaterThan(none);
+    expect(some).toBeGreaterThan(0.198);
+    expect(some).toBeLessThan(none + 0.21);
+  });
+
   it('from four days is the standard alone, with no interval', () => {
     expect(quoteTime(order, efficiencies.slice(0, 4), 1)).toMatchObject({
       lowMs: null,
@@ -92,5 +104,6 @@ describe('a quotation', () => {
       isOverhauled(quotation, { ...part, methods: [...part.methods, { ...part.methods[0]!, revision: 2 }] }),
     ).toBe(true);
     expect(isOverhauled(quotation, undefined)).toBe(true);
+    expect(isOverhauled({ ...quotation, part: '' }, undefined)).toBe(false);
   });
 });

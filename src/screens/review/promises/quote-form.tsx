@@ -8,7 +8,9 @@ import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
 import { sinceLastChange } from '../since-last-change';
+import { ANOTHER_SIZE, partQuoted, sizeQuoted } from './quoted-part';
 import { shopEfficiency } from './shop-efficiency';
+import { SizeFields } from './size-fields';
 
 const words = promisesWords.quote;
 const HOUR_MS = 3_600_000;
@@ -22,39 +24,30 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const [setUps, setSetUps] = useState('1');
   const [note, setNote] = useState('');
   const [by, setBy] = useState('');
-  const part = parts.find(({ id }) => id === wanted) ?? parts[0];
-  if (!part) {
-    return (
-      <section class="stack" aria-labelledby="review-quote-title">
-        <h2 id="review-quote-title">{words.title}</h2>
-        <p>{words.noTarget}</p>
-      </section>
-    );
-  }
+  const [size, setSize] = useState({ code: '', time: '', half: '' });
+  const isSize = wanted === ANOTHER_SIZE || parts.length === 0;
+  const part = isSize ? sizeQuoted(size) : partQuoted(parts.find(({ id }) => id === wanted) ?? parts[0]!);
   const count = Number(quantity);
   const setUpMs = Math.max(0, Number(setUps) || 0) * (setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0);
   const { efficiencies, dayMs } = shopEfficiency(sinceLastChange(days, book));
-  const isOrder = Number.isSafeInteger(count) && count >= 1;
-  const quoted = isOrder
-    ? quoteTime({ quantity: count, standardMs: part.targetMs!, setUpMs }, efficiencies, dayMs)
-    : null;
-  const revision = part.methods.at(-1)?.revision ?? null;
+  const isOrder = part !== null && Number.isSafeInteger(count) && count >= 1;
+  const quoted = isOrder ? quoteTime({ ...part, quantity: count, setUpMs }, efficiencies, dayMs) : null;
   const hours = (ms: number) => promisesWords.hours(formatNumber(ms / HOUR_MS, 1));
   const save = (event: Event) => {
     event.preventDefault();
-    if (!quoted) return;
+    if (!quoted || !part) return;
     const { totalMs, lowMs, highMs } = quoted;
     makeQuotation(bench, {
       part: part.id,
       partCode: part.code,
       quantity: count,
       setUpMs,
-      perPartMs: part.targetMs!,
+      perPartMs: part.standardMs,
       totalMs,
       lowMs,
       highMs,
-      methodRevision: revision,
-      study: part.targetStudy,
+      methodRevision: part.revision,
+      study: part.study,
       note,
       by,
     });
@@ -67,12 +60,16 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
         <div class="review-dates no-print">
           <label class="field">
             <span>{words.part}</span>
-            <select value={part.id} onChange={(event) => setWanted(event.currentTarget.value)}>
+            <select
+              value={isSize ? ANOTHER_SIZE : (part?.id ?? '')}
+              onChange={(event) => setWanted(event.currentTarget.value)}
+            >
               {parts.map(({ id, code, name }) => (
                 <option key={id} value={id}>
                   {[code, name].filter(Boolean).join(' ')}
                 </option>
               ))}
+              <option value={ANOTHER_SIZE}>{words.anotherSize}</option>
             </select>
           </label>
           <label class="field">
@@ -92,7 +89,8 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             />
           </label>
         </div>
-        {quoted && (
+        {isSize && <SizeFields size={size} change={setSize} />}
+        {quoted && part && (
           <div class="panel stack review-head">
             <p>
               <strong>{words.result(hours(quoted.totalMs), formatNumber(count), part.code)}</strong>
@@ -104,11 +102,11 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             </p>
             <p class="small quiet">
               {words.standard(
-                roundedClockFace(part.targetMs!),
+                roundedClockFace(part.standardMs),
                 roundedClockFace(setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0),
-                part.targetSource === 'standard' ? words.fromStandard : words.typed,
+                words.sources[part.source],
               )}{' '}
-              {revision === null ? words.noRevision : words.revision(revision)}
+              {part.revision === null ? words.noRevision : words.revision(part.revision)}
             </p>
           </div>
         )}
