@@ -91,6 +91,14 @@ describe('standard data', () => {
     expect(fitStandardData([...at(1, [5, 5]), ...at(2, [5, 5])])).toBeNull();
   });
 
+  it('takes no other number for a size, such as the revision of the method', () => {
+    const rows = fixtureRows('studies/edge-cleaning-by-size-study').map((row, place) => ({
+      ...row,
+      carried: { method_revision: String(1 + (place % 2)) },
+    }));
+    expect(sizedElements(rows)).toEqual([]);
+  });
+
   it('comes from studies timed here as well: the size stands on every reading', async () => {
     const study = await openStudy({
       elements: [element('Clean', { driver: 'perimeter, m' })],
