@@ -48,7 +48,10 @@ export const gapIs = (number: number, as: Extract<TurnFact, { kind: 'gap-explain
   as,
 });
 export const counted = (number: number): TurnFact => ({ kind: 'tap-counted', tap: `t:${number}` });
-export const cycleIs = (number: number, as: 'one-part' | 'two-parts' | 'interrupted'): TurnFact => ({
+export const cycleIs = (
+  number: number,
+  as: 'one-part' | 'two-parts' | 'interrupted' | 'first-off',
+): TurnFact => ({
   kind: 'cycle-judged',
   partDone: `t:${number}`,
   as,
