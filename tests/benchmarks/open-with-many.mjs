@@ -5,13 +5,14 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { requireChromium, tool } from '../../.config/prepare.mjs';
+import { requireChromium, tool, top } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
 import { fillLog } from './fill-log.mjs';
 
 const MANY = Number(process.argv[2] ?? 1_000_000);
 const FEW = 10_000;
 const ROUNDS = 7;
+const study = path.join(top, 'fixtures/studies/demo-m-k7-study.csv');
 
 requireChromium();
 const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
@@ -21,7 +22,13 @@ tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'erro
 const site = await serve({ folder: dist, port: 0 });
 const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 
-/** A tablet with this many records: times in ms to the first screen, and to Review and Study from there. */
+/** Parts that the turn in hand has when it is opened. */
+const PARTS = 40;
+
+/**
+ * A tablet with this many records, a study, and a turn in hand: times in ms to the turn that goes on, and from there
+ * to the study's sheet and to Review.
+ */
 async function tablet(count) {
   const profile = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-profile-'));
   const context = await chromium.launchPersistentContext(profile, {
@@ -31,27 +38,43 @@ async function tablet(count) {
     viewport: { width: 1280, height: 800 },
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(120_000);
+  page.setDefaultTimeout(60_000);
   await page.goto(site.url);
   await page.getByRole('heading', { name: 'Who is at the station?' }).waitFor();
   await fillLog(page, count);
+  await page.goto(`${site.url}#/records`);
+  await page.getByLabel('Choose a table …').setInputFiles(study);
+  await page.waitForURL(/#\/study/);
+  await page.goto(`${site.url}#/pace`);
+  await page.getByLabel('Code', { exact: true }).fill('K7');
+  await page.getByRole('button', { name: 'Add code' }).tap();
+  await page.getByLabel('Part code').fill('M');
+  await page.getByRole('button', { name: 'Add part' }).tap();
+  await page.getByRole('button', { name: /^Start/ }).tap();
+  const done = page.getByRole('button', { name: /^Part done/ });
+  for (let part = 0; part < PARTS; part += 1) await done.tap();
+  await page.locator('.saving[data-state=saved]').waitFor();
   return {
     count,
     async round() {
+      await page.goto('about:blank');
       const began = performance.now();
       await page.goto(`${site.url}#/pace`);
-      await page.reload();
-      await page.getByRole('heading', { name: 'Who is at the station?' }).waitFor();
-      const pace = performance.now() - began;
+      await done.waitFor();
+      const turn = performance.now() - began;
       const open = async (name, sign) => {
         const from = performance.now();
         await page.getByRole('link', { name, exact: true }).click();
         await sign.waitFor();
         return performance.now() - from;
       };
-      const study = await open('Study', page.getByRole('heading', { name: 'Studies' }));
-      const review = await open('Review', page.getByText(/parts done/).first());
-      return { pace, study, review };
+      await open('Study', page.getByRole('heading', { name: 'Studies' }));
+      const from = performance.now();
+      await page.getByRole('main').getByRole('link').first().click();
+      await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
+      const sheet = performance.now() - from;
+      const review = await open('Review', page.getByText(/parts in \d+ turn/).first());
+      return { turn, sheet, review };
     },
     async discard() {
       await context.close();
@@ -75,7 +98,7 @@ rmSync(dist, { recursive: true });
 process.stdout.write(
   `opening, ms, median of ${ROUNDS}\nscreen    ${FEW} records   ${MANY} records   ratio\n`,
 );
-for (const screen of ['pace', 'study', 'review']) {
+for (const screen of ['turn', 'sheet', 'review']) {
   const [a, b] = [times.few, times.many].map((list) => median(list.map((each) => each[screen])));
   process.stdout.write(
     `${screen.padEnd(8)} ${a.toFixed(0).padStart(8)} ${b.toFixed(0).padStart(16)} ${(b / a).toFixed(2).padStart(11)}\n`,
