@@ -86,7 +86,7 @@ export const studySheet = {
     pieces: 'Pieces an hour',
     hours: 'Standard hours per 100',
     governs: 'Governs',
-    uncertainty: 'Uncertainty of it all',
+    uncertainty: 'Uncertainty',
   },
   governing: {
     operator: 'the operator: internal work is the longer branch',
@@ -146,6 +146,9 @@ export const studySheet = {
     where: (element: string, cycle: number) => `${element}, cycle ${cycle}:`,
     out: (cause: string) => `left out: ${cause}`,
     legend: 'Left out:',
+    remarkLetter: 'r',
+    remarks: 'r Remarks:',
+    remark: (element: string, cycle: number, note: string) => `${element}, cycle ${cycle}: ${note}`,
     flags: {
       slept: '* the tablet slept inside it',
       reloaded: '* the page was reloaded inside it',

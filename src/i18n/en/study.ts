@@ -149,6 +149,7 @@ export const study = {
     cycle: 'Cycle',
     ofPlanned: (cycles: number) => `of ${cycles}`,
     sheet: 'Elements',
+    pastPlanned: (cycles: number) => `${cycles} planned`,
     now: 'now',
     before: 'before',
     missedMark: 'missed',
@@ -157,6 +158,7 @@ export const study = {
     backToPreparation: 'Back to the preparation',
     tapWhen: 'Tap when it ends',
     breakPoint: (text: string) => `Ends when: ${text}`,
+    waitingFor: 'The machine’s place is on the right',
     foreign: 'Foreign',
     foreignWhat: 'not of the job: timed apart',
     /** Words for it that one tap gives. */

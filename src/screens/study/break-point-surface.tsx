@@ -87,7 +87,7 @@ function LastReading({ study }: { study: Study }) {
   }
   return (
     <>
-      <span>{words.tapWhen}</span>
+      <span>{study.watch.isHeld ? '' : study.watch.isWaiting ? words.waitingFor : words.tapWhen}</span>
       {last && <span class="number">{lastText(last)}</span>}
     </>
   );

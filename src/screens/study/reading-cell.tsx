@@ -39,6 +39,12 @@ export function ReadingCell({ reading, letters, isFlagged, time, isOpen, onToggl
           <span class="visually-hidden"> {words.out(causeWords(excluded))}</span>
         </sup>
       )}
+      {carried.note && (
+        <sup>
+          {words.remarkLetter}
+          <span class="visually-hidden"> {carried.note}</span>
+        </sup>
+      )}
       {letters.length > 0 && (
         <sup class="study-reading-letter">
           <span class="visually-hidden"> {words.inside} </span>

@@ -56,6 +56,7 @@ function sentences(found: StudyStability): string[] {
   if (hasLongRun) said.push(words.run);
   if (beyond.length > 0) said.push(words.beyond(allWords.and(beyond.map((place) => String(cycles[place])))));
   const [from, to] = [percentOf(spread.observed), percentOf(spread.rated)];
-  said.push(spread.rated <= spread.observed ? words.closer(from, to) : words.wider(from, to));
+  // Ratings that are all the same change no spread.
+  if (from !== to) said.push(spread.rated < spread.observed ? words.closer(from, to) : words.wider(from, to));
   return said;
 }

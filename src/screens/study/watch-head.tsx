@@ -29,7 +29,7 @@ export function WatchHead({ study, isSnapback }: { study: Study | null; isSnapba
         <dd class="number">
           {study?.watch.cycle ?? 1}
           {study?.heading?.plannedCycles !== undefined && (
-            <span class="small quiet"> {words.observe.ofPlanned(study.heading.plannedCycles)}</span>
+            <span class="small quiet"> {plannedWords(study.watch.cycle, study.heading.plannedCycles)}</span>
           )}
         </dd>
       </div>
@@ -45,3 +45,7 @@ function Running({ study, what }: { study: Study; what: 'watch' | 'own' }) {
   if (isHeld) return <>{decimalMinutes(0)}</>;
   return <>{decimalMinutes(watchMs - (aside ? aside.beganAtMs : beganAtMs + apartMs))}</>;
 }
+function plannedWords(cycle: number, planned: number): string {
+  return cycle > planned ? words.observe.pastPlanned(planned) : words.observe.ofPlanned(planned);
+}
+
