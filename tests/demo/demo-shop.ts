@@ -1,5 +1,6 @@
 import { demoRecords } from '../../src/demo/demo-records';
-import { type DayReview, reviewDay, turnsByDay } from '../../src/domain/day/review-day';
+import { localDay } from '../../src/domain/day/local-day';
+import { type DayReview, reviewDay } from '../../src/domain/day/review-day';
 import { groupBy } from '../../src/domain/group-by';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { SHOP_STREAM } from '../../src/domain/records/log-record';
@@ -24,7 +25,7 @@ export const turns: readonly Turn[] = begunWith('turn-started').map(foldTurn);
 export const studies: readonly Study[] = begunWith('study-started').map(foldStudy);
 
 /** Oldest first. */
-export const days: readonly DayReview[] = [...turnsByDay(turns)]
+export const days: readonly DayReview[] = [...groupBy(turns, ({ startedAt }) => localDay(startedAt))]
   .map(([day, own]) => reviewDay(day, own))
   .sort((a, b) => (a.day < b.day ? -1 : 1));
 

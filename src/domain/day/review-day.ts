@@ -1,12 +1,9 @@
-import { groupBy } from '../group-by';
-import type { Stamp } from '../records/stamp';
 import { isGood } from '../turn/earned-time';
 import type { LedgerCategory } from '../turn/ledger-category';
 import { ledgerTotals } from '../turn/ledger-totals';
 import type { Turn } from '../turn/turn';
 import { type AgainstTarget, againstTarget } from './against-target';
 import { ledgerSeconds } from './ledger-seconds';
-import { localDay } from './local-day';
 import { type LostTime, lostTime } from './lost-time';
 import { type PartOfDay, partsOfDay } from './part-of-day';
 
@@ -58,13 +55,4 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
     lost: lostTime(turns),
     against: againstTarget(cycles),
   };
-}
-
-/** Turns by the day they began on, that of the wall clock unless the shop has others; newest day first. */
-export function turnsByDay(
-  turns: readonly Turn[],
-  dayOf: (moment: Stamp) => string = localDay,
-): Map<string, Turn[]> {
-  const newestFirst = [...turns].sort((a, b) => b.startedAt.wallMs - a.startedAt.wallMs);
-  return groupBy(newestFirst, ({ startedAt }) => dayOf(startedAt));
 }

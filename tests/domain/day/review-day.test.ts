@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { reviewDay, turnsByDay } from '../../../src/domain/day/review-day';
+import { reviewDay } from '../../../src/domain/day/review-day';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
 import { pace } from '../../../src/domain/turn/pace';
 import { done, partM, partV, turnOf } from './turn-of-day';
@@ -238,18 +238,5 @@ describe('reviewDay', () => {
       lost: [],
       against: null,
     });
-  });
-});
-
-describe('turnsByDay', () => {
-  it('puts a turn on the day it began where it happened, newest day first', () => {
-    // 07:00 one hour east of UTC: 16.5 h later it is 23:30, 17.5 h later 00:30 of the next day there and still
-    // the evening of 2 March in UTC.
-    const at = (hours: number) => turnOf([], { beginsAtS: hours * 3_600, sequence: 10 * (hours + 1) });
-    const days = turnsByDay([at(0), at(16.5), at(17.5)]);
-    expect([...days].map(([day, turns]) => [day, turns.length])).toEqual([
-      ['2026-03-03', 1],
-      ['2026-03-02', 2],
-    ]);
   });
 });
