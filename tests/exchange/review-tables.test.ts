@@ -168,6 +168,14 @@ describe('the table of turns', () => {
     }
   });
 
+  it('count as good what is good at last: 2576 in two weeks, and every part once', () => {
+    // The daily good counts of the independent simulation of the same shop, added up.
+    const records = read(writeTable(turns));
+    const sum = (name: string) => records.reduce((total, record) => total + Number(record[name]), 0);
+    expect(sum('good_at_last')).toBe(2576);
+    expect(sum('good_at_last') + sum('scrap')).toBe(sum('parts_done'));
+  });
+
   it('names nobody', () => {
     expect(writeTable(turns)).not.toMatch(/\b(K7|M2|R4)\b/);
   });
