@@ -105,7 +105,7 @@ const sharedModules = new RegExp(
     'i18n/(format-duration|format-number|rounded-clock-face|en/pace)',
     'domain/(records/local-iso|turn/(earned-time|own-of-turn|pace))',
     'statistics/(compensated-sum|observed-mean)',
-    'screens/(timing-button|use-now)',
+    'screens/(timing-button|use-now|use-screen-awake)',
     'screens/pace/(part-title|position-text|ticking-clock|time-of-day)',
   ].join('|')})\\.tsx?$`,
 );

@@ -3,11 +3,8 @@ import { type ComponentType, render } from 'preact';
 import { type Upkeep, untended } from './application/backup/upkeep';
 import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
-import type { ReserveShelf } from './application/ports/reserve-shelf';
 import type { SummaryShelf } from './application/ports/summary-shelf';
 import type { WriterLock } from './application/ports/writer-lock';
-import { downloadFile } from './device/download-file';
-import { lastingStorage } from './device/lasting-storage';
 import { localAliveMark } from './device/local-alive-mark';
 import { localJotter } from './device/local-jotter';
 import { localReserve } from './device/local-reserve';
@@ -44,6 +41,7 @@ let isRefused = false;
 let inHand: Bench | null = null;
 let openings = 0;
 const isHeldUp = signal(false);
+let clockStepMs = 0;
 const upkeep = signal<Upkeep>(untended);
 const upkeepMark = signal<ComponentType | null>(null);
 const isUnlatched = signal(false);
@@ -78,19 +76,15 @@ function isWithoutStorage(): boolean {
   return !('indexedDB' in globalThis) || indexedDB === null || isRefused || isGoingOn;
 }
 
+const otherLogs = () => import('./other-logs');
+
 /** The shop's own log, on two shelves where the browser has both. Only the writer may hold the journal. */
-async function openOwnLog(isWriter: boolean): Promise<OpenedLog> {
-  const newDevice = () => randomName('tablet');
-  if (isGoingOn) {
-    const { UnopenedRecordLog } = await import('./storage/unopened-record-log');
-    return { log: new UnopenedRecordLog(newDevice()), copies: 1 };
-  }
-  if (isWithoutStorage()) {
-    const { InMemoryRecordLog } = await import('./storage/in-memory-record-log');
-    return { log: new InMemoryRecordLog(newDevice()), copies: 0 };
-  }
+async function openLog(isWriter: boolean): Promise<OpenedLog> {
+  if (isDemo) return { log: await (await otherLogs()).openDemoLog(), copies: 1 };
+  if (isGoingOn) return { log: (await otherLogs()).unopenedLog(), copies: 1 };
+  if (isWithoutStorage()) return { log: (await otherLogs()).memoryLog(), copies: 0 };
   const journal = isWriter ? await openJournal(OWN_JOURNAL).catch(() => null) : null;
-  const device = () => journal?.ownEnd?.device ?? newDevice();
+  const device = () => journal?.ownEnd?.device ?? randomName('tablet');
   const database = await IndexedDbRecordLog.open(OWN_DATABASE, device, {
     heldUp() {
       isHeldUp.value = true;
@@ -102,21 +96,13 @@ async function openOwnLog(isWriter: boolean): Promise<OpenedLog> {
   return { log, copies: 2 };
 }
 
-async function openDemoLog(): Promise<OpenedLog> {
-  const log = await IndexedDbRecordLog.open(DEMO_DATABASE, () => randomName('tablet'));
-  if ((await log.count()) === 0) {
-    const { fillDemo } = await import('./demo/fill-demo');
-    await fillDemo(log);
-  }
-  return { log, copies: 1 };
-}
-
 /** Of days, for Review: made again wherever they cannot be kept. */
 async function openSummaries(isWriter: boolean): Promise<SummaryShelf> {
   const { openSummaryShelf } = await import('./storage/summaries/open-summary-shelf');
   return openSummaryShelf(isWriter && !isWithoutStorage() ? (isDemo ? 'demo' : 'own') : 'none', __RELEASE__);
 }
 
+const lastingStorage = async () => (await import('./device/lasting-storage')).lastingStorage;
 const copying = () => import('./copying');
 const copyingTools = async () => (await copying()).copyingTools();
 
@@ -135,24 +121,18 @@ async function patiently<Result>(work: Promise<Result>): Promise<Result> {
   });
 }
 
-/** Without the records nothing may be taken from the reserve; what comes is added to it. */
-function reserveOf(isWriter: boolean, copies: number): ReserveShelf | null {
-  if (isDemo || !isWriter || copies === 0) return null;
-  if (!isGoingOn) return localReserve;
-  const before = localReserve.read();
-  return { hold: (records) => localReserve.hold([...before, ...records]), read: () => [] };
-}
-
 /** Opens the records and shows the app. Called again when this tab takes over from another. */
 async function start(lock: WriterLock): Promise<void> {
   openings += 1;
   const own = openings;
-  const { log, copies } = await patiently(isDemo ? openDemoLog() : openOwnLog(lock.isHeld));
+  const { log, copies } = await patiently(openLog(lock.isHeld));
   if (own !== openings) return log.close();
-  const reserve = reserveOf(lock.isHeld, copies);
+  // Without the records nothing may be taken from the reserve.
+  const hasReserve = lock.isHeld && !isDemo && copies > 0;
+  const reserve = hasReserve ? (isGoingOn ? (await otherLogs()).reserveBesides() : localReserve) : null;
   const alive = isDemo ? null : localAliveMark;
   const openBench = async () => {
-    const clock = pageClock(randomName('run'));
+    const clock = pageClock(randomName('run'), () => clockStepMs);
     const opened = await patiently(Bench.open(log, clock, reserve, !lock.isHeld, alive));
     whenOutdated(opened, () => {
       opened.rest();
@@ -171,7 +151,7 @@ async function start(lock: WriterLock): Promise<void> {
   const show = (isReadOnly: boolean, isOutdated = false) => {
     const app: App = {
       bench,
-      files: downloadFile,
+      files: { save: async (file) => (await import('./device/download-file')).downloadFile.save(file) },
       jotter,
       screenAwake,
       tablet,
@@ -232,7 +212,7 @@ async function start(lock: WriterLock): Promise<void> {
   });
   show(!lock.isHeld);
   // Asked once there is something to lose; a browser that says no is told about on the Records screen.
-  lastingStorage.ask();
+  lastingStorage().then((storage) => storage.ask());
 }
 
 /** Calls once a newer release has changed the database under this page: what it wrote there, nobody could read. */
@@ -283,6 +263,10 @@ function goOn(): void {
 onPageReturn(() => inHand?.log.wake());
 document.documentElement.dataset.release = __RELEASE__;
 open();
+
+import('./device/measured-step').then(({ measuredStepMs }) => {
+  clockStepMs = measuredStepMs();
+});
 
 async function lookForUpdates(): Promise<void> {
   const updating = await import('./updating');

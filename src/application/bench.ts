@@ -19,7 +19,6 @@ import type { Clock } from './ports/clock';
 import type { RecordLog } from './ports/record-log';
 import type { ReserveShelf } from './ports/reserve-shelf';
 import { type Saving, SavingQueue } from './saving-queue';
-import { takeFromReserve } from './take-from-reserve';
 
 /**
  * What is in hand at the tablet: the shop, the open turn, the open study, and the one way in which
@@ -61,7 +60,11 @@ export class Bench {
   ): Promise<Bench> {
     const bench = new Bench(log, clock, reserve, alive);
     bench.isReadOnly = isReadOnly;
-    await takeFromReserve(log, reserve);
+    // Most days nothing lies there, and the first screen does without the way in.
+    if (reserve && reserve.read().length > 0) {
+      const { takeFromReserve } = await import('./take-from-reserve');
+      await takeFromReserve(log, reserve);
+    }
     const [last, shop, turns, studies] = await Promise.all([
       log.lastRecord(),
       log.readStream(SHOP_STREAM),

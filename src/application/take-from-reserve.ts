@@ -1,5 +1,6 @@
 import type { LogRecord } from '../domain/records/log-record';
 import { isSameRecord } from '../domain/records/record-key';
+import { renumberRecords } from '../domain/records/renumber-records';
 import type { RecordLog } from './ports/record-log';
 import type { ReserveShelf } from './ports/reserve-shelf';
 
@@ -10,21 +11,19 @@ import type { ReserveShelf } from './ports/reserve-shelf';
  * Must lose no record and never stand in the way of opening: where another tab has given away the numbers
  * meanwhile, what is held goes to the end of the log under new ones.
  */
-export async function takeFromReserve(log: RecordLog, reserve: ReserveShelf | null): Promise<void> {
-  const held = reserve?.read() ?? [];
-  if (held.length === 0) return;
+export async function takeFromReserve(log: RecordLog, reserve: ReserveShelf): Promise<void> {
+  const held = reserve.read();
   const own = held.filter(({ device }) => device === log.device);
   const place = await firstTaken(log, own);
   const displaced = place < 0 ? [] : own.slice(place);
   await log.append(held.filter((record) => !displaced.includes(record)));
   if (displaced.length > 0) {
-    const { renumberRecords } = await import('../domain/records/renumber-records');
     const moved = renumberRecords(displaced, (await log.lastRecord())!);
     // A kill from here on must find them under these numbers, or they would be moved twice.
-    reserve?.hold(moved);
+    reserve.hold(moved);
     await log.append(moved);
   }
-  reserve?.hold([]);
+  reserve.hold([]);
 }
 
 /** Where in these the first is whose number another record has; −1 where none is. */

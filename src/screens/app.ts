@@ -19,7 +19,7 @@ export interface App {
   readonly files: FileSaver;
   readonly jotter: Jotter;
   readonly screenAwake: ScreenAwake;
-  readonly lastingStorage: LastingStorage;
+  readonly lastingStorage: () => Promise<LastingStorage>;
   readonly isDemo: boolean;
   /** Another tab is the writer: nothing may be recorded here. */
   readonly isReadOnly: boolean;

@@ -43,7 +43,10 @@ async function pickFolder(name: string): Promise<FileSystemDirectoryHandle> {
 
 async function shopOf(name: string, people: number) {
   const log = await IndexedDbRecordLog.open(name, () => 'tablet-b');
-  const bench = await Bench.open(log, pageClock('run-b'));
+  const bench = await Bench.open(
+    log,
+    pageClock('run-b', () => 0),
+  );
   for (let place = 0; place < people; place += 1) addPerson(bench, `${name}${place}`);
   await settled();
   return { log, bench };

@@ -5,7 +5,7 @@ export interface Clock {
   now(): Stamp;
   /** The moment of an input event itself, however late its handler runs. */
   stampOf(event: { readonly timeStamp: number }): Stamp;
-  /** The steps in which the monotonic clock tells time, as measured; milliseconds. */
+  /** The steps in which the monotonic clock tells time, as measured; milliseconds, 0 until they are. */
   stepMs(): number;
   /** True when the page was hidden at any time since this was last asked. */
   wasHidden(): boolean;

@@ -147,6 +147,7 @@ export const study = {
     own: 'This element',
     apart: 'Timed apart',
     cycle: 'Cycle',
+    screenMaySleep: 'Screen may sleep',
     ofPlanned: (cycles: number) => `of ${cycles}`,
     sheet: 'Elements',
     pastPlanned: (cycles: number) => `${cycles} planned`,

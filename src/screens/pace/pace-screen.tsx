@@ -5,8 +5,8 @@ import { isLeftOpen } from '../../domain/turn/is-left-open';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { useNow } from '../use-now';
+import { useScreenAwake } from '../use-screen-awake';
 import { TurnInHand } from './turn-in-hand';
-import { useScreenAwake } from './use-screen-awake';
 
 /** Am I inside this part's time, ahead or behind? */
 export function PaceScreen() {

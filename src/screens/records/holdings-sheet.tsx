@@ -63,7 +63,9 @@ function RoomLeft() {
   const { lastingStorage } = useApp();
   const [bytes, setBytes] = useState<number | null>(null);
   useEffect(() => {
-    lastingStorage.roomBytes().then(setBytes);
+    lastingStorage()
+      .then((storage) => storage.roomBytes())
+      .then(setBytes);
   }, [lastingStorage]);
   return <span class="number">{bytes === null ? words.noRoom : formatSize(bytes)}</span>;
 }

@@ -11,11 +11,13 @@ export function LastingPromise() {
   const [isGranted, setGranted] = useState<boolean | null | 'asking'>('asking');
   const [wasRefused, setRefused] = useState(false);
   useEffect(() => {
-    lastingStorage.isGranted().then(setGranted);
+    lastingStorage()
+      .then((storage) => storage.isGranted())
+      .then(setGranted);
   }, [lastingStorage]);
 
   const ask = async () => {
-    const answer = await lastingStorage.ask();
+    const answer = await (await lastingStorage()).ask();
     setGranted(answer);
     setRefused(answer === false);
   };

@@ -10,8 +10,12 @@ const LITTLE_BYTES = 50_000_000;
 export function StorageCautions() {
   const { lastingStorage, isDemo } = useApp();
   const [roomBytes, setRoom] = useState<number | null>(null);
+  const [isForgetful, setForgetful] = useState(false);
   useEffect(() => {
-    lastingStorage.roomBytes().then(setRoom);
+    lastingStorage().then(async (storage) => {
+      setForgetful(storage.isForgetfulTab());
+      setRoom(await storage.roomBytes());
+    });
   }, [lastingStorage]);
   if (isDemo) return null;
   const isLittle = roomBytes !== null && roomBytes < LITTLE_BYTES;
@@ -22,7 +26,7 @@ export function StorageCautions() {
           {words.little(formatSize(roomBytes))}
         </p>
       )}
-      {lastingStorage.isForgetfulTab() && (
+      {isForgetful && (
         <p class="fault" role="status">
           {words.forgetful}
         </p>

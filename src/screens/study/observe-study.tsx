@@ -1,4 +1,3 @@
-import { useEffect } from 'preact/hooks';
 import { beginOccasional } from '../../application/study/begin-occasional';
 import { chooseElement } from '../../application/study/choose-element';
 import { endElement } from '../../application/study/end-element';
@@ -8,6 +7,7 @@ import { hasTwoLanes, type Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { useLearnedKeys } from '../keys/use-learned-keys';
+import { useScreenAwake } from '../use-screen-awake';
 import { BreakPointSurface } from './break-point-surface';
 import { EndOfStudy } from './end-of-study';
 import { LiveElementSheet } from './live-element-sheet';
@@ -22,15 +22,9 @@ const words = allWords.observe;
 
 /** Continuous timing: one tap at each break point, eyes on the work. */
 export function ObserveStudy({ study }: { study: Study }) {
-  const { bench, screenAwake, isReadOnly } = useApp();
+  const { bench, isReadOnly } = useApp();
   const { standing, judged, lock, rate, switchOver } = useRating(study);
-  useEffect(() => {
-    screenAwake.keep();
-    return () => {
-      if (!bench.busy) screenAwake.release();
-    };
-  }, [bench, screenAwake]);
-
+  const isAwake = useScreenAwake(study.status === 'open');
   const elements = study.heading?.elements ?? [];
   const isSnapback = study.heading?.timing === 'snapback';
   const isTwoLanes = study.heading?.lanes === 2 && hasTwoLanes(elements);
@@ -39,7 +33,7 @@ export function ObserveStudy({ study }: { study: Study }) {
   return (
     <ObserveFrame
       title={words.title(study.title)}
-      head={<WatchHead study={study} isSnapback={isSnapback} />}
+      head={<WatchHead study={study} isSnapback={isSnapback} maySleep={!isAwake} />}
       sheet={
         <LiveElementSheet
           elements={elements}

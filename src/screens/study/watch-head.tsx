@@ -4,11 +4,18 @@ import { study as words } from '../../i18n/en/study';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { useNow } from '../use-now';
 
+interface Props {
+  readonly study: Study | null;
+  readonly isSnapback: boolean;
+  /** The system does not keep the screen on. */
+  readonly maySleep?: boolean;
+}
+
 /**
  * The running watch, the time of what is in hand, and the cycle. Null before the first tap. In snapback the watch is
  * the element's own, so that comes first.
  */
-export function WatchHead({ study, isSnapback }: { study: Study | null; isSnapback: boolean }) {
+export function WatchHead({ study, isSnapback, maySleep = false }: Props) {
   const apart = study?.watch.aside ?? null;
   const names = { watch: words.observe.watch, own: apart ? words.observe.apart : words.observe.own };
   const [main, other] = isSnapback ? (['own', 'watch'] as const) : (['watch', 'own'] as const);
@@ -17,6 +24,7 @@ export function WatchHead({ study, isSnapback }: { study: Study | null; isSnapba
       <div class="study-watch-main">
         <dt class="small">
           {names[main]}, {words.minutes}
+          {maySleep && <strong> · {words.observe.screenMaySleep}</strong>}
         </dt>
         <dd class="number">{study ? <Running study={study} what={main} /> : decimalMinutes(0)}</dd>
       </div>
@@ -37,6 +45,10 @@ export function WatchHead({ study, isSnapback }: { study: Study | null; isSnapba
   );
 }
 
+function plannedWords(cycle: number, planned: number): string {
+  return cycle > planned ? words.observe.pastPlanned(planned) : words.observe.ofPlanned(planned);
+}
+
 /** Ticks alone; what it shows is computed from stamps, never counted. */
 function Running({ study, what }: { study: Study; what: 'watch' | 'own' }) {
   const { lastStamp, lastAtMs, aside, beganAtMs, apartMs, isHeld } = study.watch;
@@ -45,7 +57,3 @@ function Running({ study, what }: { study: Study; what: 'watch' | 'own' }) {
   if (isHeld) return <>{decimalMinutes(0)}</>;
   return <>{decimalMinutes(watchMs - (aside ? aside.beganAtMs : beganAtMs + apartMs))}</>;
 }
-function plannedWords(cycle: number, planned: number): string {
-  return cycle > planned ? words.observe.pastPlanned(planned) : words.observe.ofPlanned(planned);
-}
-
