@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { demoRecords } from '../../src/demo/demo-records';
 import { fillDemo } from '../../src/demo/fill-demo';
 import { ChainCheck } from '../../src/domain/records/chain';
@@ -53,9 +53,11 @@ describe('the log of the demo shop', () => {
     expect(unknown).toEqual([]);
   });
 
-  it('fills a log, in batches, with all of it', async () => {
+  it('fills a log with all of it at once: a page that is left meanwhile leaves no half shop', async () => {
     const log = new InMemoryRecordLog('demo');
+    const append = vi.spyOn(log, 'append');
     await fillDemo(log);
+    expect(append).toHaveBeenCalledOnce();
     expect(await log.count()).toBe(records.length);
     expect(await log.readStarts('turn')).toHaveLength(40);
     expect(await log.readStarts('study')).toHaveLength(5);
