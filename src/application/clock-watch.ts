@@ -16,7 +16,7 @@ const DRIFT_MS = 250;
  * The wall clock ran ahead of the monotonic one while the page was hidden: the tablet slept, and its
  * monotonic clock stood still (as on Linux, Android, iOS and macOS). It ran ahead or back while the
  * page was in view: somebody set the clock. What is too little to tell at one look is told after a minute: a
- * nap, or a wall clock that crept away. Daylight saving and another time zone move neither clock; each stamp
+ * nap, a small step, or a wall clock that crept away. Daylight saving and another time zone move neither clock; each stamp
  * carries its own zone.
  */
 export class ClockWatch {
@@ -24,6 +24,8 @@ export class ClockWatch {
   /** Where the minute began, and whether the page was hidden in it. */
   private window: Stamp | null = null;
   private windowHidden = false;
+  /** The farthest they came apart from one look to the next. */
+  private jumpMs = 0;
   private cancel: (() => void) | null = null;
 
   constructor(private readonly clock: Clock) {}
@@ -48,24 +50,27 @@ export class ClockWatch {
     const hidden = this.clock.wasHidden();
     const aheadMs = now.wallMs - last.wallMs - (now.monoMs - last.monoMs);
     this.windowHidden ||= hidden;
+    if (Math.abs(aheadMs) > Math.abs(this.jumpMs)) this.jumpMs = aheadMs;
     if (Math.abs(aheadMs) < AGREE_WITHIN_MS) return this.closeWindow(now);
     this.beginWindow(now);
     return hidden && aheadMs > 0 ? { kind: 'slept', sleptMs: aheadMs } : { kind: 'clock-set', byMs: aheadMs };
   }
 
   private closeWindow(now: Stamp): ClockFact | null {
-    const { window, windowHidden } = this;
+    const { window, windowHidden, jumpMs } = this;
     if (!window || now.monoMs - window.monoMs < WINDOW_MS) return null;
     this.beginWindow(now);
     const aheadMs = now.wallMs - window.wallMs - (now.monoMs - window.monoMs);
     if (Math.abs(aheadMs) <= DRIFT_MS) return null;
-    return windowHidden && aheadMs > 0
-      ? { kind: 'slept', sleptMs: aheadMs }
-      : { kind: 'clock-drifted', byMs: aheadMs };
+    if (windowHidden && aheadMs > 0) return { kind: 'slept', sleptMs: aheadMs };
+    // Most of it at one look: a small step. A little at each: a drift.
+    const isStep = jumpMs / aheadMs > 0.5;
+    return { kind: isStep ? 'clock-set' : 'clock-drifted', byMs: aheadMs };
   }
 
   private beginWindow(now: Stamp): void {
     this.window = now;
     this.windowHidden = false;
+    this.jumpMs = 0;
   }
 }

@@ -72,6 +72,26 @@ const table: readonly Row[] = [
     netMs: MINUTE,
     unaccountedMs: 0,
   },
+  {
+    name: 'set back by 300 ms',
+    happens: (clock) => {
+      clock.setBy(-300);
+      clock.pass(MINUTE);
+    },
+    flags: ['clock-set'],
+    netMs: 2 * MINUTE,
+    unaccountedMs: 0,
+  },
+  {
+    name: 'set forward by a second',
+    happens: (clock) => {
+      clock.setBy(1_000);
+      clock.pass(MINUTE);
+    },
+    flags: ['clock-set'],
+    netMs: 2 * MINUTE,
+    unaccountedMs: 0,
+  },
   // The wall clock counts seconds since 1970: neither daylight saving nor another zone moves it.
   {
     name: 'daylight saving begins',
