@@ -155,6 +155,7 @@ async function start(lock: WriterLock): Promise<void> {
       jotter,
       screenAwake,
       tablet,
+      tapAnswer: async () => (await import('./device/tap-answer')).tapAnswer,
       lastingStorage,
       isDemo,
       isReadOnly,

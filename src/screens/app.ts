@@ -10,6 +10,7 @@ import type { LastingStorage } from '../application/ports/lasting-storage';
 import type { ScreenAwake } from '../application/ports/screen-awake';
 import type { Secrets } from '../application/ports/secrets';
 import type { SummaryShelf } from '../application/ports/summary-shelf';
+import type { TapAnswer } from '../application/ports/tap-answer';
 import type { Route, ScreenName } from './route';
 import type { TabletPreferences } from './tablet/tablet-preferences';
 
@@ -39,6 +40,8 @@ export interface App {
   readonly isUnlatched: Signal<boolean>;
   /** How this tablet looks and answers: its own, and no record. */
   readonly tablet: Signal<TabletPreferences>;
+  /** What answers a tap beside what is seen; brought when somebody wants it. */
+  readonly tapAnswer: () => Promise<TapAnswer>;
   /** Reads what is in hand from the log again, after a restore. */
   reopen(): Promise<void>;
   /** Makes this tab the writer; the other one finishes and then only reads. */

@@ -1,11 +1,14 @@
 import type { Bench } from '../bench';
 
-/** One part, two parts for which one tap was missed, or a part that was interrupted and stays out of means. */
+/**
+ * One part, two parts for which one tap was missed, a part that was interrupted and stays out of means, or the first
+ * piece after a set-up, whose time is set-up.
+ */
 export function judgeCycle(
   bench: Bench,
   stream: string,
   partDone: string,
-  as: 'one-part' | 'two-parts' | 'interrupted',
+  as: 'one-part' | 'two-parts' | 'interrupted' | 'first-off',
   by?: string,
 ): void {
   bench.record(stream, [{ kind: 'cycle-judged', partDone, as, ...(by ? { by } : {}) }]);

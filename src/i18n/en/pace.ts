@@ -6,6 +6,9 @@ import { roundedClockFace } from '../rounded-clock-face';
 export const pace = {
   turnHeading: (person: string, part: string) => `${person} · ${part}`,
   partDone: (together: number) => (together === 1 ? 'Part done' : `${together} parts done`),
+  beginPart: 'Start part',
+  beginHint: 'Tap when your hands are on it',
+  elementOf: (place: number, count: number) => `ends here · ${place} of ${count}`,
   goOn: 'Go on',
   stop: 'Stop',
   stoppedState: 'Stopped',
@@ -17,7 +20,7 @@ export const pace = {
   stopClock: 'Stopped for',
   reworking: 'Rework for',
   partSoFar: (ms: number) => `This part so far ${clockFace(ms)}`,
-  targetWord: 'Target',
+  targetWords: { none: 'Target', typed: 'Target', standard: 'Standard time', takt: 'Takt' },
   noTarget: 'No target',
   over: 'over',
   turnSoFar: 'Turn so far, without stoppages',
@@ -38,6 +41,8 @@ export const pace = {
   averageNone: 'no average of this part yet',
   undo: 'Undo',
   undoWhat: {
+    'part-begun': 'start of part',
+    'element-done': 'end of element',
     'part-done': (ms: number) => `part done ${roundedClockFace(ms)}`,
     'part-changed': 'change of part',
     'person-changed': 'change of person',
@@ -57,6 +62,7 @@ export const pace = {
   announceSecond: 'Second tap: is it a part? Not counted until you say',
   announceStopped: 'Stopped',
   announceGoing: 'Going on',
+  announceBegun: 'Part begun',
 } as const;
 
 /** A position moves while it is read: whole seconds. */

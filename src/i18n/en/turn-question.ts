@@ -4,6 +4,11 @@ import { roundedClockFace } from '../rounded-clock-face';
 /** Words of the questions beside the figures, and of those that take their place. */
 export const turnQuestion = {
   outcomeTitle: (ms: number) => `Previous part, ${roundedClockFace(ms)}: how is it?`,
+  undoTitle: (what: string, ms: number) => `Take back ${what}, ${clockFace(ms)} ago?`,
+  undoYes: 'Take it back',
+  undoNo: 'Leave it',
+  undoNote: 'The tap stays in the records, and so does that it was taken back.',
+  firstOff: 'First-off piece: set-up',
   reasonTitle: 'Why, if you want to say',
   reasonTitleAfter: (ms: number) => `Stopped ${clockFace(ms)}: why?`,
   gapTitle: (ms: number) => `Not work for ${roundedClockFace(ms)}: what was it?`,

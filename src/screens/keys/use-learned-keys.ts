@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Jotter } from '../../application/ports/jotter';
 import type { Stamp } from '../../domain/records/stamp';
 import { useApp } from '../app';
 
@@ -7,6 +8,11 @@ export type KeyAct = 'surface' | 'machine';
 
 /** DO NOT RENAME: tablets have their pedal's key under these. */
 const places: Record<KeyAct, string> = { surface: 'study-key', machine: 'study-key-machine' };
+
+/** The key or pedal that taps the surface; null while none was taught. */
+export function taughtKey(jotter: Jotter): string | null {
+  return jotter.read(places.surface);
+}
 
 /** The keys a person taught this tablet, and how to teach it another one: the next key pressed is it. */
 export function useKeyLearning() {
@@ -20,8 +26,9 @@ export function useKeyLearning() {
       if (event.key !== 'Escape') jotter.write(places[learning], event.code || event.key);
       setLearning(null);
     };
-    document.addEventListener('keydown', learn, true);
-    return () => document.removeEventListener('keydown', learn, true);
+    // Before anything that listens on the page: a key that is taught does nothing else.
+    addEventListener('keydown', learn, true);
+    return () => removeEventListener('keydown', learn, true);
   }, [jotter, learning]);
   return { learning, learn: setLearning, keyOf: (act: KeyAct) => jotter.read(places[act]) };
 }

@@ -1,5 +1,6 @@
+import { judgeCycle } from '../../application/turn/judge-cycle';
 import { judgePart } from '../../application/turn/judge-part';
-import type { Cycle } from '../../domain/turn/turn';
+import type { Cycle, Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
@@ -8,8 +9,9 @@ import { ReworkNow } from './rework-now';
 const outcomes = ['good', 'rework', 'scrap'] as const;
 
 /** A part is good until somebody says otherwise. */
-export function OutcomeChoice({ turn, cycle, chosen }: { turn: string; cycle: Cycle; chosen(): void }) {
+export function OutcomeChoice({ turn, cycle, chosen }: { turn: Turn; cycle: Cycle; chosen(): void }) {
   const { bench, isReadOnly } = useApp();
+  const isFirst = turn.cycles.at(-2)?.part !== cycle.part && cycle.isCounted;
   return (
     <section class="stack" aria-label={asks.outcomeTitle(cycle.netMs)}>
       <h2>{asks.outcomeTitle(cycle.netMs)}</h2>
@@ -22,7 +24,7 @@ export function OutcomeChoice({ turn, cycle, chosen }: { turn: string; cycle: Cy
             aria-pressed={outcome === cycle.outcome}
             disabled={isReadOnly}
             onClick={() => {
-              judgePart(bench, turn, cycle.key, outcome);
+              judgePart(bench, turn.id, cycle.key, outcome);
               chosen();
             }}
           >
@@ -30,6 +32,19 @@ export function OutcomeChoice({ turn, cycle, chosen }: { turn: string; cycle: Cy
           </button>
         ))}
         <ReworkNow partDone={cycle.key} begun={chosen} />
+        {isFirst && (
+          <button
+            type="button"
+            class="choice pace-outcome"
+            disabled={isReadOnly}
+            onClick={() => {
+              judgeCycle(bench, turn.id, cycle.key, 'first-off');
+              chosen();
+            }}
+          >
+            {asks.firstOff}
+          </button>
+        )}
       </div>
     </section>
   );

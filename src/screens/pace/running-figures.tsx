@@ -3,8 +3,6 @@ import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useLazy } from '../use-lazy';
-import { Position } from './position';
-import { Tally } from './tally';
 import { TargetBar } from './target-bar';
 import { TickingClock } from './ticking-clock';
 import type { TurnPanel } from './turn-panel';
@@ -18,7 +16,7 @@ interface Props {
 
 /** While work runs: this part's time before everything else. */
 export function RunningFigures({ turn, open, acted, heading }: Props) {
-  const Aside = useLazy(true, loadAside);
+  const Side = useLazy(true, loadSide);
   return (
     <div class="pace-figures">
       <div class="pace-this-part">
@@ -30,14 +28,10 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
         />
         <TargetBar turn={turn} />
       </div>
-      <div class="pace-side-figures">
-        <Position turn={turn} />
-        <Tally turn={turn} />
-        {Aside && <Aside turn={turn} open={open} acted={acted} />}
-      </div>
+      <div class="pace-side-figures">{Side && <Side turn={turn} open={open} acted={acted} />}</div>
     </div>
   );
 }
 
-/** Nothing stands there before the first tap. */
-const loadAside = async () => (await import('./turn-aside')).TurnAside;
+/** The first tap does not wait for it. */
+const loadSide = async () => (await import('./side-figures')).SideFigures;

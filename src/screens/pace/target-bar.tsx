@@ -11,12 +11,12 @@ const TARGET_AT = 0.7;
 /** This part's time against its target. Past the target the bar goes on hatched, and says so. */
 export function TargetBar({ turn }: { turn: Turn }) {
   const workedMs = pace(turn, useNow().value).partWorkedMs;
-  const { targetMs: eachMs, partsPerTap = 1 } = turn.inHand;
+  const { targetMs: eachMs, partsPerTap = 1, targetSource } = turn.inHand;
   const targetMs = eachMs === null ? null : eachMs * partsPerTap;
   if (targetMs === null) return <p class="pace-target">{words.noTarget}</p>;
   const share = Math.min(workedMs / targetMs, 1 / TARGET_AT) * TARGET_AT;
   const overMs = workedMs - targetMs;
-  const target = `${words.targetWord} ${roundedClockFace(targetMs)}`;
+  const target = `${words.targetWords[targetSource ?? 'none']} ${roundedClockFace(targetMs)}`;
   // Who learns may know the target, and is not measured by it.
   if (turn.isLearning) return <p class="pace-target number">{target}</p>;
   return (

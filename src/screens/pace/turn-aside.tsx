@@ -8,6 +8,7 @@ import { useApp } from '../app';
 import { DoubtLine } from '../settle/doubt-line';
 import { operatorOf } from '../settle/question';
 import { reasonText } from './reason-text';
+import { TurnOutlook } from './turn-outlook';
 import type { TurnPanel } from './turn-panel';
 
 export interface TurnAsideProps {
@@ -16,7 +17,7 @@ export interface TurnAsideProps {
   acted(): void;
 }
 
-/** One line beside the figures: the newest open question, or the stoppage that was last. */
+/** Beside the figures: the newest open question, or the stoppage just past; else where the turn is heading. */
 export function TurnAside({ turn, open, acted }: TurnAsideProps) {
   const { bench } = useApp();
   const doubt = openDoubts(turn, bench.shop.value.parts.filter(isInUse).map(partInHand)).at(-1);
@@ -24,7 +25,7 @@ export function TurnAside({ turn, open, acted }: TurnAsideProps) {
   // One thing is asked at a time, the newest; a reason just given is confirmed on the surface.
   const isStopNewer = last?.reason === NOT_STATED && (last.toMs ?? 0) > (doubt?.toMs ?? 0);
   if (!doubt || isStopNewer) {
-    if (!last) return null;
+    if (!last || isLongPast(turn)) return <TurnOutlook turn={turn} open={open} />;
     const lastMs = printedMs({ ...last, toMs: last.toMs ?? turn.lastAtMs });
     return (
       <button type="button" class="button pace-why number" onClick={(event) => open('reason', event)}>
@@ -51,6 +52,12 @@ export function TurnAside({ turn, open, acted }: TurnAsideProps) {
       }}
     />
   );
+}
+
+/** Another part was done since: what stands still can be said at the end of the turn, and need not stand here. */
+function isLongPast({ stoppages, cycles }: Turn): boolean {
+  const before = cycles.at(-2);
+  return before !== undefined && (stoppages.at(-1)?.toMs ?? Number.POSITIVE_INFINITY) <= before.toMs;
 }
 
 function isInUse({ retired }: Part): boolean {

@@ -27,7 +27,8 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
   const isStopped = turn.status === 'stopped';
   const lastCycle = turn.cycles.at(-1);
   const undoWhat = undoText(turn);
-  const said = note || (lastCycle ? words.lastPart(lastCycle.netMs) : words.tapHint);
+  const { word, hint } = surfaceWords(turn);
+  const said = note || hint || (lastCycle ? words.lastPart(lastCycle.netMs) : words.tapHint);
   return (
     <div class="pace-controls">
       <TimingButton
@@ -37,12 +38,10 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
         onTap={tapMain}
       >
         {taps > 0 && <span key={taps} class="pace-flash" aria-hidden="true" />}
-        <span class="pace-main-word">
-          {isStopped ? words.goOn : words.partDone(turn.inHand.partsPerTap ?? 1)}
-        </span>
+        <span class={`pace-main-word ${word.length > 12 ? 'is-long' : ''}`}>{word}</span>
         <span class="pace-main-note number">
-          {!isStopped && !note && lastCycle && <span aria-hidden="true">✓ </span>}
-          {isStopped ? words.goOnHint : said}
+          {!hint && !note && lastCycle && <span aria-hidden="true">✓ </span>}
+          {said}
         </span>
       </TimingButton>
       <TimingButton class="button pace-stop" disabled={isReadOnly || isStopped} onTap={stop}>
@@ -76,4 +75,14 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
       </div>
     </div>
   );
+}
+
+/** What a tap says now; and a hint that stands in the place of the part before. */
+function surfaceWords({ status, inHand, isPartBegun, stepsDone }: Turn): { word: string; hint: string } {
+  const { elements = [], partsPerTap = 1 } = inHand;
+  if (status === 'stopped') return { word: words.goOn, hint: words.goOnHint };
+  if (!isPartBegun) return { word: words.beginPart, hint: words.beginHint };
+  const element = stepsDone < elements.length - 1 && elements[stepsDone];
+  if (!element) return { word: words.partDone(partsPerTap), hint: '' };
+  return { word: element, hint: words.elementOf(stepsDone + 1, elements.length) };
 }

@@ -1,18 +1,24 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { beginPart } from '../../application/turn/begin-part';
+import { endPartElement } from '../../application/turn/end-part-element';
 import { markPartDone } from '../../application/turn/mark-part-done';
 import { resumeWork } from '../../application/turn/resume-work';
 import { stopWork } from '../../application/turn/stop-work';
 import { undoLastTap } from '../../application/turn/undo-last-tap';
+import { elapsedMs } from '../../domain/records/elapsed-ms';
 import type { Stamp } from '../../domain/records/stamp';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
+import { useLazy } from '../use-lazy';
 import { TurnControls } from './turn-controls';
 import { TurnHeading } from './turn-heading';
 import type { TurnPanel } from './turn-panel';
 import { TurnUpper } from './turn-upper';
 import { undoText } from './undo-text';
-import { useStrayKeys } from './use-stray-keys';
+
+/** Undo takes the last tap back at once for this long. */
+const UNDO_WITHIN_MS = 10_000;
 
 /** A turn that runs or stands still. Figures above, the surface below; a question takes the place of figures. */
 export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) {
@@ -37,14 +43,20 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
 
   const tapMain = (at: Stamp) => {
     // A bounce is recorded like any tap: what it was is a question to the records, and can be answered later.
-    if (bench.turn.peek()?.status === 'stopped') {
+    const before = bench.turn.peek();
+    if (before?.status === 'stopped') {
       resumeWork(bench, at);
       acted(words.announceGoing);
+    } else if (before && !before.isPartBegun) {
+      beginPart(bench, at);
+      acted(words.announceBegun);
+    } else if (before && before.stepsDone < (before.inHand.elements?.length ?? 0) - 1) {
+      endPartElement(bench, at);
+      acted('');
     } else {
-      const before = bench.turn.peek()?.cycles.length ?? 0;
       markPartDone(bench, at);
       const cycles = bench.turn.peek()?.cycles ?? [];
-      const isNew = cycles.length > before;
+      const isNew = cycles.length > (before?.cycles.length ?? 0);
       if (isNew) acted(words.announceDone(cycles.length, cycles.at(-1)!.netMs));
       else acted(words.announceSecond, words.secondTapNote);
     }
@@ -55,6 +67,9 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
     acted(words.announceStopped);
   };
   const undo = () => {
+    const { lastStamp } = turn;
+    // What was tapped a while ago is taken back only by somebody who was asked.
+    if (elapsedMs(lastStamp, bench.clock.now()) > UNDO_WITHIN_MS) return setPanel('undo');
     const said = words.takenBack(undoText(turn));
     undoLastTap(bench);
     acted(said, said);
@@ -65,7 +80,7 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
     if (event.detail > 0) toMain();
     else requestAnimationFrame(() => upper.current?.querySelector('button')?.focus());
   };
-  useStrayKeys(tapMain, () => acted(''));
+  const Keys = useLazy(true, loadKeys);
 
   return (
     <div class="pace-turn">
@@ -91,6 +106,12 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
       <p class="visually-hidden" role="status">
         {spoken}
       </p>
+      {Keys && (
+        <Keys taps={taps} tapMain={tapMain} goBack={() => acted('')} say={(said) => acted(said, said)} />
+      )}
     </div>
   );
 }
+
+/** The surface has its own keys; what goes beyond them, the first tap does not wait for. */
+const loadKeys = async () => (await import('./pace-keys')).PaceKeys;

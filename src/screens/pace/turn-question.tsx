@@ -10,10 +10,12 @@ import { DoubtChoice } from './doubt-choice';
 import { EndQuestion } from './end-question';
 import { OutcomeChoice } from './outcome-choice';
 import { PartChoice } from './part-choice';
+import { PlanChoice } from './plan-choice';
 import { ReasonChoice } from './reason-choice';
 import { ReasonGrid } from './reason-grid';
 import { reasonText } from './reason-text';
 import type { TurnPanel } from './turn-panel';
+import { UndoChoice } from './undo-choice';
 
 export interface TurnQuestionProps {
   readonly turn: Turn;
@@ -42,8 +44,9 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
       />
     );
   }
-  if (panel === 'outcome' && cycle)
-    return <OutcomeChoice turn={turn.id} cycle={cycle} chosen={() => acted()} />;
+  if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn} cycle={cycle} chosen={() => acted()} />;
+  if (panel === 'plan') return <PlanChoice turn={turn} done={() => acted()} />;
+  if (panel === 'undo') return <UndoChoice turn={turn} done={acted} />;
   if (panel === 'doubt') return <DoubtChoice turn={turn} answered={() => acted()} />;
   const gap = turn.doubts.findLast(({ kind }) => kind === 'gap');
   if (panel === 'gap' && gap) {

@@ -6,6 +6,8 @@ export function undoText({ undoable, cycles }: Turn): string {
   switch (undoable?.kind) {
     case 'part-done':
       return words.undoWhat['part-done'](cycles.at(-1)?.netMs ?? 0);
+    case 'part-begun':
+    case 'element-done':
     case 'part-changed':
     case 'person-changed':
     case 'stopped':

@@ -2,8 +2,11 @@ import type { RefObject } from 'preact';
 import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** Width of an element in whole pixels, kept up to date when the tablet is turned; 0 until it is known. */
-export function useWidth(): { ref: RefObject<HTMLDivElement | null>; width: number } {
-  const ref = useRef<HTMLDivElement>(null);
+export function useWidth<Kind extends Element = HTMLDivElement>(): {
+  ref: RefObject<Kind | null>;
+  width: number;
+} {
+  const ref = useRef<Kind>(null);
   const [width, setWidth] = useState(0);
   useLayoutEffect(() => {
     const element = ref.current;
