@@ -22,6 +22,7 @@ export const studyStandard = {
   standard: 'Standard time ST',
   chooseOne: 'Choose at least one study.',
   incomplete: 'These studies together have no reading of every element: half a method has no time.',
+  allowing: (allowance: string) => `Allowance ${allowance}.`,
   stands: (sampling: string, cycles: number, groups: number) =>
     groups === 1
       ? `± ${sampling} % from ${cycles} cycles of one operator on one day. It speaks of that day: study a second operator on another.`
@@ -30,6 +31,23 @@ export const studyStandard = {
   tooFew: 'Fewer than five whole cycles: no precision can be said.',
   blocked:
     'No standard is made from a study whose clock check failed or whose work did not stand still. Leave it out above.',
+
+  working: {
+    title: 'How this came about',
+    means: 'Elements are matched by name; every reading used, of every study that counts, counts once.',
+    sums: (external: string, internal: string, occasional: string, machine: string) =>
+      `NT ext ${external}, NT int ${internal}, NT occ ${occasional}, MC ${machine} min`,
+    terms: (pct: string, machinePct: string) => `A ${pct} %, Aₘ ${machinePct} %.`,
+    gives: (time: string) => `ST ${time}`,
+    interval: (isMany: boolean) =>
+      isMany
+        ? 'h = t(0.975, g − 1) · √(σ_b² · Σnᵢ² ÷ N² + σ_w² ÷ N), of cycles in operator-days'
+        : 'h = t(0.975, n − 1) · s ÷ √n, of whole cycles',
+    stands: (cycles: number, groups: number, h: string) =>
+      `N = ${cycles} whole cycles, g = ${groups} operator-days: h = ± ${h} %.`,
+    source:
+      'Groover, Work Systems, problem 2.7 and chapter 13; Searle, Casella & McCulloch, Variance Components, chapter 3 (from memory); ISO/IEC Guide 98-3.',
+  },
 
   issue: (revision: number) => `Issue as revision ${revision}`,
   inForce: 'In force from',

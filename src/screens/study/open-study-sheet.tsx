@@ -5,13 +5,12 @@ import { analyseStudies, type StudyInAnalysis } from '../../domain/study/analyse
 import type { Study } from '../../domain/study/study';
 import { studyClock } from '../../domain/study/study-clock';
 import { studyStability } from '../../domain/study/study-stability';
-import { type StudySummary, summariseStudy } from '../../domain/study/summarise-study';
+import { summariseStudy } from '../../domain/study/summarise-study';
 import { unseenElements } from '../../domain/study/unseen-elements';
 import { study as allWords } from '../../i18n/en/study';
 import { studyReduce } from '../../i18n/en/study-reduce';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { studyStandard } from '../../i18n/en/study-standard';
-import { studyWorking } from '../../i18n/en/study-working';
 import { useApp } from '../app';
 import { AllowancesLine } from './allowances-line';
 import { ChoiceRow } from './choice-row';
@@ -26,6 +25,7 @@ import { PaperFoot } from './paper-foot';
 import { SaveReadings } from './save-readings';
 import { SheetAnswer } from './sheet-answer';
 import { SheetHead } from './sheet-head';
+import { standardFormula } from './standard-formula';
 import { SteadyPanel } from './steady-panel';
 import { STANDARD_OF } from './study-places';
 import { SummaryTable } from './summary-table';
@@ -54,6 +54,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   const time = timeWords[unit];
   const rows = useMemo(() => study.readings.map(({ row }) => row), [study]);
   const summary = useMemo(() => (rows.length > 0 ? summariseStudy(rows) : null), [rows]);
+  const stability = useMemo(() => studyStability(rows), [rows]);
   const analysis = useMemo(
     () => summary && analyseStudies([{ ...asOne(study), rows }], summary.terms),
     [study, rows, summary],
@@ -115,7 +116,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
           study={study}
           standardTimeMs={summary.standardTimeMs}
           isIncomplete={unseen.length > 0}
-          isUsable={clock?.usable !== false && studyStability(rows).trend === null}
+          isUsable={clock?.usable !== false && stability.trend === null}
           time={time}
         />
         <div class="row">
@@ -131,17 +132,11 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         </div>
       </div>
       <CombinationPanel summary={summary} targetMs={part?.targetMs ?? null} time={time} />
-      <SteadyPanel rows={rows} time={time} />
+      <SteadyPanel stability={stability} time={time} />
       <ClockPanel study={study} time={time} onRecord={onRecord} />
       {observation}
     </>
   );
-}
-
-/** The formula by which this study's standard time came about. */
-function standardFormula({ machineMs, terms }: StudySummary): string {
-  const { symbols, machineSymbols } = studyWorking.standard;
-  return machineMs > 0 ? machineSymbols[terms.basis] : symbols[terms.basis];
 }
 
 /** One study is an analysis of one. */

@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
 import { CycleRun } from '../../charts/cycle-run';
-import type { StudyRow } from '../../domain/study/study-row';
-import { type StudyStability, studyStability } from '../../domain/study/study-stability';
+import type { StudyStability } from '../../domain/study/study-stability';
 import { study as allWords } from '../../i18n/en/study';
 import { studyReduce } from '../../i18n/en/study-reduce';
 import { percentOf } from './clock-panel';
@@ -11,13 +9,12 @@ import { usePortrait } from './use-portrait';
 const words = studyReduce.steady;
 
 interface Props {
-  readonly rows: readonly StudyRow[];
+  readonly stability: StudyStability;
   readonly time: TimeWords;
 }
 
 /** Whether the work stood still while it was studied: before an average there is a look at the order of time. */
-export function SteadyPanel({ rows, time }: Props) {
-  const stability = useMemo(() => studyStability(rows), [rows]);
+export function SteadyPanel({ stability, time }: Props) {
   const isPortrait = usePortrait();
   const { cycleMs, limits, beyond } = stability;
   const said = sentences(stability);

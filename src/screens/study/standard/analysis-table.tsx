@@ -2,8 +2,12 @@ import type { StudyOfPart } from '../../../application/study/read-studies-of-par
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
 import type { StudySummary } from '../../../domain/study/summarise-study';
 import { study as allWords } from '../../../i18n/en/study';
+import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
+import { formatNumber } from '../../../i18n/format-number';
 import type { TimeWords } from '../time-words';
+
+const HOUR_MS = 3_600_000;
 
 interface Props {
   readonly studies: readonly StudyOfPart[];
@@ -49,16 +53,20 @@ function remarks({ obstacles, title }: StudyOfPart, isOther: boolean): string {
 function Figures({ analysis, chosen, time }: Pick<Props, 'chosen' | 'time'> & { analysis: StudiesAnalysis }) {
   const { together, each } = analysis;
   const lines = together.elements.filter(({ elementClass }) => elementClass !== 'foreign');
-  const shown = (ms: number | null | undefined) => (ms == null ? allWords.none : time.figure(ms));
+  const shown = (ms: number | null | undefined) => written(ms, time.figure);
   const of = (summary: StudySummary, element: string) =>
     summary.elements.find((line) => line.element === element);
-  const total = (name: string, value: (summary: StudySummary) => number | null) => (
+  const total = (
+    name: string,
+    value: (summary: StudySummary) => number | null,
+    write: (value: number) => string = time.figure,
+  ) => (
     <tr>
       <th scope="row">{name}</th>
       {each.map((summary, place) => (
-        <td key={chosen[place]!.id}>{shown(value(summary))}</td>
+        <td key={chosen[place]!.id}>{written(value(summary), write)}</td>
       ))}
-      <td>{shown(value(together))}</td>
+      <td>{written(value(together), write)}</td>
     </tr>
   );
   return (
@@ -99,8 +107,22 @@ function Figures({ analysis, chosen, time }: Pick<Props, 'chosen' | 'time'> & { 
           ))}
           {total(words.normal, ({ normalTimeMs }) => normalTimeMs)}
           {total(words.standard, ({ standardTimeMs }) => standardTimeMs)}
+          {total(
+            studySheet.totals.pieces,
+            ({ piecesPerHour }) => piecesPerHour,
+            (pieces) => formatNumber(pieces, 1),
+          )}
+          {total(
+            studySheet.totals.hours,
+            ({ standardTimeMs }) => standardTimeMs,
+            (ms) => formatNumber((ms * 100) / HOUR_MS, 3),
+          )}
         </tbody>
       </table>
     </div>
   );
+}
+
+function written(value: number | null | undefined, write: (value: number) => string): string {
+  return value == null ? allWords.none : write(value);
 }

@@ -8,12 +8,15 @@ import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { ChoiceRow } from '../choice-row';
 import { percentOf } from '../clock-panel';
+import { PaperFoot } from '../paper-foot';
+import { standardFormula } from '../standard-formula';
 import { draftOfTerms, termsOf } from '../terms-draft';
 import { TermsFields } from '../terms-fields';
 import { type TimeUnit, timeWords } from '../time-words';
 import { AnalysisTable } from './analysis-table';
 import { IssueForm } from './issue-form';
-import { RevisionsTable } from './revisions-table';
+import { allowanceWords, RevisionsTable } from './revisions-table';
+import { StandardWorking } from './standard-working';
 
 interface Props {
   readonly part: Part;
@@ -58,7 +61,9 @@ export function StandardOfPart({ part, studies, known }: Props) {
         <p class="study-answer">
           {studySheet.answer.name}{' '}
           <strong class="number">{time.said(analysis.together.standardTimeMs)}</strong>{' '}
-          <span class="quiet">{standsOn(analysis)}</span>
+          <span class="quiet">
+            {words.allowing(allowanceWords(analysis.together.terms))} {standsOn(analysis)}
+          </span>
         </p>
       )}
       <div class="no-print">
@@ -73,6 +78,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
         chosen={chosen}
         time={time}
       />
+      {analysis && <StandardWorking analysis={analysis} />}
       <div class="no-print">
         <TermsFields terms={terms} onChange={setTerms} />
       </div>
@@ -94,6 +100,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
         analysis={analysis}
         time={time}
       />
+      {analysis && <PaperFoot standardFormula={standardFormula(analysis.together)} />}
     </>
   );
 }

@@ -1,5 +1,6 @@
 import '../study-paper.css';
 import '../study-print.css';
+import { studyReduce } from '../../../i18n/en/study-reduce';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
 import { StandardOfPart } from './standard-of-part';
@@ -14,9 +15,14 @@ export function StandardPage({ partId }: { partId: string }) {
     <div class="page study-paper">
       <div class="row spread">
         <h1>{words.title(part?.code ?? '')}</h1>
-        <button type="button" class="button no-print" onClick={() => go('study')}>
-          {words.back}
-        </button>
+        <div class="row no-print">
+          <button type="button" class="button" onClick={() => print()}>
+            {studyReduce.paper.print}
+          </button>
+          <button type="button" class="button" onClick={() => go('study')}>
+            {words.back}
+          </button>
+        </div>
       </div>
       {!part && <p>{words.noPart}</p>}
       {part && typeof found === 'string' && (
