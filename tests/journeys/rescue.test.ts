@@ -44,7 +44,7 @@ describe('an app whose script is gone, from the server and from the tablet', () 
     await whole.discard();
   });
 
-  it('says that it did not start, and leads to where the records are saved', async () => {
+  it('leads straight to where the records are saved', async () => {
     const [script] = readdirSync(path.join(inject('dist'), 'assets')).filter((name) =>
       /^index-.*\.js$/.test(name),
     );
@@ -60,10 +60,6 @@ describe('an app whose script is gone, from the server and from the tablet', () 
     await page.close();
     page = await tablet.newTab();
     await page.goto(site.url);
-    await page
-      .getByText('The app did not start. Your records have not been deleted.')
-      .waitFor({ timeout: 15_000 });
-    await tap(page, page.getByRole('link', { name: /Save all records as a file/ }));
     await page.getByText(`${before.length} records found.`).waitFor();
   });
 
@@ -82,6 +78,14 @@ describe('an app whose script is gone, from the server and from the tablet', () 
     await takeItIn(second);
     expect(await readOwnLog(second)).toEqual(before);
     expect(await reviewText(second)).toBe(shown);
+  });
+
+  it('says that it did not start where nothing was kept on the tablet yet, and leads there too', async () => {
+    const fresh = await other.newTab();
+    await fresh.goto(site.url);
+    await fresh.getByText('The app did not start. Your records have not been deleted.').waitFor();
+    await tap(fresh, fresh.getByRole('link', { name: /Save all records as a file/ }));
+    await fresh.getByText('There is no record in this browser.').waitFor();
   });
 
   it('makes no database where there is none: the app would find an empty one in its way', async () => {
