@@ -90,7 +90,7 @@ describe('an engineer with an operator and a machine at once', () => {
   it('sees the machine govern, nothing unaccounted, and too few cycles to show a change', async () => {
     await page.getByText('the machine: its run is the longer branch').waitFor();
     await page.getByText('At most 2 % is unaccounted').waitFor();
-    await page.getByText('5 whole cycles: whether they change shows from ten on.', { exact: true }).waitFor();
+    await page.locator('p', { hasText: '5 whole cycles: whether they change shows from ten on.' }).waitFor();
   });
 
   it('makes the study a standard with a day in force, which asks for a second operator', async () => {
