@@ -12,7 +12,7 @@ export function setTarget(
   bench: Bench,
   part: string,
   targetMs: number | null,
-  from: { source: 'typed' } | { source: 'standard'; study: string } = { source: 'typed' },
+  from: { source: 'typed' | 'takt' } | { source: 'standard'; study: string } = { source: 'typed' },
 ): void {
   if (!bench.shop.value.parts.some(({ id }) => id === part)) {
     throw new RangeError('setTarget requires a part of the shop');

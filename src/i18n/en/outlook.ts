@@ -14,7 +14,7 @@ export const outlook = {
   notYet: 'When it will be done: from 5 parts on',
   ask: 'How many parts are wanted?',
   learning: 'Learning: no finish is reckoned',
-  states: { steady: 'Last 5: in time', slower: 'Last 5: longer than target' },
+  states: { steady: 'Last 5: in time', slower: 'Last 5: over target' },
   lastParts: (count: number) => (count === 1 ? 'The last part' : `The last ${count} parts`),
 
   planTitle: 'Parts wanted in this turn',

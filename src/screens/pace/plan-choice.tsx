@@ -3,6 +3,7 @@ import { MOST_WANTED, wantParts } from '../../application/turn/want-parts';
 import { cleanCycles } from '../../domain/turn/clean-cycles';
 import { isGood } from '../../domain/turn/earned-time';
 import { paceRatio } from '../../domain/turn/pace-ratio';
+import { FEWEST } from '../../domain/turn/project-finish';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { useApp } from '../app';
@@ -15,6 +16,7 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
   const [isFaulty, setFaulty] = useState(false);
   const found = useProjection(turn);
   const ratio = turn.isLearning ? null : paceRatio(cleanCycles(turn));
+  const isTooEarly = turn.isLearning || turn.cycles.length < FEWEST;
   const source = turn.inHand.targetSource;
   const set = (event: Event) => {
     event.preventDefault();
@@ -24,52 +26,52 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
     done();
   };
   return (
-    <form class="stack" onSubmit={set} noValidate>
-      <h2>{words.planTitle}</h2>
-      <div class="row pace-plan-row">
-        <label class="field">
-          <span>{words.wanted}</span>
-          <input
-            value={typed}
-            inputMode="numeric"
-            autocomplete="off"
-            maxLength={6}
-            disabled={isReadOnly}
-            aria-describedby="pace-plan-fault"
-            onInput={(event) => {
-              setTyped(event.currentTarget.value);
-              setFaulty(false);
+    <form class="pace-plan-choice" onSubmit={set} noValidate>
+      <div class="stack">
+        <h2>{words.planTitle}</h2>
+        <div class="row pace-plan-row">
+          <label class="field">
+            <span>{words.wanted}</span>
+            <input
+              value={typed}
+              inputMode="numeric"
+              autocomplete="off"
+              maxLength={6}
+              disabled={isReadOnly}
+              aria-describedby="pace-plan-fault"
+              onInput={(event) => {
+                setTyped(event.currentTarget.value);
+                setFaulty(false);
+              }}
+            />
+          </label>
+          <button type="submit" class="button" disabled={isReadOnly}>
+            {words.set}
+          </button>
+          <button
+            type="button"
+            class="button"
+            disabled={isReadOnly || turn.wantedParts === null}
+            onClick={() => {
+              wantParts(bench, null);
+              done();
             }}
-          />
-        </label>
-        <button type="submit" class="button" disabled={isReadOnly}>
-          {words.set}
-        </button>
-        <button
-          type="button"
-          class="button"
-          disabled={isReadOnly || turn.wantedParts === null}
-          onClick={() => {
-            wantParts(bench, null);
-            done();
-          }}
-        >
-          {words.none}
-        </button>
+          >
+            {words.none}
+          </button>
+        </div>
+        <p id="pace-plan-fault" class={isFaulty ? 'fault' : 'quiet number'} role="status">
+          {isFaulty ? words.fault : words.soFar(turn.cycles.filter(isGood).length)}
+        </p>
       </div>
-      <p id="pace-plan-fault" class={isFaulty ? 'fault' : 'quiet number'} role="status">
-        {isFaulty ? words.fault : words.soFar(turn.cycles.filter(isGood).length)}
-      </p>
-      <h3>{words.howTitle}</h3>
-      {source && <p>{words.target(words.sources[source])}</p>}
-      {ratio !== null && <p class="number">{words.paceRatio(ratio)}</p>}
-      <p class="number">
-        {found
-          ? words.howRange(found.from.parts, found.from.turns)
-          : turn.isLearning
-            ? words.learning
-            : words.notYet}
-      </p>
+      <div class="stack">
+        <h3>{words.howTitle}</h3>
+        {source && <p>{words.target(words.sources[source])}</p>}
+        {ratio !== null && <p class="number">{words.paceRatio(ratio)}</p>}
+        <p class="number">
+          {found ? words.howRange(found.from.parts, found.from.turns) : isTooEarly && words.notYet}
+        </p>
+      </div>
     </form>
   );
 }

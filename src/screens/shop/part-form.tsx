@@ -1,11 +1,14 @@
 import { useState } from 'preact/hooks';
 import { retirePart } from '../../application/shop/retire-part';
+import { partInHand } from '../../application/turn/part-in-hand';
 import { isSameCode } from '../../domain/shop/known-code';
 import type { Part } from '../../domain/shop/shop';
 import { shop } from '../../i18n/en/shop';
 import { useApp } from '../app';
 import { type PartTyped, savePart } from './save-part';
 import { shownTarget } from './shown-target';
+import { TaktOffer } from './takt-offer';
+import { TappingChoice } from './tapping-choice';
 import { TargetField } from './target-field';
 
 const words = shop.form;
@@ -68,7 +71,16 @@ export function PartForm({ part, typed, change, close }: Props) {
       <TargetField
         typed={typed.target ?? shownTarget(part?.targetMs ?? null)}
         standingMs={part?.targetMs ?? null}
-        change={(target) => change({ ...typed, target })}
+        change={(target) => change({ ...typed, target, isTakt: false })}
+      />
+      <TaktOffer
+        isTaken={typed.isTakt === true}
+        take={(taktMs) => change({ ...typed, target: shownTarget(taktMs), isTakt: true })}
+      />
+      <TappingChoice
+        chosen={typed.tapping ?? part?.tapping ?? 'each-part'}
+        hasElements={part !== null && partInHand({ ...part, tapping: 'elements' }).elements !== undefined}
+        choose={(tapping) => change({ ...typed, tapping })}
       />
       {part?.targetSource === 'standard' && (
         <div class="row">

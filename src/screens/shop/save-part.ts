@@ -1,7 +1,9 @@
 import type { Bench } from '../../application/bench';
 import { definePart } from '../../application/shop/define-part';
 import { describePart } from '../../application/shop/describe-part';
+import { setTapping } from '../../application/shop/set-tapping';
 import { setTarget } from '../../application/shop/set-target';
+import type { Tapping } from '../../domain/records/turn-fact';
 import { isSameCode } from '../../domain/shop/known-code';
 import { readTargetTime } from '../../domain/shop/read-target-time';
 import type { Part } from '../../domain/shop/shop';
@@ -16,6 +18,10 @@ export interface PartTyped {
   readonly name: string;
   /** Null while nobody has touched it: it stands as it stands, whatever a study has made of it meanwhile. */
   readonly target: string | null;
+  /** The target is what calendar and demand leave for a part. */
+  readonly isTakt?: boolean;
+  /** Left out while nobody has touched it. */
+  readonly tapping?: Tapping;
 }
 
 /**
@@ -41,6 +47,10 @@ export function savePart(bench: Bench, part: Part | null, typed: PartTyped): str
   const targetMs = target.trim() === shownTarget(standingMs) ? standingMs : typedMs;
   const id = part?.id ?? definePart(bench, code, name);
   if (part && (part.code !== code || part.name !== name)) describePart(bench, id, code, name);
-  if (targetMs !== standingMs) setTarget(bench, id, targetMs);
+  const isTakt = typed.isTakt === true && targetMs !== null;
+  if (targetMs !== standingMs || (isTakt && part?.targetSource !== 'takt')) {
+    setTarget(bench, id, targetMs, { source: isTakt ? 'takt' : 'typed' });
+  }
+  if (typed.tapping) setTapping(bench, id, typed.tapping);
   return '';
 }

@@ -21,6 +21,19 @@ describe('savePart', () => {
     expect(parts()).toMatchObject([{ code: 'M', name: 'Door', targetMs: 108_000, targetSource: 'typed' }]);
   });
 
+  it('says of a target that it is takt, until another one is typed', () => {
+    savePart(bench, null, { code: 'M', name: '', target: '1:40', isTakt: true });
+    expect(parts()[0]).toMatchObject({ targetMs: 100_000, targetSource: 'takt' });
+    savePart(bench, parts()[0]!, { code: 'M', name: '', target: '1:41', isTakt: false });
+    expect(parts()[0]).toMatchObject({ targetMs: 101_000, targetSource: 'typed' });
+  });
+
+  it('takes how the part is tapped, and leaves it as it is when nobody touched it', () => {
+    savePart(bench, null, { code: 'M', name: '', target: '2', tapping: 'start-stop' });
+    savePart(bench, parts()[0]!, { code: 'M', name: 'Door', target: null });
+    expect(parts()[0]).toMatchObject({ name: 'Door', tapping: 'start-stop', targetMs: 120_000 });
+  });
+
   it('takes a part without a target, and takes a target away', () => {
     savePart(bench, null, { code: 'M', name: '', target: '' });
     expect(parts()[0]!.targetMs).toBeNull();

@@ -1,0 +1,50 @@
+import { useState } from 'preact/hooks';
+import { localDay } from '../../domain/day/local-day';
+import { taktOfDay } from '../../domain/shop/takt-of-day';
+import { partTapping as words } from '../../i18n/en/part-tapping';
+import { useApp } from '../app';
+
+/** What calendar and demand leave for a part, worked out in sight; taken as target only when somebody says so. */
+export function TaktOffer({ isTaken, take }: { isTaken: boolean; take(taktMs: number): void }) {
+  const { bench } = useApp();
+  const [typed, setTyped] = useState('');
+  const demand = /^\d+$/.test(typed.trim()) ? Number(typed) : 0;
+  const takt = taktOfDay(bench.shop.value.calendar, demand, localDay(bench.clock.now()));
+  const isAsked = typed.trim() !== '' || (!takt.ok && takt.fault !== 'no-demand');
+  return (
+    <fieldset class="stack shop-takt">
+      <legend>{words.takt}</legend>
+      <div class="row">
+        <label class="field">
+          <span>{words.demand}</span>
+          <input
+            value={typed}
+            inputMode="numeric"
+            autocomplete="off"
+            maxLength={8}
+            aria-describedby="shop-takt-working"
+            onInput={(event) => setTyped(event.currentTarget.value)}
+          />
+        </label>
+        <button
+          type="button"
+          class="button"
+          disabled={!takt.ok}
+          onClick={() => {
+            if (takt.ok) take(takt.taktMs);
+          }}
+        >
+          {words.take}
+        </button>
+      </div>
+      <p class="number" id="shop-takt-working" role="status">
+        {takt.ok
+          ? words.working(takt.netMin, demand, takt.taktMs, takt.day)
+          : isAsked
+            ? words.faults[takt.fault]
+            : ''}{' '}
+        {isTaken && words.taken}
+      </p>
+    </fieldset>
+  );
+}
