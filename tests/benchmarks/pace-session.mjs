@@ -1,0 +1,239 @@
+// A driven session on the Pace screen at a quarter of the processor's speed: from an input to the next paint; then cold
+// starts off the worker, from navigation to the first tap accepted, beside a page that holds one button and the same log.
+//   npm run bench:pace [-- minutes]        30 without an argument
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { chromium } from 'playwright-core';
+import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
+import { requireChromium, tool } from '../../.config/prepare.mjs';
+import { serve } from '../../.config/serve.mjs';
+
+const MINUTES = Number(process.argv[2] ?? 30);
+const SLOWER = 4;
+const STARTS = 9;
+const PAINT_AT_MOST_MS = 100;
+const START_AT_MOST = 1.5;
+
+// It opens the same records as the app does, reads the open turn, and takes a tap into a strict transaction.
+const bare = `<!doctype html><title>bare</title><button id="tap" style="width:600px;height:300px" disabled>Tap</button>
+<script src="bare.js"></script>`;
+const bareScript = `
+navigator.serviceWorker.register('sw.js');
+const opening = indexedDB.open('bare', 1);
+opening.onupgradeneeded = () => {
+  const store = opening.result.createObjectStore('records', { keyPath: ['device', 'sequence'] });
+  store.createIndex('stream', 'stream');
+};
+opening.onsuccess = () => {
+  const db = opening.result;
+  const index = db.transaction('records').objectStore('records').index('stream');
+  const last = db.transaction('records').objectStore('records').openCursor(null, 'prev');
+  last.onsuccess = () => {
+    const reading = index.getAll(last.result?.value.stream ?? '');
+    reading.onsuccess = () => {
+      const button = document.querySelector('#tap');
+      let count = reading.result.length;
+      const sample = last.result?.value;
+      button.addEventListener('pointerdown', () => {
+        count += 1;
+        button.textContent = count;
+        const transaction = db.transaction('records', 'readwrite', { durability: 'strict' });
+        transaction.objectStore('records').put({ ...sample, sequence: 1e6 + count });
+      });
+      button.disabled = false;
+    };
+  };
+};
+`;
+const bareWorker = `
+const files = ['./', 'bare.js'];
+addEventListener('install', (event) => event.waitUntil(caches.open('bare').then((cache) => cache.addAll(files))));
+addEventListener('activate', (event) => event.waitUntil(clients.claim()));
+addEventListener('fetch', (event) =>
+  event.respondWith(caches.match(event.request).then((found) => found ?? fetch(event.request))));
+`;
+
+const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+const quantile = (list, share) => {
+  const sorted = [...list].sort((a, b) => a - b);
+  return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
+};
+
+requireChromium();
+const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
+tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
+  env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
+});
+const bareFolder = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-bare-'));
+for (const [name, text] of Object.entries({
+  'index.html': bare,
+  'bare.js': bareScript,
+  'sw.js': bareWorker,
+})) {
+  writeFileSync(path.join(bareFolder, name), text);
+}
+const site = await serve({ folder: dist, port: 0 });
+const bareSite = await serve({ folder: bareFolder, port: 0 });
+const profile = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-profile-'));
+const start = () =>
+  chromium.launchPersistentContext(profile, {
+    executablePath: findChromium(),
+    args: browserArguments,
+    hasTouch: true,
+    viewport: { width: 1280, height: 800 },
+  });
+
+let context = await start();
+let page = await context.newPage();
+page.setDefaultTimeout(60_000);
+await page.goto(site.url);
+const button = (name) => page.getByRole('button', { name }).first();
+await page.getByLabel('Code', { exact: true }).fill('K7');
+await button('Add code').tap();
+for (const part of ['M', 'L']) {
+  if (part === 'L') await button('Another part').tap();
+  await page.getByLabel('Part code').fill(part);
+  await page.getByLabel(/^Target time/).fill('0:04');
+  await button('Add part').tap();
+  await page.getByRole('button', { name: new RegExp(`^${part}`) }).waitFor();
+}
+await button(/^M/).tap();
+await button(/^Start/).tap();
+await button(/^Part done/).waitFor();
+await page.evaluate(() => {
+  window.paints = [];
+  const painted = new MessageChannel();
+  const waiting = [];
+  painted.port1.onmessage = () => {
+    for (const at of waiting.splice(0)) window.paints.push(performance.now() - at);
+  };
+  const note = ({ timeStamp }) => {
+    waiting.push(timeStamp);
+    // The message comes when the frame has been handed over.
+    requestAnimationFrame(() => painted.port2.postMessage(null));
+  };
+  for (const type of ['pointerdown', 'click', 'keydown']) addEventListener(type, note, true);
+});
+const session = await context.newCDPSession(page);
+await session.send('Emulation.setCPUThrottlingRate', { rate: SLOWER });
+const tapOn = async (name) => {
+  const box = await button(name).boundingBox();
+  if (!box) return;
+  const point = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  await session.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [point] });
+  await session.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+};
+const began = Date.now();
+for (let part = 1; Date.now() - began < MINUTES * 60_000; part += 1) {
+  await wait(2_500 + 400 * (part % 4));
+  await tapOn(/^(Part done|Go on)/);
+  if (part % 7 === 0) {
+    await wait(900);
+    await tapOn('Stop');
+    await wait(1_500);
+    await tapOn(/^Go on/);
+  }
+  if (part % 11 === 0) {
+    await wait(700);
+    await tapOn(/^Previous part/);
+    await wait(700);
+    await tapOn('scrap');
+  }
+  if (part % 13 === 0) {
+    await wait(900);
+    await tapOn('Change part');
+    await wait(900);
+    await tapOn(/^[ML] target/);
+  }
+  if (part % 17 === 0) {
+    await wait(900);
+    await tapOn(/^Undo/);
+  }
+  if (part % 19 === 0) await page.keyboard.press('PageDown');
+}
+const paints = await page.evaluate(() => window.paints);
+await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+await page.locator('.saving[data-state=saved]').waitFor();
+const records = await page.evaluate(
+  () =>
+    new Promise((resolve, reject) => {
+      const opening = indexedDB.open('pacewright');
+      opening.onerror = () => reject(opening.error);
+      opening.onsuccess = () => {
+        const reading = opening.result.transaction('records').objectStore('records').getAll();
+        reading.onsuccess = () => resolve(reading.result);
+      };
+    }),
+);
+await page.goto(bareSite.url);
+await page.evaluate(
+  (all) =>
+    new Promise((resolve) => {
+      const opening = indexedDB.open('bare', 1);
+      opening.onsuccess = () => {
+        const transaction = opening.result.transaction('records', 'readwrite');
+        for (const record of all) transaction.objectStore('records').put(record);
+        transaction.oncomplete = resolve;
+      };
+    }),
+  records,
+);
+await page.evaluate(() => navigator.serviceWorker.ready);
+await context.close();
+
+/** A browser that was not running: from navigation to the first tap that the page has taken, in its own time. */
+async function coldStart(url, selector) {
+  context = await start();
+  page = context.pages()[0] ?? (await context.newPage());
+  await page.addInitScript((surface) => {
+    const look = () => {
+      const found = document.querySelector(surface);
+      if (!found || found.disabled) return requestAnimationFrame(look);
+      const before = found.textContent;
+      const press = () =>
+        found.dispatchEvent(
+          new PointerEvent('pointerdown', {
+            bubbles: true,
+            isPrimary: true,
+            button: 0,
+            pointerType: 'touch',
+          }),
+        );
+      const taken = new MutationObserver(() => {
+        if (found.textContent === before) return;
+        window.acceptedMs ??= performance.now();
+        taken.disconnect();
+      });
+      taken.observe(found, { childList: true, characterData: true, subtree: true });
+      press();
+    };
+    if (window.top === window) look();
+  }, selector);
+  await page.goto(url);
+  const ms = await page
+    .waitForFunction(() => window.acceptedMs, null, { timeout: 30_000 })
+    .then((handle) => handle.jsonValue());
+  await wait(300);
+  await context.close();
+  return ms;
+}
+const starts = { app: [], bare: [] };
+for (let round = 0; round < STARTS; round += 1) {
+  starts.bare.push(await coldStart(bareSite.url, '#tap'));
+  starts.app.push(await coldStart(site.url, '.pace-main'));
+}
+await site.close();
+await bareSite.close();
+for (const folder of [dist, bareFolder]) rmSync(folder, { recursive: true });
+rmSync(profile, { recursive: true, force: true });
+
+const p98 = quantile(paints, 0.98);
+process.stdout.write(
+  `input to next paint at ${SLOWER} × slower, ${MINUTES} min, n ${paints.length}: p50 ${quantile(paints, 0.5).toFixed(0)} ms, p98 ${p98.toFixed(0)} ms (at most ${PAINT_AT_MOST_MS})\n`,
+);
+const [ofApp, ofBare] = [starts.app, starts.bare].map((list) => quantile(list, 0.5));
+process.stdout.write(
+  `cold start to the first tap taken, ${records.length} records, median of ${STARTS}: app ${ofApp.toFixed(0)} ms, bare ${ofBare.toFixed(0)} ms, ratio ${(ofApp / ofBare).toFixed(2)} (at most ${START_AT_MOST})\n`,
+);
+if (p98 > PAINT_AT_MOST_MS || ofApp / ofBare > START_AT_MOST) process.exitCode = 1;
