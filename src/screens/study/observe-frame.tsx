@@ -1,5 +1,6 @@
 import './observe-frame.css';
 import type { ComponentChildren } from 'preact';
+import { study } from '../../i18n/en/study';
 
 interface Props {
   readonly title: string;
@@ -17,7 +18,10 @@ export function ObserveFrame({ title, head, sheet, pad, actions, surface, ends }
     <div class="study-observe">
       <h1 class="visually-hidden">{title}</h1>
       <div class="study-observe-head">{head}</div>
-      <div class="study-observe-sheet">{sheet}</div>
+      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a long sheet is scrolled by keys too */}
+      <section class="study-observe-sheet" aria-label={study.observe.sheet} tabIndex={0}>
+        {sheet}
+      </section>
       <div class="study-observe-pad">{pad}</div>
       <div class="study-observe-actions">{actions}</div>
       <div class="study-observe-surface">{surface}</div>

@@ -26,7 +26,7 @@ export function PaperSheet({ draft, elements, lines, onStand }: Props) {
           <th scope="col" class="words" colSpan={2}>
             {studySheet.observation.element}
           </th>
-          <th scope="col">{cycle > 1 ? words.cycle(cycle - 1) : ''}</th>
+          {cycle > 1 ? <th scope="col">{words.cycle(cycle - 1)}</th> : <td />}
           <th scope="col">{words.cycle(cycle)}</th>
         </tr>
       </thead>
