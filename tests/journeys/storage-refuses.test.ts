@@ -50,6 +50,9 @@ describe('a tablet whose storage refuses', () => {
     await page.goto(`${site.url}#/study/new`);
     await little.waitFor();
     await forgetful.waitFor();
+    await page.goto(`${site.url}#/records`);
+    await page.getByText('49.0 MB, which is little').waitFor();
+    await page.getByText('in a browser tab it deletes them after seven days without use').waitFor();
   });
 
   it('when it is full says not saved, goes on recording, and saves all in order when there is room', async () => {

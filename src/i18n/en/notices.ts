@@ -17,6 +17,6 @@ export const noticeWords = {
   updateTake: 'Take it now',
   noAnswer: 'the storage of this tablet is not answering',
   full: 'the storage is full: take a copy out under Records',
-  notOpen: 'the records are not open: load this page again after the turn',
+  notOpen: 'the records are not open: load again after the turn',
   ofNewer: 'a newer release has these records',
 };

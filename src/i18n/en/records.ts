@@ -30,10 +30,13 @@ export const recordsWords = {
       asking: 'asking …',
       yes: 'given: it keeps the records until somebody deletes them',
       no: 'not given: it may delete the records when the tablet runs short of room',
+      forgetful:
+        'not given: in a browser tab it deletes them after seven days without use. Put the app on the home screen (Share, then Add to Home Screen), and bring the records along as a copy',
       unknown: 'this browser does not say',
     },
     ask: 'Ask the browser again',
     noRoom: 'the browser does not say',
+    littleRoom: (size: string) => `${size}, which is little: make a copy, then make room on the tablet`,
     askedInVain:
       'The browser said no again. It often says yes once the app is installed on the home screen, or has been used for a while.',
     unsaved: (count: number) => `${records(count)}, in memory only`,

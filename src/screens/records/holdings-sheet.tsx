@@ -1,10 +1,10 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
 import { recordsWords } from '../../i18n/en/records';
 import { formatDay } from '../../i18n/format-day';
 import { formatNumber } from '../../i18n/format-number';
 import { formatSize } from '../../i18n/format-size';
 import { useApp } from '../app';
+import { useStorageOutlook } from '../use-storage-outlook';
 import { LastingPromise } from './lasting-promise';
 import { useHoldings } from './use-holdings';
 
@@ -60,14 +60,12 @@ export function HoldingsSheet() {
 }
 
 function RoomLeft() {
-  const { lastingStorage } = useApp();
-  const [bytes, setBytes] = useState<number | null>(null);
-  useEffect(() => {
-    lastingStorage()
-      .then((storage) => storage.roomBytes())
-      .then(setBytes);
-  }, [lastingStorage]);
-  return <span class="number">{bytes === null ? words.noRoom : formatSize(bytes)}</span>;
+  const outlook = useStorageOutlook();
+  if (!outlook) return null;
+  const { roomBytes, isLittle } = outlook;
+  if (roomBytes === null) return <>{words.noRoom}</>;
+  const size = formatSize(roomBytes);
+  return <span class="number">{isLittle ? words.littleRoom(size) : size}</span>;
 }
 
 function Row({ name, children }: { name: string; children: ComponentChildren }) {

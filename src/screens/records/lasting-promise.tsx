@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { recordsWords } from '../../i18n/en/records';
 import { useApp } from '../app';
-import { StorageCautions } from '../shell/storage-cautions';
+import { useStorageOutlook } from '../use-storage-outlook';
 
 const words = recordsWords.kept;
 
@@ -9,6 +9,7 @@ const words = recordsWords.kept;
 export function LastingPromise() {
   const { lastingStorage, copies } = useApp();
   const [isGranted, setGranted] = useState<boolean | null | 'asking'>('asking');
+  const isForgetful = useStorageOutlook()?.isForgetfulTab ?? false;
   const [wasRefused, setRefused] = useState(false);
   useEffect(() => {
     lastingStorage()
@@ -21,15 +22,11 @@ export function LastingPromise() {
     setGranted(answer);
     setRefused(answer === false);
   };
+  const answered = isGranted === null ? 'unknown' : isGranted ? 'yes' : 'no';
+  const said = isForgetful ? 'forgetful' : isGranted === 'asking' ? 'asking' : answered;
   return (
     <div class="stack" role="status">
-      <p>
-        {isGranted === 'asking' && words.lasting.asking}
-        {isGranted === true && words.lasting.yes}
-        {isGranted === false && words.lasting.no}
-        {isGranted === null && words.lasting.unknown}
-      </p>
-      <StorageCautions />
+      <p>{words.lasting[said]}</p>
       {isGranted === false && copies > 0 && (
         <div class="row">
           <button type="button" class="button" onClick={ask}>
