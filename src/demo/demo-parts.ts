@@ -1,3 +1,5 @@
+import type { PartSize } from '../domain/records/standard-fact';
+
 /** A wardrobe door of the invented shop, with what drives its times. */
 export interface DemoPart {
   readonly code: DemoCode;
@@ -31,3 +33,12 @@ export const demoParts: Readonly<Record<DemoCode, DemoPart>> = {
 };
 
 export const demoCodes = Object.keys(demoParts) as DemoCode[];
+
+/** What edge cleaning and boring grow with. */
+export function partSizes(code: DemoCode): PartSize[] {
+  const { perimeter, hinges } = demoParts[code];
+  return [
+    { driver: 'perimeter, m', value: perimeter },
+    { driver: 'hinges', value: hinges },
+  ];
+}

@@ -3,7 +3,7 @@ import type { StudyRow } from '../domain/study/study-row';
 import { seededRandom } from '../statistics/seeded-random';
 import type { DemoLog } from './demo-log';
 import { demoConditions, demoMethod } from './demo-method';
-import { type DemoCode, type DemoPart, demoParts } from './demo-parts';
+import { type DemoCode, type DemoPart, demoParts, partSizes } from './demo-parts';
 import { lognormalTime, type SpreadTime } from './lognormal-time';
 import { normalDeviates } from './normal-deviates';
 import { boringCv, boringMinutes, cleaningUp, handWork, inspecting } from './work-content';
@@ -64,7 +64,13 @@ function rowsOf(study: string, code: DemoCode, deviate: () => number): StudyRow[
     allowancePct: 14,
     allowanceBasis: 'normal_time',
     machineAllowancePct: 4,
-    carried: { part: code, operator: 'K7', observer: 'B4', conditions: demoConditions },
+    carried: {
+      part: code,
+      operator: 'K7',
+      observer: 'B4',
+      conditions: demoConditions,
+      ...Object.fromEntries(partSizes(code).map(({ driver, value }) => [driver, String(value)])),
+    },
   });
   const cycles = Array.from({ length: CYCLES }, (_, place) => place + 1);
   return cycles.flatMap((cycle) =>

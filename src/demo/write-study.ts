@@ -2,6 +2,7 @@ import type { StudyFact } from '../domain/records/study-fact';
 import type { ExclusionCause } from '../domain/study/exclusion-cause';
 import type { DemoLog } from './demo-log';
 import { demoConditions, demoMethod } from './demo-method';
+import { partSizes } from './demo-parts';
 import { type SheetCell, studySheet } from './study-sheet';
 
 /** Wednesday of the fourth week, 11:35: K7 works the afternoon. */
@@ -69,6 +70,7 @@ class StudyWriter {
       operator: 'K7',
       observer: 'B4',
       personTold: true,
+      sizes: partSizes('M'),
       terms: { allowancePct: 14, basis: 'normal_time', machineAllowancePct: 4 },
     });
     for (const [place, cells] of studySheet().entries()) this.cycle(place + 1, cells);

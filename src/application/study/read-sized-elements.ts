@@ -1,5 +1,5 @@
 import { foldStudy } from '../../domain/study/fold-study';
-import { type SizedElement, sizedElements } from '../../domain/study/standard-data';
+import { fitStandardData, type SizedElement, sizedElements } from '../../domain/study/standard-data';
 import type { StudyRow } from '../../domain/study/study-row';
 import type { Bench } from '../bench';
 import { listStudies } from './list-studies';
@@ -14,5 +14,10 @@ export async function readSizedElements(bench: Bench): Promise<SizedElement[]> {
     const study = foldStudy(await bench.log.readStream(id));
     if (study.status !== 'open') rows.push(...study.readings.map(({ row }) => row));
   }
-  return sizedElements(rows);
+  // What grows most plainly comes first: most elements do not grow with most sizes.
+  const grows = ({ readings }: SizedElement) => fitStandardData(readings)?.regression.rSquared ?? 0;
+  return sizedElements(rows)
+    .map((sized) => ({ sized, rSquared: grows(sized) }))
+    .sort((a, b) => b.rSquared - a.rSquared)
+    .map(({ sized }) => sized);
 }

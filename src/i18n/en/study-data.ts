@@ -14,6 +14,7 @@ export const studyData = {
     `${low} to ${high}: ${sizes} sizes, ${n} readings`,
   lack: 'Lack of fit F',
   lackIs: (f: string, p: string) => `${f}, probability ${p}`,
+  tiny: 'under 0.01',
   plusMinus: (value: string, half: string) => `${value} ± ${half}`,
   warnings: {
     'few-sizes': 'Fewer than four sizes: two points make any line.',

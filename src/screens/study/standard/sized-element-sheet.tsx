@@ -30,7 +30,13 @@ export function SizedElementSheet({ sized }: { sized: SizedElement }) {
     [words.range, words.rangeIs(sizeText(low), sizeText(high), sizes.length, readings.length)],
   ];
   if (fit) {
-    lines.push([words.lack, words.lackIs(formatNumber(fit.f, 2), formatNumber(fit.probability, 2))]);
+    lines.push([
+      words.lack,
+      words.lackIs(
+        formatNumber(fit.f, 2),
+        fit.probability < 0.005 ? words.tiny : formatNumber(fit.probability, 2),
+      ),
+    ]);
   }
   const on = (x: number) => ({ x, y: (intercept + slope * x) / axisMs });
   return (
