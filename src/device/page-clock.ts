@@ -31,7 +31,15 @@ export function pageClock(run: string, stepMs: () => number): Clock {
     },
     every(periodMs, call) {
       const timer = setInterval(call, periodMs);
-      return () => clearInterval(timer);
+      // A hidden page's timers are put off, by a minute and more.
+      const seen = () => {
+        if (document.visibilityState === 'visible') call();
+      };
+      document.addEventListener('visibilitychange', seen);
+      return () => {
+        clearInterval(timer);
+        document.removeEventListener('visibilitychange', seen);
+      };
     },
     after(delayMs, call) {
       const timer = setTimeout(call, delayMs);

@@ -32,6 +32,25 @@ describe('the clock of the page', () => {
     expect(measuredStepMs()).toBe(0);
   });
 
+  it('calls at once when the page is seen again, so that the first figure shown is right', () => {
+    let calls = 0;
+    const stop = pageClock('run', () => 0).every(3_600_000, () => {
+      calls += 1;
+    });
+    const visible = vi.spyOn(document, 'visibilityState', 'get');
+    for (const [state, expected] of [
+      ['hidden', 0],
+      ['visible', 1],
+    ] as const) {
+      visible.mockReturnValue(state);
+      document.dispatchEvent(new Event('visibilitychange'));
+      expect(calls).toBe(expected);
+    }
+    stop();
+    document.dispatchEvent(new Event('visibilitychange'));
+    expect(calls).toBe(1);
+  });
+
   it('gives an input the moment it was made, by both clocks, however late it is asked', async () => {
     const event = new Event('pointerdown');
     const madeWallMs = Date.now() - (performance.now() - event.timeStamp);

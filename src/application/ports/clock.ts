@@ -9,7 +9,7 @@ export interface Clock {
   stepMs(): number;
   /** True when the page was hidden at any time since this was last asked. */
   wasHidden(): boolean;
-  /** Calls again and again until the returned function is called. */
+  /** Calls again and again, and when the page is seen again, until the returned function is called. */
   every(periodMs: number, call: () => void): () => void;
   /** Calls once, unless the returned function is called before. */
   after(delayMs: number, call: () => void): () => void;
