@@ -3,6 +3,7 @@ import type { Stamp } from '../../domain/records/stamp';
 import type { ElementDefinition } from '../../domain/shop/element-definition';
 import type { Reading, StudyWatch } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
+import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { timeWords } from './time-words';
 
@@ -115,20 +116,38 @@ function LiveRow(props: RowProps) {
     >
       <td class="study-live-number">{isInHand || isHeld ? `▸ ${number}` : number}</td>
       <td class="words study-live-name">
-        {onTap ? (
-          <TimingButton class="study-live-choose" onTap={onTap}>
-            {element.name}
-            <span class={isOccasional ? 'study-action-what' : 'visually-hidden'}>
-              {isOccasional ? words.occasionalWhat : words.chooseIt}
-            </span>
-          </TimingButton>
-        ) : (
-          element.name
-        )}
+        <NameCell name={element.name} isOccasional={isOccasional} onTap={onTap} />
       </td>
       <td>{readingWords(before)}</td>
       <td>{isRunning ? words.runs : isMissed ? words.missedMark : readingWords(now)}</td>
     </tr>
+  );
+}
+
+/**
+ * An occasional element begins at the press, because that moment is timed. Another element is taken in hand at the
+ * click: no time hangs on it, and a finger that scrolls the sheet must not choose.
+ */
+function NameCell({
+  name,
+  isOccasional,
+  onTap,
+}: Pick<RowProps, 'onTap'> & { name: string; isOccasional: boolean }) {
+  const { clock } = useApp().bench;
+  if (!onTap) return <>{name}</>;
+  if (isOccasional) {
+    return (
+      <TimingButton class="study-live-choose" onTap={onTap}>
+        {name}
+        <span class="study-action-what">{words.occasionalWhat}</span>
+      </TimingButton>
+    );
+  }
+  return (
+    <button type="button" class="study-live-choose" onClick={(event) => onTap(clock.stampOf(event))}>
+      {name}
+      <span class="visually-hidden">{words.chooseIt}</span>
+    </button>
   );
 }
 
