@@ -27,10 +27,10 @@ opening.onupgradeneeded = () => {
 };
 opening.onsuccess = () => {
   const db = opening.result;
-  const index = db.transaction('records').objectStore('records').index('stream');
-  const last = db.transaction('records').objectStore('records').openCursor(null, 'prev');
+  const store = db.transaction('records').objectStore('records');
+  const last = store.openCursor(null, 'prev');
   last.onsuccess = () => {
-    const reading = index.getAll(last.result?.value.stream ?? '');
+    const reading = store.index('stream').getAll(last.result?.value.stream ?? '');
     reading.onsuccess = () => {
       const button = document.querySelector('#tap');
       let count = reading.result.length;

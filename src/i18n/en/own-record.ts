@@ -24,6 +24,7 @@ export const ownRecord = {
     share: 'Share',
     when: 'At',
     why: 'Why',
+    element: 'Element',
   },
   targetChanged: 'last of several',
   netNote: 'Averages leave stoppages out, and parts about which a question is open.',
@@ -36,4 +37,10 @@ export const ownRecord = {
   noteKept: 'Kept with your record.',
   sayWhyShort: 'Say why',
   change: 'Change',
+  elementsTitle: 'Elements',
+  daysTitle: 'To take with you',
+  takeDays: (person: string) => `The last 90 days of ${person} as a file`,
+  daysNote: 'Every part with its time and the target it had. It is yours: nobody is told.',
+  taken: (name: string, count: number) => `Saved: ${name}, ${count} ${count === 1 ? 'part' : 'parts'}.`,
+  notTaken: (error: string) => `Nothing was saved: ${error}`,
 } as const;

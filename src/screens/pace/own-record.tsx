@@ -7,12 +7,14 @@ import { pace as words } from '../../i18n/en/pace';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
 import { PutRight } from '../settle/put-right';
+import { ElementSheet } from './element-sheet';
 import { LedgerSheet } from './ledger-sheet';
 import { OwnDoubts } from './own-doubts';
 import { OwnNote } from './own-note';
 import { OwnParts } from './own-parts';
 import { PositionText } from './position-text';
 import { StoppageSheet } from './stoppage-sheet';
+import { TakeOwnDays } from './take-own-days';
 import { timeOfDay } from './time-of-day';
 
 /** What the operator sees before anyone else: the turn's parts, where its time went, and its stoppages. */
@@ -51,7 +53,9 @@ export function OwnRecord({ turn }: { turn: Turn }) {
         <OwnParts turn={turn} />
         <LedgerSheet turn={turn} />
         <StoppageSheet turn={turn} />
+        <ElementSheet turn={turn} />
         <OwnNote key={turn.id} turn={turn} />
+        <TakeOwnDays turn={turn} />
       </div>
       <PutRight turns={[turn]} isAtStation />
     </div>

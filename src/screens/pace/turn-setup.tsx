@@ -3,9 +3,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { lastTurn } from '../../application/turn/last-turn';
 import { partInHand } from '../../application/turn/part-in-hand';
 import { startTurn } from '../../application/turn/start-turn';
+import { isSameCode } from '../../domain/shop/known-code';
 import type { Turn } from '../../domain/turn/turn';
+import { scanned as says } from '../../i18n/en/scanned';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
+import { useScanner } from '../keys/use-scanner';
 import { TimingButton } from '../timing-button';
 import { FirstCaution } from './first-caution';
 import { PartChoice } from './part-choice';
@@ -19,6 +22,7 @@ export function TurnSetup() {
   const [last, setLast] = useState<Turn | null | 'reading'>('reading');
   const [person, setPerson] = useState('');
   const [part, setPart] = useState('');
+  const [scanned, setScanned] = useState('');
 
   useEffect(() => {
     let isHere = true;
@@ -31,10 +35,21 @@ export function TurnSetup() {
     };
   }, [bench]);
 
+  const { parts, people } = bench.shop.value;
+  useScanner({
+    tap: null,
+    scan: (text) => {
+      const known = parts.find(({ code, retired }) => !retired && text !== null && isSameCode(code, text));
+      const who = people.find((code) => text !== null && isSameCode(code, text));
+      if (known) setPart(known.id);
+      else if (who) setPerson(who);
+      setScanned(known || who ? '' : text === null ? says.tooLong : says.unknown(text));
+    },
+  });
+
   // A list that changes its order under a finger would start the wrong part.
   if (last === 'reading') return null;
 
-  const { parts, people } = bench.shop.value;
   const chosen = parts.find(({ id }) => id === part);
   const missing = person ? words.choosePart : chosen ? words.choosePerson : words.chooseBoth;
   const summary = chosen
@@ -83,7 +98,7 @@ export function TurnSetup() {
         }}
       >
         <span class="pace-start-word">{words.start}</span>
-        <span>{isReady ? summary : missing}</span>
+        <span role="status">{scanned || (isReady ? summary : missing)}</span>
       </TimingButton>
     </div>
   );

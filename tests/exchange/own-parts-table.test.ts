@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { foldTurn } from '../../src/domain/turn/fold-turn';
+import { ownPartsTable } from '../../src/exchange/own-parts-table';
+import { writeTable } from '../../src/exchange/write-table';
+import { change, done, judged, partN, turnRecords } from '../domain/turn/turn-script';
+
+const turn = foldTurn(
+  turnRecords([
+    [80, done()],
+    [170, done()],
+    [171, judged(12, 'scrap')],
+    [200, { kind: 'person-changed', person: 'M2' }],
+    [260, done()],
+    [260, change(partN)],
+    [330, done(partN)],
+  ]),
+);
+
+describe('what a person takes along', () => {
+  it('is every part that was theirs alone, with its time and the target it had', () => {
+    const rows = ownPartsTable([turn], 'K7').rows.map((row) => row.slice(2, 7));
+    expect(rows).toEqual([
+      ['M', 80, 90, 'good', 1],
+      ['M', 90, 90, 'scrap', 1],
+    ]);
+  });
+
+  it('has nothing of anybody else, and nothing of a part that two shared', () => {
+    // M2 finished the third, which K7 began, and made N alone, which has no target.
+    expect(ownPartsTable([turn], 'M2').rows.map((row) => row.slice(2, 6))).toEqual([['N', 70, null, 'good']]);
+    expect(ownPartsTable([turn], 'R4').rows).toEqual([]);
+  });
+
+  it('says in its heading what it is not for', () => {
+    expect(writeTable(ownPartsTable([turn], 'K7')).split('\r\n')[0]).toMatch(/not_for_pay/);
+  });
+});
