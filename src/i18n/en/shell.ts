@@ -18,6 +18,6 @@ export const shell = {
   notSaved: (count: number, isInReserve: boolean) =>
     `Not saved: ${count} ${count === 1 ? 'record' : 'records'} ${isInReserve ? 'in reserve' : 'in memory only'}`,
   memoryOnly: 'This browser keeps nothing: records are lost when the page closes',
-  missing: 'This screen could not be loaded. Nothing has been deleted.',
+  missing: 'This part of the app could not be loaded. Nothing has been deleted.',
   rescue: 'Save all records as a file, without the app',
 };

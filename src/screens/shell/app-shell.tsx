@@ -4,6 +4,7 @@ import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { shell as words } from '../../i18n/en/shell';
 import { useApp } from '../app';
+import { MissingPart } from '../missing-part';
 import { routeHash, type ScreenName, screenNames } from '../route';
 import { useLazy } from '../use-lazy';
 import { SavingMark } from './saving-mark';
@@ -34,7 +35,7 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   useEffect(() => {
     let isCurrent = true;
     loaders[screen]()
-      .catch(() => Missing)
+      .catch(() => MissingPart)
       .then((Screen) => {
         if (isCurrent) setShown({ name: screen, Screen });
       });
@@ -71,18 +72,6 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
         ))}
       </nav>
       <main class="shell-main">{shown?.name === screen && <shown.Screen />}</main>
-    </div>
-  );
-}
-
-/** A file of the app is gone from the tablet, and there is no network to fetch it. */
-function Missing() {
-  return (
-    <div class="page stack" role="alert">
-      <p>{words.missing}</p>
-      <a class="shell-rescue" href="rescue.html">
-        {words.rescue}
-      </a>
     </div>
   );
 }
