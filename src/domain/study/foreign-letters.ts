@@ -13,9 +13,11 @@ export interface ForeignLetter {
  * Gives the foreign elements of a study their letters.
  *
  * A foreign element is recorded when it ends, so the element it fell into is the next of the method in
- * the order of the readings, of the same cycle.
+ * the order of the readings, of the same cycle. In two lanes it is the operator's: the machine ran on beside it.
  */
-export function foreignLetters(readings: readonly Reading[]): ForeignLetter[] {
+export function foreignLetters(readings: readonly Reading[], lanes: 1 | 2 = 1): ForeignLetter[] {
+  const holds = (next: Reading, foreign: Reading) =>
+    isSeenInCycle(next, foreign) && (lanes === 1 || next.row.work !== 'machine');
   return readings
     .flatMap((reading, place) => (reading.row.elementClass === 'foreign' ? [{ reading, place }] : []))
     .map(({ reading, place }, count) => ({
@@ -25,7 +27,7 @@ export function foreignLetters(readings: readonly Reading[]): ForeignLetter[] {
     }));
 }
 
-function holds({ row }: Reading, { row: foreign }: Reading): boolean {
+function isSeenInCycle({ row }: Reading, { row: foreign }: Reading): boolean {
   return row.elementClass === 'repetitive' && row.observedMs !== null && row.cycle === foreign.cycle;
 }
 

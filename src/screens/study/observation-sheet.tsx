@@ -40,7 +40,7 @@ export function ObservationSheet({ study, summary, time, onRecord }: Props) {
     shown.slice(band * width, (band + 1) * width),
   );
   const lines = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
-  const letters = foreignLetters(study.readings);
+  const letters = foreignLetters(study.readings, study.heading?.lanes);
   const flagged = useMemo(() => flagReadings(study.readings), [study]);
   const flaggedIds = new Set(flagged.map(({ reading: { id } }) => id));
   const toggle = (id: string) => setOpenReading(id === openReading ? null : id);

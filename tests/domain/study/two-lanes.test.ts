@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
 import { endMachine } from '../../../src/application/study/end-machine';
 import { undoLastReading } from '../../../src/application/study/undo-last-reading';
+import { foreignLetters } from '../../../src/domain/study/foreign-letters';
 import { element, lines, openStudy, studyOf, tapAfter } from './study-at-the-bench';
 
 // Times are of our own making; each expectation is a difference of the taps above it.
@@ -85,6 +86,18 @@ describe('two lanes', () => {
       'Foreign element 1: 600',
       'Inspect 1: 400',
     ]);
+  });
+
+  it('put the letter of a foreign element into the operator’s element, though the machine stopped before it', async () => {
+    const at = await open();
+    tapAfter(at, 2_000);
+    beginForeign(at.bench, at.clock.now());
+    tapAfter(at, 200);
+    machineAfter(at, 400);
+    tapAfter(at, 100);
+    const { readings } = studyOf(at.bench);
+    const [letter] = foreignLetters(readings, 2);
+    expect(readings.find(({ id }) => id === letter!.inside)!.row.element).toBe('Inspect');
   });
 
   it('take the end of a run back: the machine goes on, and the operator waits again', async () => {
