@@ -48,7 +48,10 @@ export function useScanner(acts: Acts): void {
       const isPress = key === 'Enter' || key === ' ';
       if (isTyping && (key === 'Enter' || key === 'Tab')) return take(event, reader.end(event));
       if (key.length === 1 && (key !== ' ' || isTyping)) {
-        if (!repeat) act(reader.type(event));
+        const read = repeat ? null : reader.type(event);
+        // A space in a code must not press what has the focus.
+        if (isTyping) take(event, read);
+        else act(read);
         forget();
         forget = bench.clock.after(SCAN_GAP_MS + 10, () => act(reader.settle()));
         return;
