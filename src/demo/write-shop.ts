@@ -56,6 +56,7 @@ export function writeShop(log: DemoLog): Map<DemoCode, string> {
         valueAdding: ['MC bore', 'E6 clean up edges'],
         putDownWith: 'E4 place on trolley',
         byOther: [],
+        machineReasons: [stopReasons.machine.id, stopReasons.extraction.id],
       },
     }),
   );

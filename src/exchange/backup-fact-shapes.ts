@@ -127,6 +127,9 @@ const cell = exactly<CellSettings>({
   valueAdding: listOf(text),
   putDownWith: text,
   byOther: listOf(text),
+  machineReasons: optional(listOf(text)),
+  operatorCost: optional(notNegative),
+  machineCost: optional(notNegative),
 });
 
 const shopFacts: FieldsByKind<ShopFact> = {

@@ -77,6 +77,14 @@ describe('what the turns of the demo tell about its days', () => {
   });
 });
 
+it('the demo’s shop says that the extraction holds the machine as well', () => {
+  const { machineReasons: holding } = foldCellSettings(
+    records.filter(({ stream }) => stream === SHOP_STREAM),
+  );
+  const held = cellDays(turnsOf(weeks3And4), holding).stops.filter(({ holdsMachine }) => holdsMachine);
+  expect(held.map(({ reason }) => reason).sort()).toEqual(['extraction', 'machine']);
+});
+
 describe('the studies of the demo', () => {
   const cells = new Map(
     records

@@ -13,6 +13,7 @@ export async function readCellSettings(bench: Bench): Promise<CellSettings> {
  *
  * @throws {RangeError} setCell requires lots of whole parts from 1, and parts left from 0
  * @throws {RangeError} setCell requires a demand above 0, or none
+ * @throws {RangeError} setCell requires costs from 0
  */
 export function setCell(bench: Bench, cell: CellSettings): void {
   const areLots = [cell.arrivalLot, cell.trolley, cell.refillAt + 1].every(
@@ -22,5 +23,7 @@ export function setCell(bench: Bench, cell: CellSettings): void {
   if (cell.partsPerDay !== null && !(cell.partsPerDay > 0)) {
     throw new RangeError('setCell requires a demand above 0, or none');
   }
+  const { operatorCost = 0, machineCost = 0 } = cell;
+  if (!(operatorCost >= 0 && machineCost >= 0)) throw new RangeError('setCell requires costs from 0');
   bench.record(SHOP_STREAM, [{ kind: 'cell-set', cell }]);
 }

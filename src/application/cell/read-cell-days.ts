@@ -15,8 +15,12 @@ export interface CellHistory {
   readonly lots: CellLots;
 }
 
-/** The newest days of the cell: its turns, and the lots that came and went. */
-export async function readCellDays(bench: Bench): Promise<CellHistory> {
+/**
+ * The newest days of the cell: its turns, and the lots that came and went.
+ *
+ * @param holding ids of the reasons while which the machine stands; left out for its own faults alone
+ */
+export async function readCellDays(bench: Bench, holding?: readonly string[]): Promise<CellHistory> {
   const inHand = bench.turn.value;
   const starts = await bench.log.readLatestStarts('turn', TURNS);
   const turns = await Promise.all(
@@ -25,5 +29,5 @@ export async function readCellDays(bench: Bench): Promise<CellHistory> {
       return inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id));
     }),
   );
-  return { days: cellDays(turns), working: workingSpans(turns), lots: await readLots(bench) };
+  return { days: cellDays(turns, holding), working: workingSpans(turns), lots: await readLots(bench) };
 }

@@ -10,19 +10,23 @@ export interface CellDays {
   readonly dayMs: number | null;
   readonly stops: readonly StopCause[];
   readonly parts: number;
+  /** How many of each code: the mix that the cell makes. */
+  readonly partsByCode: ReadonlyMap<string, number>;
   /** Shares of the parts. */
   readonly scrapShare: number;
   readonly reworkShare: number;
 }
 
-/** The reason a shop gives when the machine stands still by itself. */
-const MACHINE_REASON = 'machine';
+/** Until a shop says which others do: the reason for the machine's own faults. */
+export const machineReasons: readonly string[] = ['machine'];
 
 /**
  * Reduces turns to what a simulation of the cell needs: how long a day is, what stops it how often and for how
  * long, set-ups among it, and how many parts are not good the first time.
+ *
+ * @param holding ids of the reasons while which the machine stands
  */
-export function cellDays(turns: readonly Turn[]): CellDays {
+export function cellDays(turns: readonly Turn[], holding = machineReasons): CellDays {
   const spans = turns.flatMap(({ ledger }) => ledger);
   const time = (belongs: (category: string) => boolean) =>
     spans.reduce((sum, { category, fromMs, toMs }) => sum + (belongs(category) ? toMs - fromMs : 0), 0);
@@ -35,7 +39,7 @@ export function cellDays(turns: readonly Turn[]): CellDays {
     ([reason, own]): StopCause => ({
       reason: reason || NOT_STATED,
       label: own[0]!.label,
-      holdsMachine: reason === MACHINE_REASON,
+      holdsMachine: holding.includes(reason),
       everyMs: workedMs / own.length,
       lengthsMs: own.map(({ fromMs, toMs }) => toMs! - fromMs),
     }),
@@ -48,6 +52,9 @@ export function cellDays(turns: readonly Turn[]): CellDays {
     dayMs: days > 0 ? time((category) => category !== 'planned-break') / days : null,
     stops: stops.filter(({ everyMs }) => everyMs > 0),
     parts: cycles.length,
+    partsByCode: new Map(
+      [...groupBy(cycles, ({ partCode }) => partCode)].map(([code, own]) => [code, own.length]),
+    ),
     scrapShare: share('scrap'),
     reworkShare: share('rework'),
   };

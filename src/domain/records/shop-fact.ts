@@ -63,6 +63,11 @@ export interface CellSettings {
   readonly putDownWith: string;
   /** Names of the elements that another person does, an inspector for one. */
   readonly byOther: readonly string[];
+  /** Ids of the reasons for stopping that hold the machine; left out while it is its own faults alone. */
+  readonly machineReasons?: readonly string[];
+  /** What an hour of the operator and of one machine costs, in the shop's currency; left out or 0 while nobody said. */
+  readonly operatorCost?: number;
+  readonly machineCost?: number;
 }
 
 /** The supervisor's PIN: what was made of it, never the PIN itself. */
