@@ -3,6 +3,7 @@ import { HatchPatterns, hatchFill } from './hatch-patterns';
 import { linearScale } from './linear-scale';
 import { roundTicks } from './round-ticks';
 import { fittedText } from './text-width';
+import { tickDecimals } from './tick-decimals';
 
 export interface ActivityColumn {
   readonly title: string;
@@ -25,7 +26,7 @@ interface Props {
   readonly end: number;
   readonly scaleEnd: number;
   readonly columns: readonly ActivityColumn[];
-  readonly tickText: (value: number) => string;
+  readonly tickText: (value: number, digits: number) => string;
 }
 
 const HEAD = 26;
@@ -43,6 +44,7 @@ export function ActivityColumns(props: Props) {
   const y = linearScale({ low: 0, high: scaleEnd, start: HEAD, end: height - 6 });
   const step = (width - LEFT) / columns.length;
   const ticks = roundTicks(0, scaleEnd, 8).filter((tick) => tick <= scaleEnd);
+  const decimals = ticks.length > 1 ? tickDecimals(ticks) : 2;
   return (
     <ChartFrame id={id} title={title} description={description} width={width} height={height}>
       <HatchPatterns id={id} />
@@ -50,7 +52,7 @@ export function ActivityColumns(props: Props) {
         <g key={tick}>
           <line x1={LEFT - 6} x2={width} y1={y(tick)} y2={y(tick)} stroke="var(--rule)" />
           <text x={LEFT - 10} y={y(tick) + 5} font-size={SMALL} text-anchor="end" fill="var(--quiet)">
-            {tickText(tick)}
+            {tickText(tick, decimals)}
           </text>
         </g>
       ))}

@@ -3,14 +3,19 @@ import { HatchPatterns, hatchFill } from './hatch-patterns';
 import { linearScale } from './linear-scale';
 import { roundTicks } from './round-ticks';
 import { fittedText, textWidth } from './text-width';
+import { tickDecimals } from './tick-decimals';
 
 export interface BalanceBar {
   readonly title: string;
   /** From the foot up; any one unit of time. */
-  readonly pieces: readonly { readonly name: string; readonly amount: number }[];
+  readonly pieces: readonly {
+    readonly name: string;
+    readonly amount: number;
+    /** The machine works; otherwise a person does. */
+    readonly isMachine?: boolean;
+  }[];
   /** Where eight cycles in ten end; null where it says nothing. */
   readonly p80: number | null;
-  readonly isMachine: boolean;
 }
 
 interface Props {
@@ -22,7 +27,7 @@ interface Props {
   readonly bars: readonly BalanceBar[];
   readonly takt: { readonly at: number; readonly text: string };
   readonly p80Text: string;
-  readonly tickText: (value: number) => string;
+  readonly tickText: (value: number, digits: number) => string;
 }
 
 const LEFT = 46;
@@ -40,6 +45,7 @@ export function BalanceBars(props: Props) {
     ),
   );
   const ticks = roundTicks(0, Math.max(takt.at, ...totals) * 1.02, 8);
+  const decimals = tickDecimals(ticks);
   const y = linearScale({ low: 0, high: ticks.at(-1)!, start: height - FOOT, end: HEAD });
   const step = (width - LEFT) / bars.length;
   const wide = Math.min(220, step - 16);
@@ -50,11 +56,11 @@ export function BalanceBars(props: Props) {
         <g key={tick}>
           <line x1={LEFT - 6} x2={width} y1={y(tick)} y2={y(tick)} stroke="var(--rule)" />
           <text x={LEFT - 10} y={y(tick) + 5} font-size={SMALL} text-anchor="end" fill="var(--quiet)">
-            {tickText(tick)}
+            {tickText(tick, decimals)}
           </text>
         </g>
       ))}
-      {bars.map(({ title: name, pieces, p80, isMachine }, place) => {
+      {bars.map(({ title: name, pieces, p80 }, place) => {
         const x = LEFT + place * step + (step - wide) / 2;
         let from = 0;
         return (
@@ -69,11 +75,11 @@ export function BalanceBars(props: Props) {
                     y={high}
                     width={wide}
                     height={Math.max(0.5, low - high)}
-                    fill={isMachine ? hatchFill(id, 'diagonal') : 'var(--sheet)'}
+                    fill={piece.isMachine ? hatchFill(id, 'diagonal') : 'var(--sheet)'}
                     stroke="var(--ink)"
                     stroke-width={1.5}
                   />
-                  {low - high >= 17 && !isMachine && (
+                  {low - high >= 17 && !piece.isMachine && (
                     <text x={x + 8} y={(low + high) / 2 + 5} font-size={SMALL} fill="var(--ink)">
                       {fittedText(piece.name, wide - 14, SMALL)}
                     </text>

@@ -13,7 +13,12 @@ interface Props {
   readonly edges: readonly number[];
   readonly counts: readonly number[];
   /** Values marked by a line with words above it. */
-  readonly marks: readonly { readonly at: number; readonly text: string }[];
+  readonly marks: readonly {
+    readonly at: number;
+    readonly text: string;
+    /** The words stand before the line, so that they do not run into those of the next one. */
+    readonly isBefore?: boolean;
+  }[];
   readonly tickText: (value: number) => string;
 }
 
@@ -59,10 +64,11 @@ export function Histogram(props: Props) {
       )}
       {marks
         .filter(({ at }) => at >= low && at <= high)
-        .map(({ at, text }, place) => {
+        .map(({ at, text, isBefore = false }, place) => {
           // Words of neighbouring marks stand on two lines.
           const line = 14 + 17 * (place % 2);
-          const isRight = x(at) + textWidth(text, SMALL) + 6 < width;
+          const long = textWidth(text, SMALL) + 6;
+          const isRight = x(at) + long < width && !(isBefore && x(at) > long);
           return (
             <g key={text}>
               <line

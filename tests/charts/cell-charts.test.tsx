@@ -113,9 +113,15 @@ describe('BalanceBars', () => {
             { name: 'b', amount: 0.5 },
           ],
           p80: 1.6,
-          isMachine: false,
         },
-        { title: 'machine', pieces: [{ name: 'm', amount: 1 }], p80: null, isMachine: true },
+        {
+          title: 'machine',
+          pieces: [
+            { name: 'a', amount: 0.25 },
+            { name: 'm', amount: 1, isMachine: true },
+          ],
+          p80: null,
+        },
       ]}
       takt={{ at: 1.8, text: 'takt 1.8' }}
       p80Text="8 of 10"
@@ -132,8 +138,9 @@ describe('BalanceBars', () => {
     ]);
   });
 
-  it('hatches the machine, and ticks where eight of ten end', () => {
-    expect(bars[2]!.attributes.fill).toBe('url(#c-diagonal)');
+  it('hatches the machine, but not who loads it, and ticks where eight of ten end', () => {
+    expect(bars[3]!.attributes.fill).toBe('url(#c-diagonal)');
+    expect(bars[2]!.attributes.fill).toBe('var(--sheet)');
     expect(tags(elements, 'text').filter((element) => element.text === '8 of 10')).toHaveLength(1);
   });
 
