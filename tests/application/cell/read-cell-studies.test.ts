@@ -33,6 +33,9 @@ function row(study: string, part: string, change: Partial<StudyRow> = {}): Study
   };
 }
 
+const cycles = (study: string, part: string, count: number) =>
+  Array.from({ length: count }, (_, place) => row(study, part, { cycle: place + 1 }));
+
 async function take(...rows: StudyRow[]): Promise<void> {
   importStudies(bench, 'table.csv', rows);
   clock.pass(60_000);
@@ -53,8 +56,8 @@ describe('the studies that the cell is reckoned from', () => {
   it('are the newest whole one of each part, in the order of the shop’s parts', async () => {
     definePart(bench, 'V', '');
     definePart(bench, 'M', '');
-    await take(row('M old', 'M'));
-    await take(row('V', 'V'), row('M new', 'M'));
+    await take(...cycles('M old', 'M', 5));
+    await take(...cycles('V', 'V', 5), ...cycles('M new', 'M', 5));
     expect(await found()).toEqual({ titles: ['V', 'M new'], partial: [] });
   });
 
@@ -65,6 +68,31 @@ describe('the studies that the cell is reckoned from', () => {
       row('half', 'M', { element: 'inspect', elementNo: 2, excluded: 'method-not-followed' }),
     );
     expect(await found()).toEqual({ titles: ['whole'], partial: [{ title: 'half', missing: ['inspect'] }] });
+  });
+
+  it('are an older one with five whole cycles where the newest has four, and that is said', async () => {
+    await take(...cycles('five', 'M', 5));
+    await take(...cycles('four', 'M', 4));
+    expect(await found()).toEqual({ titles: ['five'], partial: [{ title: 'four', missing: [], cycles: 4 }] });
+  });
+
+  it('are the newest where none has five, and say of how many, of which day and what is worth a look', async () => {
+    await take(...cycles('two', 'M', 2));
+    await take(...cycles('four', 'M', 4));
+    const { studies } = await readCellStudies(bench);
+    expect(studies).toMatchObject([{ title: 'four', of: 2, flagged: 0 }]);
+    expect(studies[0]!.startedAt.wallMs).toBeGreaterThan(0);
+  });
+
+  it('count what their sheet marks as worth a look, and use it: nobody left it out', async () => {
+    const rows = cycles('nine', 'M', 9).map((own, place) => ({
+      ...own,
+      observedMs: place === 4 ? 90_000 : 30_000 + 500 * place,
+    }));
+    await take(...rows);
+    const { studies } = await readCellStudies(bench);
+    expect(studies[0]).toMatchObject({ flagged: 1 });
+    expect(studies[0]!.work.elements[0]!.timesMs).toContain(90_000);
   });
 
   it('leave out a part that the shop has retired', async () => {
