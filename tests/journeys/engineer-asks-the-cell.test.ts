@@ -30,8 +30,21 @@ describe('an engineer asks what the cell should do next', () => {
   it('reads that it is hand work at the standing machine, and machine speed on V only', async () => {
     await answer().filter({ hasText: 'shorten hand work at the standing machine' }).waitFor();
     const said = await page.locator('.cell-answer').innerText();
-    expect(said).toContain('It pays on every part.');
-    expect(said).toContain('A faster machine pays on V only.');
+    expect(said).toContain('Hand work at the standing machine pays on every part.');
+    expect(said).toContain('A faster machine pays on V, less on L and T, not on S and M.');
+    // The figures that this is said of stand beside it.
+    const gained = await page.getByRole('row', { name: /^V / }).getByRole('cell').allInnerTexts();
+    expect(gained.slice(-3)).toEqual(['1.00', '0.00', '1.00']);
+  });
+
+  it('opens the study that a part is reckoned from, and comes back', async () => {
+    await tapButton(page, 'M');
+    const link = page.getByRole('link', { name: 'From study “M, one piece, K7”' });
+    await link.scrollIntoViewIfNeeded();
+    await tap(page, link);
+    await page.getByText('Time observation sheet').first().waitFor();
+    await page.goBack();
+    await answer().filter({ hasText: 'Next:' }).waitFor();
   });
 
   it('tries a faster machine on M and reads why it does nothing, and on V that it does', async () => {
@@ -41,7 +54,15 @@ describe('an engineer asks what the cell should do next', () => {
     await answer().filter({ hasText: 'No effect on the pace, because the hands govern' }).waitFor();
     await tap(page, page.getByRole('button', { name: 'V', exact: true }));
     await press('Machine speed: more', 5);
-    expect(await answer().innerText()).toMatch(/^0\.\d+ min less a part: \d+ parts a day more\.$/);
+    expect(await answer().innerText()).toMatch(/^0\.\d+ min less a part: \d+\.\d parts a day more\.$/);
+  });
+
+  it('finds the change again after another page, and takes it back by its own button', async () => {
+    await page.getByRole('navigation', { name: 'The cell' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Lead time');
+    await tapButton(page, 'What if');
+    await tapButton(page, 'Take back: Machine speed: 125 %');
+    await answer().filter({ hasText: 'Change something' }).waitFor();
   });
 
   it('tries smaller lots and reads a shorter lead time', async () => {
@@ -69,8 +90,17 @@ describe('an engineer asks what the cell should do next', () => {
   it('reads the lead time of the lots, and what it consists of', async () => {
     await page.getByRole('navigation', { name: 'The cell' }).scrollIntoViewIfNeeded();
     await tapButton(page, 'Lead time');
-    await answer().filter({ hasText: 'A part is in the cell for 29 min' }).waitFor();
+    await answer().filter({ hasText: 'Half of the parts were free within 28 min' }).waitFor();
     await page.getByText(/waiting for the parts of its own lot: smaller lots, not a quicker cell/).waitFor();
+  });
+
+  it('reads how many people the parts wanted take, and keeps another number that is typed', async () => {
+    await page.getByRole('navigation', { name: 'The cell' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'People and machines');
+    await answer().filter({ hasText: 'with 1 person' }).waitFor();
+    await page.getByLabel('Parts wanted a day').fill('400');
+    await page.keyboard.press('Enter');
+    await answer().filter({ hasText: '400 are wanted' }).waitFor();
   });
 });
 
@@ -93,7 +123,11 @@ describe('lots at an own cell', () => {
     await tapButton(page, /arrived$/);
     await page.getByText('In the cell now: 1 part in one lot').waitFor();
     await tapButton(page, '1 part free for the next operation');
-    await page.getByRole('heading', { name: /^A part is in the cell for/ }).waitFor();
+    await page.getByText('Recorded: 1 part free.').waitFor();
+    await page.getByRole('heading', { name: /^1 part so far/ }).waitFor();
+    // Nothing is inside now: the tap is acknowledged all the same.
+    await tapButton(page, '1 part free for the next operation');
+    await page.getByText('Nobody saw 1 of them arrive').waitFor();
     await saved(page);
     await tap(page, page.getByText('Other lots: sizes, numbers, a scan'));
     await page.getByLabel('Lot number, typed or scanned, then Enter').fill('R-7');

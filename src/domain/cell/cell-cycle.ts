@@ -1,5 +1,5 @@
 import { type Branches, branchesOf } from './branches';
-import type { CellWork } from './cell-work';
+import type { CellWork, OccasionalWork } from './cell-work';
 
 /** Whose branch sets the pace. A tie: either does in at least a quarter of the cycles. */
 export type Governor = 'hands' | 'machine' | 'tie' | 'other';
@@ -47,13 +47,9 @@ export function cellCycle(work: CellWork, machines = 1): CellCycle {
     number,
     number,
   ];
-  const cellMs = governedMean(branches, machines, 0);
+  const { cellMs, occasionalMs, partMs } = partTimes(branches, work.occasionals, machines);
   const cycleMs = Math.max(cellMs, otherMs);
   const byMeansMs = Math.max(externalMs + internalMs, (externalMs + machineMs) / machines, otherMs);
-  const occasionalMs = work.occasionals.reduce((sum, { place, meanMs, everyParts }) => {
-    const extra = place === 'external' ? meanMs : governedMean(branches, machines, meanMs) - cellMs;
-    return sum + extra / everyParts;
-  }, 0);
   // Who took longer is told by cycles that were read whole, where there are any.
   const told = work.complete.length > 0 ? work.complete : external.map((_, i) => i);
   let machineCycles = 0;
@@ -74,13 +70,27 @@ export function cellCycle(work: CellWork, machines = 1): CellCycle {
     byMeansMs,
     tieLossMs: Math.max(0, cycleMs - byMeansMs),
     occasionalMs,
-    // Occasional work is the operator's: behind a slower person it is done while waiting.
-    partMs: Math.max(otherMs, cellMs + occasionalMs),
+    partMs,
     governs: otherMs > cellMs + occasionalMs ? 'other' : between,
     machineCycles,
     hasMachine: machineMs > 0,
     takeoverPct: machineMs > 0 ? (100 * internalMs) / machineMs : null,
   };
+}
+
+/** Mean times of operator and machines without occasional work, of that, and of a part; milliseconds. */
+export function partTimes(
+  branches: Branches,
+  occasionals: readonly OccasionalWork[],
+  machines: number,
+): { cellMs: number; occasionalMs: number; partMs: number } {
+  const cellMs = governedMean(branches, machines, 0);
+  const occasionalMs = occasionals.reduce((sum, { place, meanMs, everyParts }) => {
+    const extra = place === 'external' ? meanMs : governedMean(branches, machines, meanMs) - cellMs;
+    return sum + extra / everyParts;
+  }, 0);
+  // Occasional work is the operator's: behind a slower person it is done while waiting.
+  return { cellMs, occasionalMs, partMs: Math.max(mean(branches.other), cellMs + occasionalMs) };
 }
 
 /** Mean of the governed cycle a part, with so much more internal work in every cycle. */

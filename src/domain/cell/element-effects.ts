@@ -60,25 +60,3 @@ export const kindOf: Record<CellPlace, WorkKindOfCell> = {
   machine: 'machine',
   other: 'other',
 };
-
-/** What 1 % off a whole kind of work does. */
-export interface KindEffect {
-  /** Change of output, as a share. */
-  readonly gain: number;
-  /** Share of the time saved that turns up as output, 0 to 1: the rest is waited for. */
-  readonly realised: number;
-}
-
-/** The effects of elements added up by kind of work: at the standing machine, beside the running one, and so on. */
-export function kindEffects(
-  effects: readonly ElementEffect[],
-  partMs: number,
-): Record<WorkKindOfCell, KindEffect> {
-  const of = (kind: WorkKindOfCell): KindEffect => {
-    const own = effects.filter(({ place }) => kindOf[place] === kind);
-    const gain = own.reduce((sum, effect) => sum + effect.gain, 0);
-    const savedMs = own.reduce((sum, { perPartMs }) => sum + OFF * perPartMs, 0);
-    return { gain, realised: savedMs > 0 ? Math.min(1, (gain * partMs) / savedMs) : 0 };
-  };
-  return { outside: of('outside'), inside: of('inside'), machine: of('machine'), other: of('other') };
-}

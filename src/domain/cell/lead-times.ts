@@ -3,16 +3,25 @@ import { partsInside } from '../../statistics/parts-inside';
 import { quantiles } from '../../statistics/quantiles';
 import type { CellLots } from './fold-lots';
 
+/** Percentiles of fewer parts are those of single parts. */
+const ENOUGH_PARTS = 10;
+/** A cell that stood still so long in between was left: for the night, or for days. */
+const LEFT_ALONE_MS = 4 * 3_600_000;
+
 /** Lead times of parts by one clock, milliseconds. */
 export interface LeadTimes {
-  /** Of each part, in the order of release. */
+  /** Of each part that did not stay while the cell was left, in the order of release. */
   readonly timesMs: readonly number[];
   readonly meanMs: number;
+  readonly longestMs: number;
   readonly medianMs: number;
   readonly p80Ms: number;
   readonly p90Ms: number;
-  readonly longestMs: number;
-  /** Parts inside, averaged over this clock from what came and went, and by Little's law; a count each. */
+  /** There are parts enough for the three to mean something. */
+  readonly isEnough: boolean;
+  /** Parts that stayed while the cell was left, which is no matter of the cell: only the clock on the wall counts that. */
+  readonly overnight: number;
+  /** Parts inside, averaged over this clock from what came and went, and by Little's law; a count each. All parts. */
   readonly meanInside: number;
   readonly insideByLittle: number;
 }
@@ -26,13 +35,19 @@ export interface LeadTimes {
  *   The two differ by the parts that are still inside, and where parts left that nobody saw arrive.
  *
  * @param clock turns a moment of the wall clock into milliseconds that count: all of them, or working time
+ * @param working turns it into working time, to tell who stayed overnight; left out where that is not known
  */
-export function leadTimes({ stays, moves }: CellLots, clock: (wallMs: number) => number): LeadTimes | null {
-  const timesMs = stays.flatMap(({ parts, arrivedWallMs, releasedWallMs }) => {
-    const time = Math.max(0, clock(releasedWallMs) - clock(arrivedWallMs));
-    return Array.from({ length: parts }, () => time);
+export function leadTimes(
+  { stays, moves }: CellLots,
+  clock: (wallMs: number) => number,
+  working: (wallMs: number) => number = clock,
+): LeadTimes | null {
+  const each = stays.flatMap(({ parts, arrivedWallMs, releasedWallMs }) => {
+    const timeMs = Math.max(0, clock(releasedWallMs) - clock(arrivedWallMs));
+    const workedMs = Math.max(0, working(releasedWallMs) - working(arrivedWallMs));
+    return Array.from({ length: parts }, () => ({ timeMs, isOvernight: timeMs - workedMs > LEFT_ALONE_MS }));
   });
-  if (timesMs.length === 0) return null;
+  if (each.length === 0) return null;
   let inside = 0;
   let areaMs = 0;
   let before = clock(moves[0]!.wallMs);
@@ -45,22 +60,22 @@ export function leadTimes({ stays, moves }: CellLots, clock: (wallMs: number) =>
     inside += parts;
   }
   const spanMs = end - began;
-  const meanMs = observedMean(timesMs);
-  const [medianMs, p80Ms, p90Ms, longestMs] = quantiles(timesMs, [0.5, 0.8, 0.9, 1]) as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  const sameDay = each.filter(({ isOvernight }) => !isOvernight);
+  // Where all of them stayed overnight, they are what there is.
+  const timesMs = (sameDay.length > 0 ? sameDay : each).map(({ timeMs }) => timeMs);
+  const [medianMs, p80Ms, p90Ms] = quantiles(timesMs, [0.5, 0.8, 0.9]) as [number, number, number];
   return {
     timesMs,
-    meanMs,
+    meanMs: observedMean(timesMs),
+    longestMs: timesMs.reduce((longest, timeMs) => Math.max(longest, timeMs), 0),
     medianMs,
     p80Ms,
     p90Ms,
-    longestMs,
+    isEnough: timesMs.length >= ENOUGH_PARTS,
+    overnight: sameDay.length > 0 ? each.length - sameDay.length : 0,
     meanInside: spanMs > 0 ? areaMs / spanMs : 0,
-    insideByLittle: spanMs > 0 ? partsInside(timesMs.length / spanMs, meanMs) : 0,
+    insideByLittle:
+      spanMs > 0 ? partsInside(each.length / spanMs, observedMean(each.map(({ timeMs }) => timeMs))) : 0,
   };
 }
 

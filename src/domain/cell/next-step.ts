@@ -1,48 +1,72 @@
-import type { CellCycle } from './cell-cycle';
-import { type ElementEffect, type KindEffect, kindOf, type WorkKindOfCell } from './element-effects';
+import { ENOUGH_CYCLES } from './cycle-precision';
+import { type ElementEffect, kindOf, type WorkKindOfCell } from './element-effects';
+import type { SecondOut } from './second-out';
 
 /** What the cell does on one part. */
 export interface PartInCell {
   readonly partCode: string;
-  readonly cycle: CellCycle;
+  /** Timed cycles in which every element was read. */
+  readonly wholeCycles: number;
   readonly effects: readonly ElementEffect[];
-  readonly kinds: Readonly<Record<WorkKindOfCell, KindEffect>>;
+  readonly seconds: Readonly<Record<WorkKindOfCell, SecondOut | null>>;
 }
 
-/** What to shorten next: the kind of work that pays on most parts, and on which. */
+/** On which parts a kind of work pays, by what a second less of it gives. */
+export interface PaysOn {
+  readonly fully: readonly string[];
+  readonly partly: readonly string[];
+  readonly not: readonly string[];
+}
+
+/** What to shorten next: the kind of work that pays on most parts. */
 export interface NextStep {
   readonly kind: WorkKindOfCell;
-  readonly paysOn: readonly string[];
   /** The element of that kind with the largest effect, summed over the parts. */
   readonly element: string;
-  /** Parts on which a faster machine is what pays: it governs there. */
-  readonly machineOn: readonly string[];
-  /** Parts on which hands and machine take turns at it. */
-  readonly tieOn: readonly string[];
+  readonly pays: Readonly<Record<WorkKindOfCell, PaysOn>>;
 }
 
-/** Shortening pays where at least so much of the time saved turns up as output. */
-const PAYS = 0.75;
+/** A second less pays where about a second turns up, and not at all where next to nothing does. */
+const FULLY = 0.75;
+const NOTHING = 0.05;
+
+const kinds = ['outside', 'inside', 'machine', 'other'] as const satisfies readonly WorkKindOfCell[];
 
 /**
- * What a cell that makes these parts should do next: shorten what pays on most of them; where two pay on as many,
- * what gives more. Null without parts.
+ * What a cell that makes these parts should do next: shorten what pays, second for second, on most of them; where two
+ * pay on as many, what gives more. Null while no part has cycles enough to tell.
  */
-export function nextStep(parts: readonly PartInCell[]): NextStep | null {
+export function nextStep(all: readonly PartInCell[]): NextStep | null {
+  const parts = all.filter(({ wholeCycles }) => wholeCycles >= ENOUGH_CYCLES);
   if (parts.length === 0) return null;
-  const candidates = (['outside', 'inside', 'machine', 'other'] as const).map((kind) => ({
-    kind,
-    paysOn: parts.filter(({ kinds }) => kinds[kind].realised >= PAYS).map(({ partCode }) => partCode),
-    gain: parts.reduce((sum, { kinds }) => sum + kinds[kind].gain, 0),
-  }));
-  const [best] = candidates.sort((a, b) => b.paysOn.length - a.paysOn.length || b.gain - a.gain);
-  const { kind, paysOn } = best!;
+  const gained = (kind: WorkKindOfCell, { seconds }: PartInCell) => seconds[kind]?.gained ?? 0;
+  const on = (belongs: (part: PartInCell) => boolean) =>
+    parts.filter(belongs).map(({ partCode }) => partCode);
+  const paysOf = (kind: WorkKindOfCell): PaysOn => ({
+    fully: on((part) => gained(kind, part) >= FULLY),
+    partly: on((part) => gained(kind, part) >= NOTHING && gained(kind, part) < FULLY),
+    not: on((part) => gained(kind, part) < NOTHING),
+  });
+  const pays = Object.fromEntries(kinds.map((kind) => [kind, paysOf(kind)])) as Record<
+    WorkKindOfCell,
+    PaysOn
+  >;
+  const sum = (kind: WorkKindOfCell) => parts.reduce((total, part) => total + gained(kind, part), 0);
+  const [kind] = [...kinds].sort(
+    (a, b) =>
+      pays[b].fully.length - pays[a].fully.length || sum(b) - sum(a) || gainOf(b, parts) - gainOf(a, parts),
+  );
   const gains = new Map<string, number>();
   for (const { name, place, gain } of parts.flatMap(({ effects }) => effects)) {
     if (kindOf[place] === kind) gains.set(name, (gains.get(name) ?? 0) + gain);
   }
   const [element] = [...gains].sort((a, b) => b[1] - a[1]);
-  const on = (governs: CellCycle['governs']) =>
-    parts.filter(({ cycle }) => cycle.governs === governs).map(({ partCode }) => partCode);
-  return { kind, paysOn, element: element?.[0] ?? '', machineOn: on('machine'), tieOn: on('tie') };
+  return { kind: kind!, element: element?.[0] ?? '', pays };
+}
+
+/** What 1 % off all of a kind gives, summed over the parts: where seconds count alike, there is more of it. */
+function gainOf(kind: WorkKindOfCell, parts: readonly PartInCell[]): number {
+  return parts
+    .flatMap(({ effects }) => effects)
+    .reduce((sum, { place, gain }) => sum + (kindOf[place] === kind ? gain : 0), 0);
 }

@@ -18,6 +18,8 @@ export interface CellRun {
   readonly intervalMs: number;
   /** Mean time from the start of a part's own cycle until it is put down. */
   readonly flowMs: number;
+  /** Mean time that a part waits for its trolley to fill. */
+  readonly trolleyMs: number;
   /** Parts inside, averaged over time from arrivals and releases; and by Little's law, rate × mean lead time. */
   readonly meanInside: number;
   readonly insideByLittle: number;
@@ -70,6 +72,8 @@ export class CellSimulation {
   /** Arrivals of the parts on the trolley, and how many those are. */
   private readonly onTrolley: Float64Array;
   private loaded = 0;
+  private loadedSum = 0;
+  private trolleySum = 0;
   private lastReleaseMs = 0;
   private lastDoneMs = 0;
   private flowSum = 0;
@@ -214,10 +218,13 @@ export class CellSimulation {
     else this.good[day]! += 1;
     this.onTrolley[this.loaded] = arrivedMs;
     this.loaded += 1;
+    this.loadedSum += doneMs;
     if (this.loaded < this.plan.trolley) return;
     for (let i = 0; i < this.loaded; i += 1) this.leadTimes.push(doneMs - this.onTrolley[i]!);
     this.releasedSum += doneMs * this.loaded;
+    this.trolleySum += doneMs * this.loaded - this.loadedSum;
     this.loaded = 0;
+    this.loadedSum = 0;
     this.lastReleaseMs = doneMs;
   }
 
@@ -237,6 +244,7 @@ export class CellSimulation {
       scrapped: this.scrapped,
       intervalMs: this.lastDoneMs / Math.max(1, this.passed),
       flowMs: this.flowSum / Math.max(1, this.passed),
+      trolleyMs: this.trolleySum / Math.max(1, released),
       meanInside: untilMs > 0 ? insideMs / untilMs : 0,
       insideByLittle: untilMs > 0 ? (released / untilMs) * meanLeadMs : 0,
       machineRuns: this.machineSum / this.plan.machines / Math.max(1, this.operatorFree),

@@ -1,3 +1,9 @@
+interface Exchange {
+  readonly name: string;
+  readonly every: number;
+  readonly before: number;
+}
+
 /** Words of the page that tries changes. */
 export const cellWhatIf = {
   title: 'What would change the cell?',
@@ -6,7 +12,7 @@ export const cellWhatIf = {
   work: 'Work',
   lots: 'Lots',
   speed: 'Machine speed',
-  fixed: 'Machine minutes that speed leaves',
+  fixed: 'Machine minutes speed cannot change',
   passes: 'Passes',
   loading: 'Loading time',
   element: 'One element',
@@ -23,6 +29,9 @@ export const cellWhatIf = {
   arrivalLot: 'Parts that arrive together',
   refillAt: 'Parts left when they arrive',
   trolley: 'Parts that leave together',
+  people: 'People',
+  of: (what: string, value: string) => `${what}: ${value}`,
+  takeBack: (change: string) => `Take back: ${change}`,
   percent: (value: string) => `${value} %`,
   less: (what: string) => `${what}: less`,
   more: (what: string) => `${what}: more`,
@@ -36,25 +45,40 @@ export const cellWhatIf = {
   },
   lotsOnly: 'The pace stays as it is: lots change how long parts wait, not the work.',
   alone: 'No effect on the pace: the work stays the same.',
+  exchange: {
+    faster: (parts: string, { name, every, before }: Exchange) =>
+      `${parts} parts a day more, because “${name}” comes once in ${every} parts instead of once in ${before}.`,
+    slower: (parts: string, { name, every, before }: Exchange) =>
+      `${parts} parts a day fewer, because “${name}” comes with every ${every === 1 ? 'part' : `${every} parts`} instead of once in ${before}.`,
+  },
   tookOver: {
-    hands: 'From here on the hands govern.',
-    machine: 'From here on the machine governs: more of this gives nothing.',
-    tie: 'From here on hands and machine take turns.',
-    other: 'From here on the other person governs.',
+    faster: {
+      hands: 'From here on the hands govern: a still faster machine gives nothing.',
+      machine: 'From here on the machine governs: still quicker hands beside it give nothing.',
+      tie: 'From here on hands and machine take turns: more of either gives less.',
+      other: 'From here on the other person governs.',
+    },
+    slower: {
+      hands: 'The hands govern now.',
+      machine: 'The machine governs now.',
+      tie: 'Hands and machine take turns now.',
+      other: 'The other person governs now.',
+    },
   },
   leadTime: (now: string, then: string) => `A part is in the cell for ${then} instead of ${now}.`,
   present: 'now',
   proposed: 'then',
   difference: 'difference',
   rows: {
-    minutes: 'Minutes a part',
+    minutes: 'Minutes a part, working',
     perDay: 'Good parts a day',
     promise: 'kept on 9 days in 10',
     lead: 'Lead time, mean min',
     leadHigh: '9 of 10 parts within, min',
     inside: 'Parts inside',
     people: 'People',
-    machine: 'Machine runs',
+    personHour: 'Good parts a person-hour',
+    machine: 'Machine runs, of the day',
   },
   interval: (difference: string, half: string) => `${difference} ± ${half}`,
   simulated: (days: string, seed: string) =>
@@ -73,7 +97,9 @@ export const cellWhatIf = {
   chartThen: 'The cycle then',
   how: [
     'Every simulated part takes the times of a cycle that was timed, drawn by chance; where a cycle resembles the one before it, short runs are drawn. Stoppages, scrap and rework come as often and last as long as in the newest turns; a reworked part takes the hands once more the time of a part.',
-    'A fault of the machine holds the machine, any other stoppage the operator, and the machine runs its cycle to the end meanwhile.',
+    'Minutes a part are without stoppages, rework and scrap; everything else in the table has them in.',
+    'A stoppage for a reason that holds the machine, as the shop said under People and machines, holds the machine; any other the operator, and the machine runs its cycle to the end meanwhile.',
+    'With the tap comes what ten days of luck tell; all of them follow a moment later.',
     'Occasional work that comes once a trolley comes as often as the trolley goes.',
     'Now and then meet the same luck, so that the difference has a narrow interval: mean difference by days ± t·s/√n, at 95 %.',
     'Machine time then = what speed leaves + (the rest) × passes ÷ speed.',

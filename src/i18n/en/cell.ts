@@ -16,14 +16,30 @@ export const cell = {
     go: 'To the studies',
   },
   partial: (title: string, missing: string) => `${title} is left out: no reading is used of ${missing}.`,
+  tooFew: (title: string, cycles: number) =>
+    `${title} is newer and has ${cycles} whole cycles: an older study with more is used.`,
   tooShort: (title: string) => `${title} is left out: its cycle is shorter than a second.`,
   part: 'Part',
   noCode: 'no code',
+  allParts: 'All parts',
   list: (names: readonly string[]) =>
     names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
   minutes: (figure: string) => `${figure} min`,
   who: { operator: 'Operator', machine: 'Machine', other: 'Other person' },
   whoNumbered: (who: string, number: number) => `${who} ${number}`,
+};
+
+/** Words that say what a part is reckoned from. */
+export const cellSource = {
+  study: (title: string) => `From study “${title}”`,
+  on: (day: string) => `of ${day}`,
+  newestOf: (count: number) => `, newest of ${count}`,
+  cycles: (count: number) => `${count} whole ${count === 1 ? 'cycle' : 'cycles'}`,
+  precision: (percent: string) => `, cycle ± ${percent} %`,
+  flagged: (count: number) =>
+    `. ${count === 1 ? 'One of its readings is' : `${count} of its readings are`} worth a look there; what nobody leaves out with a cause counts here as in the standard.`,
+  thin: (part: string) => `Too few cycles to lean on what follows for ${part}: time at least five.`,
+  mix: (shares: string) => `As made in the newest turns: ${shares}.`,
 };
 
 /** Words of the first page: who governs, and what to do next. */
@@ -37,20 +53,35 @@ export const cellGoverns = {
     other: (element: string) => `Next: relieve the other person, beginning with “${element}”.`,
     hands: (element: string) => `Next: shorten hand work, beginning with “${element}”.`,
   },
-  paysOnAll: 'It pays on every part.',
-  paysOn: (parts: string) => `It pays on ${parts}.`,
-  machineOn: (parts: string) => `A faster machine pays on ${parts} only.`,
-  machineNowhere: 'A faster machine changes nothing.',
-  tieOn: (parts: string) => `On ${parts} hands and machine take turns: only both together make it quicker.`,
+  tooEarly: 'Too early to say what is next.',
+  hasCycles: (part: string, cycles: number) =>
+    `${part} has ${cycles} whole timed ${cycles === 1 ? 'cycle' : 'cycles'}.`,
+  needed: (cycles: number) => `It takes ${cycles} of a part, with every element read.`,
+  pays: {
+    outside: 'Hand work at the standing machine pays',
+    inside: 'Beside the running machine it pays',
+    machine: 'A faster machine pays',
+    other: 'Relieving the other person pays',
+    hands: 'Hand work pays',
+  },
+  onEvery: 'on every part',
+  onNone: 'nowhere',
+  fully: (parts: string) => `on ${parts}`,
+  partly: (parts: string) => `less on ${parts}`,
+  notOn: (parts: string) => `not on ${parts}`,
   partsTitle: 'Each part in this cell',
-  minutesPart: 'min a part',
-  partsDay: 'parts a day',
+  minutesPart: 'min a part, working',
+  goodDay: 'good parts a day',
   governs: 'governs',
-  off: '1 % less of it: parts a day more',
-  outside: 'hands, machine stands',
-  inside: 'hands, machine runs',
-  machine: 'machine',
-  other: 'other person',
+  second: '1 second less of it: seconds a part gained',
+  kinds: {
+    outside: 'hands, machine stands',
+    inside: 'hands, machine runs',
+    machine: 'machine',
+    other: 'other person',
+  },
+  tableNote:
+    'Minutes without stoppages. Good parts a day of this part all day, simulated, with stoppages, rework and occasional work.',
   governors: { hands: 'hands', machine: 'machine', tie: 'both in turn', other: 'other person' },
   detail: {
     hands: (code: string, count: number, of: number) =>
@@ -61,34 +92,46 @@ export const cellGoverns = {
       `${code}: hands and machine take turns. The machine took longer in ${count} of ${of} timed cycles.`,
     other: (code: string) => `${code}: the other person governs; operator and machine wait.`,
     alone: (code: string) => `${code}: there is no machine, so the hands govern.`,
+    mix: (hands: string) => `All parts: the machine waits for the hands in ${hands} % of the cycles.`,
   },
   tieLoss: (minutes: string) =>
     `Waiting for each other in turn costs ${minutes} a part, which no average shows.`,
   takeover: (pace: string) =>
-    `At a pace of ${pace} the machine would take over: nobody can make the cell quicker than that.`,
+    `Above a pace of ${pace} the machine takes longer than the hands beside it: hands quicker than that only wait there.`,
   chart: 'One cycle: who works, who waits',
   chartSays: (lanes: string) => `Time runs down. ${lanes}`,
   laneSays: (who: string, works: string, waits: string) => `${who} works ${works} and waits ${waits}.`,
   works: 'works',
-  waits: 'waits',
+  loaded: 'is loaded',
+  waits: 'waits for others',
   use: 'in use',
   cycle: (minutes: string, parts: number) =>
     `${parts === 1 ? 'Cycle' : `Round of ${parts} parts`} by means: ${minutes}, without occasional work`,
+  noChart: 'Choose a part above to see its cycle: who works, who waits.',
   legend: { working: 'works', attending: 'must watch', waiting: 'waits' },
-  effects: 'Shortening one element by 1 %',
+  effects: (part: string) => `${part}: 1 % less of an element`,
   element: 'element',
-  more: 'parts a day more',
+  more: 'good parts a day more',
   none: 'none',
+  ends: {
+    inside: (parts: string) =>
+      `Shorter hand work beside the running machine gives up to ${parts} a day; then the machine governs, and more gives nothing.`,
+    machine: (parts: string) =>
+      `A faster machine gives up to ${parts} a day; then the hands govern, and more gives nothing.`,
+  },
+  goodParts: (figure: string) => `${figure} good ${figure === '1' ? 'part' : 'parts'}`,
   how: 'How this is reckoned',
   howText: [
     'Each timed cycle is taken as a whole: hands at the standing machine + the longer of hands beside it and the machine; then the mean over all cycles. Times are normal times: observed × rating.',
     'The mean of the longer one is above the longer of the means: that difference is what taking turns costs.',
     'Occasional work counts with its frequency; done beside the machine it counts only where it outlasts it.',
-    '1 % off: the same sum again with that element 1 % shorter in every cycle.',
+    '1 second less: the mean cycle again with a second less of that work in every cycle. It is said to pay from 0.75 on, and not to pay below 0.05. 1 % gives more where there is more of the work; that is another question, and the list of elements answers it.',
+    '1 % less: the time a part again with that element 1 % shorter in every cycle, on the good parts a day.',
     'Pace at which the machine takes over: 100 × hand time beside it ÷ machine time.',
     'Source: Groover, Work Systems, chapter 13.',
   ],
   day: (hours: string, days: number) =>
-    `Parts a day: ${hours} working hours, the mean of the newest ${days} days with turns, without stoppages.`,
-  assumedDay: (hours: string) => `Parts a day: ${hours} working hours are assumed until turns are recorded.`,
+    `A day has ${hours} working hours, the mean of the newest ${days} days with turns.`,
+  assumedDay: (hours: string) =>
+    `A day is taken to have ${hours} working hours and no stoppage until turns are recorded.`,
 };

@@ -9,7 +9,7 @@ import { useWidth } from '../review/use-width';
 import { PlainTable } from './plain-table';
 
 interface Props {
-  readonly part: { readonly partCode: string; readonly work: CellWork };
+  readonly work: CellWork;
   readonly machines?: number;
   /** Milliseconds at the foot of the chart, where it shares its scale with another one. */
   readonly scaleEndMs?: number;
@@ -17,13 +17,20 @@ interface Props {
 }
 
 /** The multiple-activity chart of a part, with what each column works and waits beneath it. */
-export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = says.chart }: Props) {
+export function ActivityPicture({ work, machines = 1, scaleEndMs = 0, title = says.chart }: Props) {
   const { ref, width } = useWidth();
-  const { roundMs, parts, lanes } = activityChart(part.work, machines);
+  const { roundMs, parts, lanes } = activityChart(work, machines);
   const hasAttention = lanes.some(({ activities }) => activities.some(({ state }) => state === 'attending'));
+  const hasMachine = lanes.some(({ who }) => who === 'machine');
+  const loadedMs = work.elements.reduce(
+    (sum, { place, meanMs }) => sum + (place === 'external' ? meanMs : 0),
+    0,
+  );
+  const waitsMs = ({ who, waitingMs }: ActivityLane) =>
+    Math.max(0, waitingMs - (who === 'machine' ? loadedMs : 0));
   const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
   const saysAll = lanes.map((lane) =>
-    says.laneSays(nameOf(lane, machines), min(lane.workingMs), min(lane.waitingMs)),
+    says.laneSays(nameOf(lane, machines), min(lane.workingMs), min(waitsMs(lane))),
   );
   return (
     <figure class="cell-picture">
@@ -50,7 +57,7 @@ export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = sa
                 to: toMs / 60_000,
               })),
             }))}
-            tickText={(value) => formatNumber(value, 2)}
+            tickText={formatNumber}
           />
         )}
       </div>
@@ -60,11 +67,12 @@ export function ActivityPicture({ part, machines = 1, scaleEndMs = 0, title = sa
         </p>
       )}
       <PlainTable
-        heads={[words.minutes(''), says.works, says.waits, says.use]}
+        heads={[words.minutes(''), says.works, ...(hasMachine ? [says.loaded] : []), says.waits, says.use]}
         rows={lanes.map((lane) => [
           nameOf(lane, machines),
           decimalMinutes(lane.workingMs, 3),
-          decimalMinutes(lane.waitingMs, 3),
+          ...(hasMachine ? [lane.who === 'machine' ? decimalMinutes(loadedMs, 3) : '–'] : []),
+          decimalMinutes(waitsMs(lane), 3),
           `${formatNumber((100 * lane.workingMs) / roundMs)} %`,
         ])}
       />

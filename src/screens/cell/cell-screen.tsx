@@ -1,9 +1,11 @@
 import './cell.css';
 import { useMemo, useState } from 'preact/hooks';
+import type { UnusedStudy } from '../../application/cell/read-cell-studies';
 import { cell as words } from '../../i18n/en/cell';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { reckonParts } from './reckon-parts';
+import type { Tried } from './tried-change';
 import { type CellData, useCell } from './use-cell';
 import { WhatGoverns } from './what-governs';
 
@@ -33,11 +35,13 @@ export function CellScreen() {
 
 function Cell({ cell }: { cell: CellData }) {
   const { route, go } = useApp();
-  const [code, setCode] = useState<string | null>(null);
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [tried, setTried] = useState<Tried>({});
   const parts = useMemo(() => reckonParts(cell), [cell]);
   const tab = tabs.find((name) => name === route.value.id) ?? 'governs';
-  const part = parts.find(({ partCode }) => partCode === code) ?? parts[0];
-  const about = { cell, parts, choose: setCode };
+  // All of them in their mix, where that is known: it comes last.
+  const part = parts.find(({ key }) => key === chosen) ?? parts.find(({ source }) => !source) ?? parts[0];
+  const about = { cell, parts, choose: setChosen };
   const WhatIf = useLazy(tab === 'what-if', whatIf);
   const LeadTime = useLazy(tab === 'lead-time', leadTime);
   const People = useLazy(tab === 'people', people);
@@ -59,18 +63,25 @@ function Cell({ cell }: { cell: CellData }) {
           </button>
         ))}
       </nav>
-      {cell.partial.map(({ title, missing }) => (
-        <p key={title} class="small quiet">
-          {missing.length > 0 ? words.partial(title, words.list(missing)) : words.tooShort(title)}
+      {cell.partial.map((unused) => (
+        <p key={unused.title} class="small quiet">
+          {whyUnused(unused)}
         </p>
       ))}
       {part && tab === 'governs' && <WhatGoverns {...about} part={part} />}
-      {part && tab === 'what-if' && WhatIf && <WhatIf key={part.partCode} {...about} part={part} />}
-      {part && tab === 'people' && People && <People key={part.partCode} {...about} part={part} />}
+      {part && tab === 'what-if' && WhatIf && (
+        <WhatIf key={part.key} {...about} part={part} tried={tried} setTried={setTried} />
+      )}
+      {part && tab === 'people' && People && <People key={part.key} {...about} part={part} />}
       {tab === 'lead-time' && LeadTime && <LeadTime {...about} part={part ?? null} />}
       {!part && tab !== 'lead-time' && <CellEmpty />}
     </div>
   );
+}
+
+function whyUnused({ title, missing, cycles }: UnusedStudy): string {
+  if (cycles !== undefined) return words.tooFew(title, cycles);
+  return missing.length > 0 ? words.partial(title, words.list(missing)) : words.tooShort(title);
 }
 
 function CellEmpty() {

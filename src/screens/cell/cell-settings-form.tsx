@@ -1,19 +1,23 @@
 import { useState } from 'preact/hooks';
 import { setCell } from '../../application/cell/cell-settings';
+import { machineReasons } from '../../domain/cell/cell-days';
 import type { CellSettings } from '../../domain/records/shop-fact';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
-import { formatNumber } from '../../i18n/format-number';
+import { reasonWords } from '../../i18n/en/reasons';
 import { useApp } from '../app';
 import { LotSteppers } from './change-controls';
 import type { ReckonedPart } from './reckon-parts';
-import { Stepper } from './stepper';
 import type { CellData } from './use-cell';
 
 /** What the shop says about the cell beside its studies: lots, demand, which elements add value, who does what. */
 export function CellSettingsForm({ cell, parts }: { cell: CellData; parts: readonly ReckonedPart[] }) {
   const { bench } = useApp();
-  const [draft, setDraft] = useState<CellSettings>(cell.settings);
-  const set = (to: Partial<CellSettings>) => setDraft({ ...draft, ...to });
+  // What was kept elsewhere meanwhile stays.
+  const [changed, setChanged] = useState<Partial<CellSettings>>({});
+  const draft = { ...cell.settings, ...changed };
+  const set = (to: Partial<CellSettings>) => setChanged({ ...changed, ...to });
+  const holding = draft.machineReasons ?? machineReasons;
+  const reasons = bench.shop.value.reasons.filter(({ category }) => category !== 'planned-break');
   const elements = parts.flatMap(({ work }) => work.elements);
   const names = [...new Set(elements.map(({ name }) => name))];
   const hands = names.filter((name) => !elements.some((own) => own.name === name && own.place === 'machine'));
@@ -25,15 +29,6 @@ export function CellSettingsForm({ cell, parts }: { cell: CellData; parts: reado
       <summary>{says.settings}</summary>
       <div class="stack">
         <LotSteppers sizes={draft} change={set} />
-        <Stepper
-          label={says.demand}
-          value={draft.partsPerDay ?? 0}
-          low={0}
-          high={10_000}
-          step={4}
-          text={(value) => (value > 0 ? formatNumber(value) : says.noDemand)}
-          change={(value) => set({ partsPerDay: value > 0 ? value : null })}
-        />
         <Names
           label={says.valueAdding}
           names={names}
@@ -45,6 +40,13 @@ export function CellSettingsForm({ cell, parts }: { cell: CellData; parts: reado
           names={hands}
           chosen={draft.byOther}
           toggle={(name) => set({ byOther: toggle(draft.byOther, name) })}
+        />
+        <Names
+          label={says.holding}
+          names={reasons.map(({ id }) => id)}
+          chosen={holding}
+          nameOf={(id) => reasons.find((own) => own.id === id)?.label || reasonWords[id] || id}
+          toggle={(id) => set({ machineReasons: toggle(holding, id) })}
         />
         <label class="field">
           <span>{says.putDown}</span>
@@ -72,10 +74,11 @@ interface NamesProps {
   readonly label: string;
   readonly names: readonly string[];
   readonly chosen: readonly string[];
+  readonly nameOf?: (name: string) => string;
   readonly toggle: (name: string) => void;
 }
 
-function Names({ label, names, chosen, toggle }: NamesProps) {
+function Names({ label, names, chosen, nameOf = String, toggle }: NamesProps) {
   if (names.length === 0) return null;
   return (
     <fieldset class="choices">
@@ -88,7 +91,7 @@ function Names({ label, names, chosen, toggle }: NamesProps) {
           aria-pressed={chosen.includes(name)}
           onClick={() => toggle(name)}
         >
-          {name}
+          {nameOf(name)}
         </button>
       ))}
     </fieldset>

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { CellChange } from '../../domain/cell/cell-change';
-import type { CellPlace } from '../../domain/cell/cell-work';
+import type { CellElement, CellPlace, CellWork } from '../../domain/cell/cell-work';
+import { secondPerson } from '../../domain/cell/second-person';
 import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { decimalMinutes } from '../../i18n/format-duration';
@@ -14,9 +15,11 @@ interface Props {
   readonly change: CellChange;
   readonly setup: Setup;
   readonly isChanged: boolean;
-  readonly take: (to: { change?: CellChange; setup?: Setup }) => void;
+  readonly take: (to: { change?: CellChange; lots?: Partial<LotsTried> }) => void;
   readonly reset: () => void;
 }
+
+type LotsTried = Omit<Setup, 'machines'>;
 
 const percent = (value: number) => says.percent(formatNumber(value));
 const MINUTE_MS = 60_000;
@@ -27,12 +30,21 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
   const [name, setName] = useState('');
   const chosen = hands.find((own) => own.name === name) ?? hands[0];
   const set = (to: Partial<CellChange>) => take({ change: { ...change, ...to } });
-  const lots = (to: Partial<Setup>) => take({ setup: { ...setup, ...to } });
-  const place = chosen ? (change.moved[chosen.name] ?? chosen.place) : 'external';
+  const lots = (to: Partial<LotsTried>) => take({ lots: to });
   const places = part.cycle.hasMachine
     ? says.places
     : { external: says.byOperator, other: says.places.other };
-  const hasOther = part.cycle.otherMs > 0 || Object.values(change.moved).includes('other');
+  const placeOf = ({ name: own, place: now }: CellElement) => change.moved[own] ?? now;
+  const place = chosen ? placeOf(chosen) : 'external';
+  const hasOther = hands.some((own) => placeOf(own) === 'other');
+  const setPeople = (people: number) => {
+    // Who helps already helps again.
+    const given = part.cycle.otherMs > 0 ? {} : handedOver(part.work);
+    const back = hands
+      .filter(({ place: now }) => now === 'other')
+      .map((own) => [own.name, 'internal'] as const);
+    set({ moved: people > 1 ? given : Object.fromEntries(back) });
+  };
   return (
     <section class="stack cell-controls" aria-label={says.title}>
       <div class="row spread">
@@ -86,8 +98,9 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
           />
         </>
       )}
+      <Stepper label={says.people} value={hasOther ? 2 : 1} low={1} high={2} change={setPeople} />
       {chosen && (
-        <>
+        <div class="cell-one">
           <label class="field">
             <span>{says.element}</span>
             <select value={chosen.name} onChange={(event) => setName(event.currentTarget.value)}>
@@ -122,7 +135,7 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
               ))}
             </select>
           </label>
-        </>
+        </div>
       )}
       {hasOther && (
         <Stepper
@@ -137,6 +150,13 @@ export function ChangeControls({ part, change, setup, isChanged, take, reset }: 
       <LotSteppers sizes={setup} change={lots} />
     </section>
   );
+}
+
+/** What a second person takes: what shortens the part most, and where nothing does, all that can be taken. */
+function handedOver(work: CellWork): Readonly<Record<string, CellPlace>> {
+  const best = secondPerson(work);
+  const all = work.elements.filter(({ place }) => place === 'internal').map(({ name }) => name);
+  return Object.fromEntries((best.length > 0 ? best : all).map((name) => [name, 'other'] as const));
 }
 
 /** Sizes of lots and trolleys, in steps of a part. */

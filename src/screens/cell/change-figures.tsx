@@ -3,21 +3,24 @@ import type { moreGoodParts } from '../../domain/cell/compare-cells';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { PlainTable } from './plain-table';
-import type { Runs } from './what-if';
+import { shownDifference } from './shown-difference';
+import type { Runs } from './use-tried-runs';
 
 interface Props {
   /** Until then there is no then. */
   readonly isChanged: boolean;
   readonly cycles: { readonly before: CellCycle; readonly after: CellCycle };
   readonly runs: Runs;
+  readonly dayMs: number;
   readonly more: ReturnType<typeof moreGoodParts>;
 }
 
 /** Now, then and the difference, of everything that a shop decides by. */
-export function ChangeFigures({ isChanged, cycles, runs, more }: Props) {
+export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
   const { before, after } = { before: runs.before.summary, after: runs.after.summary };
   const minutes = (ms: number) => ms / 60_000;
   const people = ({ otherMs }: CellCycle) => (otherMs > 0 ? 2 : 1);
+  const personHours = (cycle: CellCycle) => (people(cycle) * dayMs) / 3_600_000;
   const rows: readonly (readonly [keyof typeof says.rows, number, number, number])[] = [
     ['minutes', minutes(cycles.before.partMs), minutes(cycles.after.partMs), 3],
     ['perDay', before.meanGood, after.meanGood, 1],
@@ -26,6 +29,12 @@ export function ChangeFigures({ isChanged, cycles, runs, more }: Props) {
     ['leadHigh', minutes(before.highLeadMs), minutes(after.highLeadMs), 1],
     ['inside', before.meanInside, after.meanInside, 1],
     ['people', people(cycles.before), people(cycles.after), 0],
+    [
+      'personHour',
+      before.meanGood / personHours(cycles.before),
+      after.meanGood / personHours(cycles.after),
+      1,
+    ],
     ['machine', 100 * runs.before.run.machineRuns, 100 * runs.after.run.machineRuns, 0],
   ];
   const unit = (row: string, text: string) => (row === 'machine' ? says.percent(text) : text);
@@ -40,11 +49,8 @@ export function ChangeFigures({ isChanged, cycles, runs, more }: Props) {
       heads={['', says.present, ...(isChanged ? [says.proposed, says.difference] : [])]}
       rows={shown.map(([row, now, then, digits]) => {
         const text = (value: number) => unit(row, formatNumber(value, digits));
-        return [
-          says.rows[row],
-          text(now),
-          ...(isChanged ? [text(then), difference(row, then - now, digits)] : []),
-        ];
+        const by = shownDifference(now, then, digits);
+        return [says.rows[row], text(now), ...(isChanged ? [text(then), difference(row, by, digits)] : [])];
       })}
     />
   );

@@ -1,49 +1,80 @@
+import type { CellCycle } from '../../domain/cell/cell-cycle';
+import type { CellPlan } from '../../domain/cell/cell-plan';
 import type { ChangeEffect } from '../../domain/cell/change-effect';
 import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
+import { shownDifference } from './shown-difference';
+import type { ActiveChange, TriedChange } from './tried-change';
+import type { Runs } from './use-tried-runs';
 
 interface Props {
-  readonly isChanged: boolean;
-  /** The work is as it was, only lots are not. */
-  readonly isLotsOnly: boolean;
-  readonly hasMachine: boolean;
+  readonly active: readonly ActiveChange[];
+  readonly cycles: { readonly before: CellCycle; readonly after: CellCycle };
   readonly effect: ChangeEffect;
-  /** Good parts a day, simulated. */
-  readonly moreParts: number;
-  /** Mean lead time now and then. */
-  readonly leadsMs: readonly [number, number];
+  readonly plans: { readonly before: CellPlan; readonly after: CellPlan };
+  readonly runs: Runs;
+  readonly take: (tried: TriedChange) => void;
 }
 
 /** A change of lead time below this share is chance. */
 const SEEN = 0.03;
 
-/** What the change does, in words: and where it does nothing, why. */
-export function ChangeSentence({ isChanged, isLotsOnly, hasMachine, effect, moreParts, leadsMs }: Props) {
-  const { kind, differenceMs, governs, tookOver } = effect;
-  const [now, then] = leadsMs;
+/** What the changes do, in words: and where they do nothing, why. Under it each of them, with a way to take it back. */
+export function ChangeSentence({ active, cycles, effect, plans, runs, take }: Props) {
+  const { kind, governs, tookOver } = effect;
+  const [now, then] = [runs.before.summary.meanLeadMs, runs.after.summary.meanLeadMs];
   const isLead = Math.abs(then / now - 1) > SEEN;
-  const noEffect = isLotsOnly ? says.lotsOnly : hasMachine ? says.noEffect[governs] : says.alone;
+  const isChanged = active.length > 0;
   return (
     <div class="stack cell-answer cell-held" aria-live="polite">
-      <h1>
-        {!isChanged
-          ? says.begin
-          : kind === 'none'
-            ? noEffect
-            : says[kind](
-                words.minutes(decimalMinutes(Math.abs(differenceMs), 3)),
-                formatNumber(Math.abs(moreParts)),
-              )}
-      </h1>
+      <h1>{isChanged ? answerOf({ active, cycles, effect, plans, runs }) : says.begin}</h1>
       {isChanged && (tookOver || isLead) && (
         <p>
-          {tookOver && says.tookOver[governs]}{' '}
+          {tookOver && says.tookOver[kind === 'slower' ? 'slower' : 'faster'][governs]}{' '}
           {isLead &&
             says.leadTime(words.minutes(decimalMinutes(now, 1)), words.minutes(decimalMinutes(then, 1)))}
         </p>
       )}
+      {isChanged && (
+        <div class="row cell-changes">
+          {active.map(({ text, without }) => (
+            <button
+              key={text}
+              type="button"
+              class="choice"
+              aria-label={says.takeBack(text)}
+              onClick={() => take(without)}
+            >
+              {text} <span aria-hidden="true">×</span>
+            </button>
+          ))}
+        </div>
+      )}
     </div>
   );
+}
+
+function answerOf({ active, cycles, effect, plans, runs }: Omit<Props, 'take'>): string {
+  const { kind, governs } = effect;
+  const isLotsOnly = active.every(({ isLots }) => isLots);
+  if (kind === 'none') {
+    if (isLotsOnly) return says.lotsOnly;
+    return cycles.before.hasMachine ? says.noEffect[governs] : says.alone;
+  }
+  const minutes = Math.abs(shownDifference(cycles.before.partMs / 60_000, cycles.after.partMs / 60_000, 3));
+  const parts = Math.abs(shownDifference(runs.before.summary.meanGood, runs.after.summary.meanGood, 1));
+  const exchange = isLotsOnly ? exchangeOf(plans) : null;
+  return exchange
+    ? says.exchange[kind](formatNumber(parts, 1), exchange)
+    : says[kind](words.minutes(formatNumber(minutes, 3)), formatNumber(parts, 1));
+}
+
+/** The occasional work that comes more or less often because the lots are others. */
+function exchangeOf({ before, after }: Props['plans']) {
+  const now = before.work.occasionals;
+  const then = after.work.occasionals.find((own, i) => own.everyParts !== now[i]?.everyParts);
+  const other = now.find(({ name }) => name === then?.name);
+  return then && other ? { name: then.name, every: then.everyParts, before: other.everyParts } : null;
 }

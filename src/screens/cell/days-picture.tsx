@@ -1,13 +1,13 @@
 import { Histogram } from '../../charts/histogram';
 import { roundTicks } from '../../charts/round-ticks';
 import { countsBetween } from '../../domain/cell/counts-between';
+import type { SimulatedRun } from '../../domain/cell/simulated-days';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { useWidth } from '../review/use-width';
-import type { Simulated } from './what-if';
 
 /** How many good parts a day gives, now and then, on one scale. */
-export function DaysPicture({ runs }: { runs: readonly Simulated[] }) {
+export function DaysPicture({ runs }: { runs: readonly SimulatedRun[] }) {
   const { ref, width } = useWidth();
   const all = runs.flatMap(({ run }) => run.goodByDay);
   const low = Math.min(...all);
@@ -39,7 +39,7 @@ export function DaysPicture({ runs }: { runs: readonly Simulated[] }) {
                 edges={edges}
                 counts={countsBetween(run.goodByDay, edges)}
                 marks={[
-                  { at: lowGood, text: `${says.p10} ${p10}` },
+                  { at: lowGood, text: `${says.p10} ${p10}`, isBefore: true },
                   { at: medianGood, text: `${says.median} ${half}` },
                   { at: highGood, text: `${says.p90} ${p90}` },
                 ]}

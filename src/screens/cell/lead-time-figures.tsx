@@ -3,7 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { Histogram } from '../../charts/histogram';
 import { roundTicks } from '../../charts/round-ticks';
 import { countsBetween } from '../../domain/cell/counts-between';
-import { leadTimes } from '../../domain/cell/lead-times';
+import { type LeadTimes, leadTimes } from '../../domain/cell/lead-times';
 import { workingClock } from '../../domain/cell/working-time';
 import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
@@ -14,114 +14,119 @@ import type { CellData } from './use-cell';
 
 interface Props {
   readonly cell: CellData;
-  readonly valueAdding: {
-    readonly code: string;
-    readonly names: readonly string[];
-    readonly ms: number;
-    readonly shareOf: (leadTimeMs: number) => number | null;
-  } | null;
   /** What stands between the sentence and the figures. */
   readonly children: ComponentChildren;
 }
 
 const clocks = ['working', 'wall'] as const;
 const minutes = (ms: number, digits = 0) => formatNumber(ms / 60_000, digits);
+const min = (ms: number) => words.minutes(minutes(ms));
 
 /** How long parts were in the cell: a sentence, the distribution, and whether the records hold together. */
-export function LeadTimeFigures({ cell, valueAdding, children }: Props) {
+export function LeadTimeFigures({ cell, children }: Props) {
   const { lots, working } = cell.history;
-  const [clock, setClock] = useState<(typeof clocks)[number]>('working');
-  const { ref, width } = useWidth();
-  const times = useMemo(
-    () => leadTimes(lots, clock === 'working' ? workingClock(working) : (wallMs) => wallMs),
-    [lots, working, clock],
-  );
-  if (!times) {
-    return (
-      <>
-        <div class="cell-answer">
-          <h1>{says.none}</h1>
-        </div>
-        {children}
-      </>
-    );
-  }
-  const { timesMs, meanMs, medianMs, p80Ms, p90Ms, longestMs, meanInside, insideByLittle } = times;
-  const edges = roundTicks(0, Math.max(1, longestMs / 60_000), 24);
-  const isOff = Math.abs(meanInside - insideByLittle) > 0.01 * insideByLittle;
-  const figures = [
-    [says.figures.n, formatNumber(timesMs.length)],
-    [says.figures.mean, minutes(meanMs, 1)],
-    [says.figures.median, minutes(medianMs, 1)],
-    [says.figures.p80, minutes(p80Ms, 1)],
-    [says.figures.p90, minutes(p90Ms, 1)],
-    [says.figures.longest, minutes(longestMs, 1)],
-  ] as const;
-  const title = says.title(words.minutes(minutes(meanMs)), words.minutes(minutes(p90Ms)));
+  const [wanted, setClock] = useState<(typeof clocks)[number]>('working');
+  // Without turns nobody knows when the cell worked.
+  const clock = working.length > 0 ? wanted : 'wall';
+  const times = useMemo(() => {
+    const wall = (wallMs: number) => wallMs;
+    const worked = workingClock(working);
+    if (working.length === 0) return leadTimes(lots, wall);
+    return clock === 'working' ? leadTimes(lots, worked) : leadTimes(lots, wall, worked);
+  }, [lots, working, clock]);
+  const title = times ? titleOf(times) : says.none;
   return (
     <section class="stack">
-      <div class="cell-answer">
+      <div class="cell-answer stack">
         <h1>{title}</h1>
-      </div>
-      {children}
-      <fieldset class="choices">
-        <legend class="visually-hidden">{says.clock}</legend>
-        {clocks.map((name) => (
-          <button
-            key={name}
-            type="button"
-            class="choice"
-            aria-pressed={name === clock}
-            onClick={() => setClock(name)}
-          >
-            {says.clocks[name]}
-          </button>
-        ))}
-      </fieldset>
-      <div ref={ref}>
-        {width > 0 && (
-          <Histogram
-            id="cell-lead-times"
-            title={says.chart}
-            description={title}
-            width={width}
-            height={190}
-            edges={edges}
-            counts={countsBetween(
-              timesMs.map((ms) => ms / 60_000),
-              edges,
-            )}
-            marks={[
-              { at: medianMs / 60_000, text: `${says.figures.median} ${minutes(medianMs)}` },
-              { at: p90Ms / 60_000, text: `${says.figures.p90} ${minutes(p90Ms)}` },
-            ]}
-            tickText={(value) => formatNumber(value)}
-          />
+        {times && working.length === 0 && <p>{says.noTurns}</p>}
+        {times && times.overnight > 0 && (
+          <p>{says.overnight(says.parts(times.overnight), formatNumber(times.timesMs.length))}</p>
         )}
       </div>
-      <FigureRow figures={figures} />
-      {valueAdding && <Efficiency {...valueAdding} leadTimeMs={meanMs} />}
-      <p class="small quiet">
-        {says.little(formatNumber(meanInside, 1), formatNumber(insideByLittle, 1))} {isOff && says.littleOff}{' '}
-        {lots.unseen > 0 && says.unseen(says.parts(lots.unseen))}
-      </p>
+      {children}
+      {times && working.length > 0 && (
+        <fieldset class="choices">
+          <legend>{says.clock}</legend>
+          {clocks.map((name) => (
+            <button
+              key={name}
+              type="button"
+              class="choice"
+              aria-pressed={name === clock}
+              onClick={() => setClock(name)}
+            >
+              {says.clocks[name]}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      {times && <Distribution times={times} title={title} />}
+      {times && <RecordsCheck times={times} unseen={lots.unseen} />}
+      {!times && lots.unseen > 0 && <p class="small quiet">{says.unseen(says.parts(lots.unseen))}</p>}
     </section>
   );
 }
 
-function Efficiency({
-  code,
-  names,
-  ms,
-  shareOf,
-  leadTimeMs,
-}: NonNullable<Props['valueAdding']> & { leadTimeMs: number }) {
-  if (names.length === 0) return <p>{says.pceNone}</p>;
-  const share = shareOf(leadTimeMs);
-  if (share === null) return <p>{says.pceWrong}</p>;
+function titleOf({ isEnough, medianMs, p90Ms, timesMs, meanMs }: LeadTimes): string {
+  return isEnough
+    ? says.title(min(medianMs), min(p90Ms))
+    : says.titleFew(says.parts(timesMs.length), min(meanMs));
+}
+
+function Distribution({ times, title }: { times: LeadTimes; title: string }) {
+  const { ref, width } = useWidth();
+  const { timesMs, meanMs, longestMs, isEnough, medianMs, p80Ms, p90Ms } = times;
+  const edges = roundTicks(0, Math.max(1, longestMs / 60_000), 24);
+  const figures = [
+    [says.figures.n, formatNumber(timesMs.length)] as const,
+    ...(isEnough
+      ? ([
+          [says.figures.median, minutes(medianMs, 1)],
+          [says.figures.p80, minutes(p80Ms, 1)],
+          [says.figures.p90, minutes(p90Ms, 1)],
+        ] as const)
+      : []),
+    [says.figures.longest, minutes(longestMs, 1)] as const,
+    [says.figures.mean, minutes(meanMs, 1)] as const,
+  ];
   return (
-    <p>
-      {says.pce(`${formatNumber(100 * share, 1)} %`, code, words.list(names), words.minutes(minutes(ms, 2)))}
+    <>
+      {isEnough && (
+        <div ref={ref}>
+          {width > 0 && (
+            <Histogram
+              id="cell-lead-times"
+              title={says.chart}
+              description={title}
+              width={width}
+              height={190}
+              edges={edges}
+              counts={countsBetween(
+                timesMs.map((ms) => ms / 60_000),
+                edges,
+              )}
+              marks={[
+                { at: medianMs / 60_000, text: `${says.figures.median} ${minutes(medianMs)}` },
+                { at: p90Ms / 60_000, text: `${says.figures.p90} ${minutes(p90Ms)}` },
+              ]}
+              tickText={(value) => formatNumber(value)}
+            />
+          )}
+        </div>
+      )}
+      <FigureRow figures={figures} />
+    </>
+  );
+}
+
+function RecordsCheck({ times, unseen }: { times: LeadTimes; unseen: number }) {
+  const { meanInside, insideByLittle } = times;
+  const isOff = Math.abs(meanInside - insideByLittle) > 0.01 * insideByLittle;
+  return (
+    <p class="small quiet">
+      {says.little(formatNumber(meanInside, 1), formatNumber(insideByLittle, 1))} {isOff && says.littleOff}{' '}
+      {unseen > 0 && says.unseen(says.parts(unseen))}
     </p>
   );
 }

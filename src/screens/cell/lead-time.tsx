@@ -1,5 +1,3 @@
-import { processCycleEfficiency } from '../../domain/cell/lead-times';
-import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { useApp } from '../app';
 import { CellSettingsForm } from './cell-settings-form';
@@ -18,7 +16,7 @@ interface Props {
   readonly parts: readonly ReckonedPart[];
   /** Null while no study tells of any part. */
   readonly part: ReckonedPart | null;
-  readonly choose: (partCode: string) => void;
+  readonly choose: (key: string) => void;
 }
 
 /** Lots that come and go, how long parts are inside, and what lots and trolleys do to it. */
@@ -27,14 +25,15 @@ export function LeadTime({ cell, parts, part, choose }: Props) {
   const { lots } = cell.history;
   return (
     <>
-      <LeadTimeFigures cell={cell} valueAdding={part && valueAddingOf(cell, part)}>
-        {!isReadOnly && <LotTaps cell={cell} />}
-      </LeadTimeFigures>
+      <LeadTimeFigures cell={cell}>{!isReadOnly && <LotTaps cell={cell} />}</LeadTimeFigures>
       <LotsInside lots={lots} />
       {part && (
         <>
-          <PartChoice parts={parts} part={part} choose={choose} />
-          <LeadTimeStack cell={cell} part={part} />
+          <section class="stack">
+            <h2>{says.stack}</h2>
+            <PartChoice parts={parts} part={part} choose={choose} />
+            <LeadTimeStack cell={cell} part={part} />
+          </section>
           <LotWays cell={cell} part={part} />
         </>
       )}
@@ -42,16 +41,4 @@ export function LeadTime({ cell, parts, part, choose }: Props) {
       <HowReckoned lines={says.how} />
     </>
   );
-}
-
-/** The value-adding elements of a part, and its share of a lead time. */
-function valueAddingOf({ settings }: CellData, { work, partCode }: ReckonedPart) {
-  const own = work.elements.filter(({ name }) => settings.valueAdding.includes(name));
-  const ms = own.reduce((sum, { meanMs }) => sum + meanMs, 0);
-  return {
-    code: partCode || words.noCode,
-    names: own.map(({ name }) => name),
-    ms,
-    shareOf: (leadTimeMs: number) => processCycleEfficiency(ms, leadTimeMs),
-  };
 }

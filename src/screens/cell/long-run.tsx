@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { CellPlan } from '../../domain/cell/cell-plan';
 import { CellSimulation } from '../../domain/cell/simulate-cell';
+import { simulatedSoFar } from '../../domain/cell/simulated-days';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
-import { type Runs, simulated } from './what-if';
+import type { Runs } from './use-tried-runs';
 
 interface Props {
   readonly plans: { readonly before: CellPlan; readonly after: CellPlan };
@@ -31,7 +32,7 @@ export function LongRun({ plans, days, longDays, seed, otherLuck, done }: Props)
     if (at === null || !pair) return;
     if (at >= longDays || (isStopped && at > 0)) {
       setAt(null);
-      done({ before: simulated(pair.before), after: simulated(pair.after) });
+      done({ before: simulatedSoFar(pair.before), after: simulatedSoFar(pair.after) });
       return;
     }
     return bench.clock.after(0, () => {

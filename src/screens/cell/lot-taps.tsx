@@ -16,22 +16,47 @@ export function LotTaps({ cell }: { cell: CellData }) {
   const [leaving, setLeaving] = useState(cell.settings.trolley);
   const [number, setNumber] = useState('');
   const [problem, setProblem] = useState('');
-  const tell = (work: Promise<unknown>) =>
+  const [took, setTook] = useState('');
+  const tell = (work: Promise<string>) =>
     work.then(
-      () => setProblem(''),
+      (done) => {
+        setProblem('');
+        setTook(done);
+      },
       (error) => setProblem(String(error)),
     );
+  const arrive = async () => {
+    await lotArrives(bench, arriving);
+    return says.tookArrived(says.parts(arriving));
+  };
+  const release = async () => {
+    const inside = lots.inside.reduce((sum, own) => sum + own.parts, 0);
+    await releaseLot(bench, leaving);
+    const unseen = Math.max(0, leaving - inside);
+    return unseen > 0 ? says.tookUnseen(says.parts(leaving), unseen) : says.tookFree(says.parts(leaving));
+  };
+  const scan = async () => {
+    const way = await scanLot(bench, lots, number, arriving);
+    return says.tookLot[way](number.trim());
+  };
+  const undo = () => {
+    undoLot(bench, lots);
+    setTook(says.tookBack);
+  };
   return (
     <section class="cell-taps" aria-label={says.taps}>
-      <button type="button" class="button strong" onClick={() => tell(lotArrives(bench, arriving))}>
+      <button type="button" class="button strong" onClick={() => tell(arrive())}>
         {says.arrived(says.parts(arriving))}
       </button>
-      <button type="button" class="button" onClick={() => tell(releaseLot(bench, leaving))}>
+      <button type="button" class="button" onClick={() => tell(release())}>
         {says.released(says.parts(leaving))}
       </button>
-      <button type="button" class="button" disabled={!lots.last} onClick={() => undoLot(bench, lots)}>
+      <button type="button" class="button" disabled={!lots.last} onClick={undo}>
         {says.undo}
       </button>
+      <p class="cell-took" role="status">
+        {took}
+      </p>
       {problem && (
         <p class="fault" role="alert">
           {says.failed(problem)}
@@ -46,7 +71,7 @@ export function LotTaps({ cell }: { cell: CellData }) {
             onSubmit={(event) => {
               event.preventDefault();
               if (number.trim() === '') return;
-              tell(scanLot(bench, lots, number, arriving));
+              tell(scan());
               setNumber('');
             }}
           >

@@ -1,8 +1,10 @@
 import { useMemo, useState } from 'preact/hooks';
 import { compareLots, type LotComparison, type LotOut } from '../../domain/cell/compare-lots';
+import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { PlainTable } from './plain-table';
+import { presentRun } from './present-run';
 import type { ReckonedPart } from './reckon-parts';
 import { Stepper } from './stepper';
 import type { CellData } from './use-cell';
@@ -18,15 +20,17 @@ const rows: readonly (readonly [keyof typeof says.lotRows, (out: LotOut) => stri
   ['faulty', ({ inside }) => String(inside)],
 ];
 
-/** One lot, three ways of working it. */
+/** How long a lot takes as things are; then the same lot, three ways of working it. */
 export function LotWays({ cell, part }: { cell: CellData; part: ReckonedPart }) {
   const [lot, setLot] = useState(cell.settings.arrivalLot);
   const compared = useMemo(() => compareLots(part.work, lot, 1), [part, lot]);
+  const { flowMs, intervalMs } = presentRun(cell, part).run;
   return (
     <section class="stack">
-      <h2>{says.lotTitle(says.parts(lot))}</h2>
+      <h2>{says.lotTakes(says.parts(lot), words.minutes(min(flowMs + (lot - 1) * intervalMs)))}</h2>
       <Stepper label={says.lotSize} value={lot} low={1} high={200} change={setLot} />
       <PlainTable
+        caption={says.lotTitle}
         heads={['', ...ways.map((way) => says.ways[way])]}
         rows={rows.map(([name, show]) => [says.lotRows[name], ...ways.map((way) => show(compared[way]))])}
       />

@@ -1,45 +1,94 @@
-import { useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
+import { setCell } from '../../application/cell/cell-settings';
 import { serveMachines } from '../../domain/cell/serve-machines';
+import { simulatedDays } from '../../domain/cell/simulated-days';
+import type { CellSettings } from '../../domain/records/shop-fact';
 import { cellPeople as says } from '../../i18n/en/cell-people';
 import { formatNumber } from '../../i18n/format-number';
+import { useApp } from '../app';
+import { NumberField } from './number-field';
+import { partName } from './part-name';
 import { PlainTable } from './plain-table';
-import type { ReckonedPart } from './reckon-parts';
-import { Stepper } from './stepper';
+import { planCell, presentSetup } from './plan-cell';
+import { presentRun } from './present-run';
+import { dayMsOf, type ReckonedPart } from './reckon-parts';
+import type { CellData } from './use-cell';
 
 const { machines, perHour, operator: operatorWaits, machine: machineWaits, random, cost } = says.machines;
 const percent = (share: number) => `${formatNumber(100 * share)} %`;
+const HOUR_MS = 3_600_000;
+/** A further machine that adds less of the output than this is not worth its floor. */
+const ADDS = 0.05;
 
-/** One operator with one, two, three machines: who waits, and what a part costs. */
-export function MoreMachines({ part }: { part: ReckonedPart }) {
-  const [operator, setOperator] = useState(0);
-  const [machine, setMachine] = useState(0);
-  const served = serveMachines(part.cycle, { operator, machine });
+/** How many machines one operator should have, in a sentence; then one, two, three: who waits, and what a part costs. */
+export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPart }) {
+  const { bench, isReadOnly } = useApp();
+  const { settings } = cell;
+  const { operatorCost = 0, machineCost = 0 } = settings;
+  const served = serveMachines(part.cycle, { operator: operatorCost, machine: machineCost });
+  const most = served?.choices.length ?? 0;
+  const perHours = useMemo(() => goodPerHour(cell, part, most), [cell, part, most]);
   if (!served) return null;
   const { ideal, choices } = served;
   const isCosted = choices[0]!.cost !== null;
   const [cheapest] = [...choices].sort((a, b) => (a.cost ?? 0) - (b.cost ?? 0));
+  const keep = (to: Partial<CellSettings>) => setCell(bench, { ...settings, ...to });
   return (
     <section class="stack">
-      <h2>{says.machinesTitle}</h2>
+      <h2>{answerOf(part, perHours)}</h2>
       <p>
         {says.ideal(formatNumber(ideal, 2))}{' '}
         {isCosted && says.cheapest(says.machinesCount(cheapest!.machines))}
       </p>
       <PlainTable
         heads={[machines, perHour, operatorWaits, machineWaits, random, ...(isCosted ? [cost] : [])]}
-        rows={choices.map((own) => [
+        rows={choices.map((own, place) => [
           own.machines,
-          formatNumber(own.partsPerHour, 1),
+          formatNumber(perHours[place]!, 1),
           percent(own.operatorWaits),
           percent(own.machineWaits),
           percent(own.lostAtRandom),
           ...(own.cost === null ? [] : [formatNumber(own.cost, 3)]),
         ])}
       />
-      <div class="cell-sides">
-        <Stepper label={says.operatorRate} value={operator} low={0} high={500} change={setOperator} />
-        <Stepper label={says.machineRate} value={machine} low={0} high={500} change={setMachine} />
+      <p class="small quiet">{says.machinesNote}</p>
+      <div class="row">
+        <NumberField
+          label={says.operatorRate}
+          value={operatorCost}
+          disabled={isReadOnly}
+          change={(value) => keep({ operatorCost: value })}
+        />
+        <NumberField
+          label={says.machineRate}
+          value={machineCost}
+          disabled={isReadOnly}
+          change={(value) => keep({ machineCost: value })}
+        />
       </div>
     </section>
   );
+}
+
+/** Good parts an hour with one machine, two, and so on, simulated with everything that stops the cell. */
+function goodPerHour(cell: CellData, part: ReckonedPart, most: number): number[] {
+  const present = presentRun(cell, part);
+  return Array.from({ length: most }, (_, place) => {
+    const plan = planCell(cell, part.work, { ...presentSetup(cell), machines: place + 1 });
+    const { summary } = place === 0 ? present : simulatedDays(plan, 1, present.run.days);
+    return (summary.meanGood * HOUR_MS) / dayMsOf(cell);
+  });
+}
+
+/** As many as each add something. */
+function answerOf(part: ReckonedPart, perHours: readonly number[]): string {
+  const adds = perHours.map((good, place) => good - (perHours[place - 1] ?? 0));
+  const past = adds.findIndex((more, place) => place > 0 && more < ADDS * perHours[place - 1]!);
+  const count = past < 0 ? perHours.length : past;
+  const name = partName(part);
+  if (count === 1) {
+    const more = adds[1] ?? 0;
+    return more < 0.05 ? says.oneMachineOnly(name) : says.oneMachine(name, formatNumber(more, 1));
+  }
+  return says.moreMachines(name, count, formatNumber(adds[count - 1]!, 1));
 }

@@ -1,29 +1,35 @@
 import { cell as words } from '../../i18n/en/cell';
+import { partName } from './part-name';
 import type { ReckonedPart } from './reckon-parts';
+import { StudySource } from './study-source';
 
 export interface PartProps {
   readonly parts: readonly ReckonedPart[];
   readonly part: ReckonedPart;
-  readonly choose: (partCode: string) => void;
+  readonly choose: (key: string) => void;
 }
 
-/** Which part the page is about; nothing where there is one only. */
+/** Which part the page is about, and which study that rests on. */
 export function PartChoice({ parts, part, choose }: PartProps) {
-  if (parts.length < 2) return null;
   return (
-    <fieldset class="choices cell-parts">
-      <legend class="visually-hidden">{words.part}</legend>
-      {parts.map(({ partCode }) => (
-        <button
-          key={partCode}
-          type="button"
-          class="choice"
-          aria-pressed={partCode === part.partCode}
-          onClick={() => choose(partCode)}
-        >
-          {partCode || words.noCode}
-        </button>
-      ))}
-    </fieldset>
+    <div>
+      {parts.length > 1 && (
+        <fieldset class="choices cell-parts">
+          <legend class="visually-hidden">{words.part}</legend>
+          {parts.map((own) => (
+            <button
+              key={own.key}
+              type="button"
+              class="choice"
+              aria-pressed={own === part}
+              onClick={() => choose(own.key)}
+            >
+              {partName(own)}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      <StudySource part={part} />
+    </div>
   );
 }

@@ -1,110 +1,113 @@
 import { useState } from 'preact/hooks';
-import { BalanceBars } from '../../charts/balance-bars';
+import { setCell } from '../../application/cell/cell-settings';
 import { balanceWork, type WorkBalance } from '../../domain/cell/balance-work';
+import { taktLeftMs } from '../../domain/cell/takt-left';
 import { cell as words } from '../../i18n/en/cell';
 import { cellPeople as says } from '../../i18n/en/cell-people';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
-import { useWidth } from '../review/use-width';
 import { CellSettingsForm } from './cell-settings-form';
-import { FigureRow } from './figure-row';
 import { HowReckoned } from './how-reckoned';
 import { MoreMachines } from './more-machines';
+import { NumberField } from './number-field';
 import { PartChoice, type PartProps } from './part-choice';
+import { presentRun } from './present-run';
 import { dayMsOf, type ReckonedPart } from './reckon-parts';
 import { TaskOrder } from './task-order';
 import type { CellData } from './use-cell';
+import { WorkShared } from './work-shared';
 
 const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
 
-/** How many people the takt needs and what each does; then, how many machines one of them can serve. */
+/** How many people what is wanted needs and what each does; then, how many machines one of them can serve. */
 export function PeopleAndMachines({ cell, parts, part, choose }: PartProps & { cell: CellData }) {
-  const { isReadOnly } = useApp();
-  const { partsPerDay } = cell.settings;
-  const taktMs = partsPerDay === null ? null : dayMsOf(cell) / partsPerDay;
+  const { bench, isReadOnly } = useApp();
+  const { settings, history } = cell;
+  const { partsPerDay } = settings;
+  const dayMs = dayMsOf(cell);
   const hands = part.work.elements.filter(({ place }) => place !== 'machine');
   const [after, setAfter] = useState<Readonly<Record<string, readonly string[]>>>(() =>
     Object.fromEntries(hands.map(({ name }, place) => [name, place > 0 ? [hands[place - 1]!.name] : []])),
   );
-  const shared = taktMs === null ? null : balanceWork(part.work, taktMs, after);
-  const machinePathMs = part.cycle.externalMs + part.cycle.machineMs;
-  const isMachineSlow = shared?.ok && taktMs !== null && part.cycle.hasMachine && machinePathMs > taktMs;
+  const { externalMs, internalMs, occasionalMs } = part.cycle;
+  const reworkMs = externalMs + internalMs;
+  const leftMs =
+    partsPerDay === null
+      ? null
+      : taktLeftMs({ dayMs, partsPerDay, occasionalMs, reworkMs, days: history.days });
+  const shared = leftMs !== null && leftMs > 0 ? balanceWork(part.work, leftMs, after) : null;
   return (
     <>
       <PartChoice parts={parts} part={part} choose={choose} />
       <section class="stack">
-        <div class="cell-answer stack">
-          <h1>
-            {isMachineSlow ? says.machineSlow(min(machinePathMs), min(taktMs)) : answerOf(shared, taktMs)}
-          </h1>
-        </div>
-        {shared?.ok && taktMs !== null && <Balance shared={shared} taktMs={taktMs} part={part} />}
-        {taktMs !== null && (
+        <Answer cell={cell} part={part} leftMs={leftMs} shared={shared} />
+        <NumberField
+          label={says.demand}
+          value={partsPerDay ?? 0}
+          isWhole
+          disabled={isReadOnly}
+          change={(wanted) => setCell(bench, { ...settings, partsPerDay: wanted > 0 ? wanted : null })}
+        />
+        {shared?.ok && leftMs !== null && <WorkShared shared={shared} leftMs={leftMs} part={part} />}
+        {leftMs !== null && partsPerDay !== null && (
+          <p class="quiet">{says.left(min(dayMs / partsPerDay), min(Math.max(0, leftMs)))}</p>
+        )}
+        {partsPerDay !== null && (
           <TaskOrder names={hands.map(({ name }) => name)} after={after} change={setAfter} />
         )}
       </section>
-      <MoreMachines part={part} />
+      <MoreMachines cell={cell} part={part} />
       {!isReadOnly && <CellSettingsForm cell={cell} parts={parts} />}
       <HowReckoned lines={says.how} />
     </>
   );
 }
 
-function answerOf(shared: WorkBalance | null, taktMs: number | null): string {
-  if (taktMs === null) return says.noTakt;
+interface AnswerProps {
+  readonly cell: CellData;
+  readonly part: ReckonedPart;
+  /** Of the takt, for this work; null while nobody said what is wanted. */
+  readonly leftMs: number | null;
+  readonly shared: WorkBalance | null;
+}
+
+/** What is made of what is wanted; and where that is too little, what would do. */
+function Answer({ cell, part, leftMs, shared }: AnswerProps) {
+  const { partsPerDay } = cell.settings;
+  if (partsPerDay === null || leftMs === null) {
+    return (
+      <div class="cell-answer">
+        <h1>{says.noTakt}</h1>
+      </div>
+    );
+  }
+  const good = presentRun(cell, part).summary.meanGood;
+  const people = says.people(part.cycle.otherMs > 0 ? 2 : 1);
+  const isEnough = Number(good.toFixed(1)) >= partsPerDay;
+  const made = [people, formatNumber(good, 1), formatNumber(partsPerDay)] as const;
+  return (
+    <div class="cell-answer stack">
+      <h1>{isEnough ? says.enough(...made) : says.tooFew(...made)}</h1>
+      {!isEnough && <p>{whatWouldDo(part, leftMs, shared)}</p>}
+    </div>
+  );
+}
+
+function whatWouldDo({ cycle }: ReckonedPart, leftMs: number, shared: WorkBalance | null): string {
+  const { externalMs, machineMs, hasMachine, cycleMs } = cycle;
+  if (leftMs <= 0) return says.nothingLeft;
+  const machinePathMs = externalMs + machineMs;
+  if (hasMachine && machinePathMs > leftMs) {
+    const machines = says.machinesCount(Math.ceil(machinePathMs / leftMs));
+    const people = shared?.ok && shared.tooLong.length === 0 ? says.people(shared.stations.length) : null;
+    const slow = says.machineSlow(min(machinePathMs), min(leftMs));
+    return people ? `${slow} ${says.itTakes(machines, people)}` : slow;
+  }
   if (!shared) return says.noHands;
   if (!shared.ok) return says.loop(words.list(shared.loop));
-  if (shared.tooLong.length > 0) return says.notEnough(min(taktMs), words.list(shared.tooLong));
-  return says.enough(says.people(shared.stations.length), min(taktMs));
-}
-
-interface BalanceProps {
-  readonly shared: Extract<WorkBalance, { ok: true }>;
-  readonly taktMs: number;
-  readonly part: ReckonedPart;
-}
-
-function Balance({ shared: { stations, balance }, taktMs, part }: BalanceProps) {
-  const { ref, width } = useWidth();
-  const bars = stations.map(({ elements, p80Ms }, place) => ({
-    title: says.person(place + 1),
-    pieces: elements.map(({ name, meanMs }) => ({ name, amount: meanMs / 60_000 })),
-    p80: p80Ms / 60_000,
-    isMachine: false,
-  }));
-  const machine = part.work.elements.filter(({ place }) => place === 'machine');
-  if (machine.length > 0) {
-    const pieces = machine.map(({ name, meanMs }) => ({ name, amount: meanMs / 60_000 }));
-    bars.push({ title: says.machine, pieces, p80: part.cycle.machineMs / 60_000, isMachine: true });
-  }
-  const percent = (share: number) => `${formatNumber(100 * share, 1)} %`;
-  const figures = [
-    [says.figures.minimum, formatNumber(balance.minimumStations)],
-    [says.figures.efficiencyTakt, percent(balance.efficiencyByTakt)],
-    [says.figures.delayTakt, percent(balance.delayByTakt)],
-    [says.figures.efficiencyLongest, percent(balance.efficiencyByLongest)],
-    [says.figures.delayLongest, percent(balance.delayByLongest)],
-  ] as const;
-  return (
-    <>
-      <div ref={ref}>
-        {width > 0 && (
-          <BalanceBars
-            id="cell-balance"
-            title={says.chart}
-            description={stations
-              .map(({ totalMs }, place) => says.barSays(says.person(place + 1), min(totalMs)))
-              .join(' ')}
-            width={width}
-            bars={bars.map((bar) => (bar.isMachine ? { ...bar, p80: null } : bar))}
-            takt={{ at: taktMs / 60_000, text: says.takt(min(taktMs)) }}
-            p80Text={says.p80}
-            tickText={(value) => formatNumber(value, 2)}
-          />
-        )}
-      </div>
-      <FigureRow figures={figures} />
-    </>
-  );
+  if (shared.tooLong.length > 0) return says.tooLong(min(leftMs), words.list(shared.tooLong));
+  const { length } = shared.stations;
+  if (length === 1) return cycleMs > leftMs ? says.tieSlow(min(cycleMs), min(leftMs)) : says.close;
+  return says.wouldDo(says.people(length));
 }

@@ -9,6 +9,12 @@ export interface Setup extends LotSizes {
   readonly buffer: number;
 }
 
+/** The cell as the shop set it up. */
+export function presentSetup({ settings }: CellData): Setup {
+  const { arrivalLot, refillAt, trolley } = settings;
+  return { machines: 1, buffer: 1, arrivalLot, refillAt, trolley };
+}
+
 /** The cell with that work as it is simulated: its lots, and the stoppages and defects of the shop's own turns. */
 export function planCell(cell: CellData, work: CellWork, setup: Setup): CellPlan {
   const { settings, history } = cell;

@@ -25,9 +25,13 @@ export function useCell(): CellFound {
   useEffect(() => {
     let isCurrent = true;
     const readAgain = () => setAttempt(attempt + 1);
-    Promise.all([readCellStudies(bench), readCellDays(bench), readCellSettings(bench)]).then(
-      ([studies, history, settings]) => {
-        if (isCurrent) setFound({ state: 'read', cell: { ...studies, history, settings } });
+    const readAll = async (): Promise<CellData> => {
+      const [studies, settings] = await Promise.all([readCellStudies(bench), readCellSettings(bench)]);
+      return { ...studies, settings, history: await readCellDays(bench, settings.machineReasons) };
+    };
+    readAll().then(
+      (cell) => {
+        if (isCurrent) setFound({ state: 'read', cell });
       },
       (error) => {
         if (isCurrent) setFound({ state: 'trouble', problem: String(error), readAgain });

@@ -1,62 +1,66 @@
-import { AmountBar } from '../../charts/amount-bar';
-import { nextStep } from '../../domain/cell/next-step';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { ActivityPicture } from './activity-picture';
+import { ElementGains } from './element-gains';
 import { HowReckoned } from './how-reckoned';
+import { NextAnswer } from './next-answer';
 import type { PartProps } from './part-choice';
+import { partName } from './part-name';
 import { PartsTable } from './parts-table';
+import { useGoodPerDay } from './present-run';
 import { dayMsOf, type ReckonedPart, recordedDayMs } from './reckon-parts';
+import { StudySource } from './study-source';
 import type { CellData } from './use-cell';
 
 /** What the cell should do next, in a sentence; then every part, and one of them in full. */
 export function WhatGoverns({ cell, parts, part, choose }: PartProps & { cell: CellData }) {
-  const step = nextStep(parts)!;
-  const hasMachine = parts.some(({ cycle }) => cycle.hasMachine);
-  const dayMs = dayMsOf(cell);
-  const machineSays =
-    step.machineOn.length > 0 ? says.machineOn(words.list(step.machineOn)) : says.machineNowhere;
+  const goodPerDay = useGoodPerDay(cell, parts);
+  const perDay = goodPerDay(part);
   return (
     <>
-      <section class="stack cell-answer" aria-live="polite">
-        <h1>{says.next[hasMachine ? step.kind : 'hands'](step.element)}</h1>
-        <p>
-          {step.paysOn.length === parts.length ? says.paysOnAll : says.paysOn(words.list(step.paysOn))}{' '}
-          {hasMachine && step.kind !== 'machine' && machineSays}{' '}
-          {step.tieOn.length > 0 && says.tieOn(words.list(step.tieOn))}
-        </p>
-      </section>
-      <PartsTable parts={parts} part={part} choose={choose} dayMs={dayMs} />
+      <NextAnswer parts={parts} />
+      <div>
+        <PartsTable parts={parts} part={part} choose={choose} goodPerDay={goodPerDay} />
+        <p class="small quiet">{says.tableNote}</p>
+      </div>
       <section class="stack">
-        <h2>{detailOf(part)}</h2>
-        <MoreOf part={part} />
-        <div class="cell-sides">
-          <ActivityPicture part={part} />
-          <Effects part={part} dayMs={dayMs} />
+        <div>
+          <h2>{detailOf(part)}</h2>
+          <StudySource part={part} />
         </div>
+        <MoreOf part={part} />
+        <div class={part.source ? 'cell-sides' : undefined}>
+          {part.source && <ActivityPicture work={part.work} />}
+          {perDay !== undefined && <ElementGains part={part} perDay={perDay} />}
+        </div>
+        {!part.source && <p class="quiet">{says.noChart}</p>}
       </section>
-      <HowReckoned lines={[...says.howText, dayText(cell, dayMs)]} />
+      <HowReckoned lines={[...says.howText, dayText(cell)]} />
     </>
   );
 }
 
-function dayText(cell: CellData, dayMs: number): string {
-  const hours = formatNumber(dayMs / 3_600_000, 2);
+function dayText(cell: CellData): string {
+  const hours = formatNumber(dayMsOf(cell) / 3_600_000, 2);
   return recordedDayMs(cell) === null ? says.assumedDay(hours) : says.day(hours, cell.history.days.days);
 }
 
-function detailOf({ partCode, cycle }: ReckonedPart): string {
-  const { governs, cycles, machineCycles, hasMachine } = cycle;
-  const code = partCode || words.noCode;
-  if (governs === 'other') return says.detail.other(code);
-  if (!hasMachine) return says.detail.alone(code);
-  return says.detail[governs](code, governs === 'hands' ? cycles - machineCycles : machineCycles, cycles);
+function detailOf(part: ReckonedPart): string {
+  const { governs, cycles, machineCycles, hasMachine } = part.cycle;
+  const name = partName(part);
+  if (!part.source && hasMachine)
+    return says.detail.mix(formatNumber((100 * (cycles - machineCycles)) / cycles));
+  if (governs === 'other') return says.detail.other(name);
+  if (!hasMachine) return says.detail.alone(name);
+  return says.detail[governs](name, governs === 'hands' ? cycles - machineCycles : machineCycles, cycles);
 }
 
 /** What averages hide, and where a quicker pace ends; nothing where neither matters. */
-function MoreOf({ part: { cycle } }: { part: ReckonedPart }) {
+function MoreOf({ part: { cycle, source } }: { part: ReckonedPart }) {
   const { tieLossMs, takeoverPct, governs } = cycle;
+  // In a mix one part's machine does not wait for another part's hands.
+  if (!source) return null;
   const isLoss = tieLossMs > 0.01 * cycle.partMs;
   const isNear = governs === 'hands' && takeoverPct !== null && takeoverPct < 150;
   if (!isLoss && !isNear) return null;
@@ -65,34 +69,5 @@ function MoreOf({ part: { cycle } }: { part: ReckonedPart }) {
       {isLoss && says.tieLoss(words.minutes(decimalMinutes(tieLossMs, 3)))}{' '}
       {isNear && says.takeover(formatNumber(takeoverPct))}
     </p>
-  );
-}
-
-function Effects({ part, dayMs }: { part: ReckonedPart; dayMs: number }) {
-  const perDay = dayMs / part.cycle.partMs;
-  const most = Math.max(...part.effects.map(({ gain }) => gain));
-  return (
-    <table class="sheet cell-effects">
-      <caption>{says.effects}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{says.element}</th>
-          <th scope="col" colSpan={2}>
-            {says.more}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {part.effects.map(({ name, gain }) => (
-          <tr key={name}>
-            <th scope="row">{name}</th>
-            <td>{gain * perDay < 0.005 ? says.none : `+${formatNumber(gain * perDay, 2)}`}</td>
-            <td class="cell-bar">
-              <AmountBar amount={gain} most={most} width={110} />
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }

@@ -124,6 +124,44 @@ describe('lead times', () => {
     expect(leadTimes(lots, clock)!.timesMs.map((ms) => ms / MINUTE_MS)).toEqual([30, 60, 20, 20]);
   });
 
+  it('by the wall tell apart what was inside while the cell was left: not 10, but 20 and 30 minutes', () => {
+    const night = 14 * 60;
+    const over = foldLots(
+      lotsOf([
+        [0, 1],
+        [20, -1],
+        [30, 1],
+        [night, -1],
+        [night + 1, 1],
+        [night + 31, -1],
+      ]),
+    );
+    const worked = workingClock([
+      { fromWallMs: MORNING_MS, toWallMs: MORNING_MS + 40 * MINUTE_MS },
+      { fromWallMs: MORNING_MS + (night - 10) * MINUTE_MS, toWallMs: MORNING_MS + (night + 60) * MINUTE_MS },
+    ]);
+    const byWall = leadTimes(over, wall, worked)!;
+    expect(byWall.timesMs.map((ms) => ms / MINUTE_MS)).toEqual([20, 30]);
+    expect(byWall.overnight).toBe(1);
+    // Little's law is about all of them: 20, 810 and 30 minutes.
+    expect(byWall.insideByLittle).toBeCloseTo(860 / (night + 31), 9);
+    expect(leadTimes(over, worked)!.timesMs.map((ms) => ms / MINUTE_MS)).toEqual([20, 20, 30]);
+  });
+
+  it('have no shares below ten parts', () => {
+    const of = (parts: number) =>
+      leadTimes(
+        foldLots(
+          lotsOf([
+            [0, parts],
+            [9, -parts],
+          ]),
+        ),
+        wall,
+      )!;
+    expect([of(9).isEnough, of(10).isEnough]).toEqual([false, true]);
+  });
+
   it('are none while nothing has left', () => {
     expect(leadTimes(foldLots(lotsOf([[0, 5]])), wall)).toBeNull();
   });

@@ -1,30 +1,85 @@
 import { describe, expect, it } from 'vitest';
 import { type DemoCode, demoCodes } from '../../../src/demo/demo-parts';
-import { cellCycle } from '../../../src/domain/cell/cell-cycle';
-import { elementEffects, kindEffects } from '../../../src/domain/cell/element-effects';
+import type { CellWork } from '../../../src/domain/cell/cell-work';
+import { elementEffects } from '../../../src/domain/cell/element-effects';
 import { nextStep } from '../../../src/domain/cell/next-step';
-import { occasionals, spreadCell } from './demo-cell';
+import { secondOut } from '../../../src/domain/cell/second-out';
+import { meanCell, occasionals, spreadCell } from './demo-cell';
 
-function part(code: DemoCode) {
-  const work = { ...spreadCell(code, 400), occasionals: occasionals() };
-  const effects = elementEffects(work);
-  const cycle = cellCycle(work);
-  return { partCode: code, cycle, effects, kinds: kindEffects(effects, cycle.partMs) };
+function part(code: DemoCode, cycles = 400) {
+  const work = { ...spreadCell(code, cycles), occasionals: occasionals() };
+  return {
+    partCode: code,
+    wholeCycles: cycles,
+    effects: elementEffects(work),
+    seconds: secondOut(work),
+  };
 }
+
+// The same analysis as in cell-cycle.test.ts: the machine governs in 0, 3, 14, 50 and 100 % of the cycles.
+const seconds: Record<DemoCode, readonly [outside: number, inside: number, machine: number]> = {
+  S: [1, 1, 0],
+  M: [1, 0.97, 0.03],
+  L: [1, 0.86, 0.14],
+  T: [1, 0.5, 0.5],
+  V: [1, 0, 1],
+};
+
+describe('a second less', () => {
+  it.each(demoCodes)('gives on code %s what the share of cycles that it governs gives', (code) => {
+    const { outside, inside, machine, other } = secondOut(spreadCell(code, 40_000));
+    const [all, hands, boring] = seconds[code];
+    expect(outside!.gained).toBeCloseTo(all, 9);
+    // A second is some of what hands vary by, so that it is felt a little less than at the very first hair.
+    expect(Math.abs(inside!.gained - hands)).toBeLessThan(0.07);
+    expect(Math.abs(machine!.gained - boring)).toBeLessThan(0.07);
+    expect(other).toBeNull();
+  });
+
+  it('of hands beside the machine and of the machine, at a tie, is worth less than one of loading', () => {
+    const { inside, machine } = secondOut(spreadCell('T', 40_000));
+    expect(inside!.gained + machine!.gained).toBeLessThan(1);
+  });
+
+  it('ends where the other governs: on M at 0.28 + 0.82 by hands, on V at 0.28 + 1.2235 by the machine', () => {
+    expect(secondOut(meanCell('M')).inside!.leastMs / 60_000).toBeCloseTo(1.1, 6);
+    expect(secondOut(meanCell('V')).machine!.leastMs / 60_000).toBeCloseTo(1.50346, 4);
+  });
+
+  it('of a kind that takes less than ten seconds is a tenth of it, and no time is no kind', () => {
+    const work = meanCell('M');
+    const timed = (name: string, ms: number): CellWork => ({
+      ...work,
+      elements: work.elements
+        .filter(({ place }) => place !== 'external')
+        .concat({ name, place: 'external', work: 'manual', timesMs: [ms], meanMs: ms }),
+    });
+    expect(secondOut(timed('E1', 2_000)).outside!.gained).toBeCloseTo(1, 9);
+    expect(secondOut(timed('E1', 0)).outside).toBeNull();
+  });
+});
 
 describe('what the cell should do next', () => {
   it('is in the demo the hand work outside the machine’s time, and machine speed on V alone', () => {
-    expect(nextStep(demoCodes.map(part))).toEqual({
+    expect(nextStep(demoCodes.map((code) => part(code)))).toEqual({
       kind: 'outside',
-      paysOn: ['S', 'M', 'L', 'T', 'V'],
       element: 'E2',
-      machineOn: ['V'],
-      tieOn: ['T'],
+      pays: {
+        outside: { fully: ['S', 'M', 'L', 'T', 'V'], partly: [], not: [] },
+        inside: { fully: ['S', 'M', 'L'], partly: ['T'], not: ['V'] },
+        machine: { fully: ['V'], partly: ['L', 'T'], not: ['S', 'M'] },
+        other: { fully: [], partly: [], not: ['S', 'M', 'L', 'T', 'V'] },
+      },
     });
   });
 
-  it('is a faster machine where only V is made', () => {
+  it('is a faster machine where only V is made: there is more of it than of loading', () => {
     expect(nextStep([part('V')])).toMatchObject({ kind: 'machine', element: 'MC' });
+  });
+
+  it('is not said from four cycles, and of the other parts alone where one has only four', () => {
+    expect(nextStep([part('M', 4)])).toBeNull();
+    expect(nextStep([part('M', 4), part('S')])!.pays.outside.fully).toEqual(['S']);
   });
 
   it('is nothing where nothing is made', () => {

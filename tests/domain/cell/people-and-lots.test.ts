@@ -6,11 +6,11 @@ import { cellDays } from '../../../src/domain/cell/cell-days';
 import type { CellElement } from '../../../src/domain/cell/cell-work';
 import { compareLots } from '../../../src/domain/cell/compare-lots';
 import { countsBetween } from '../../../src/domain/cell/counts-between';
-import { flowTimeMs } from '../../../src/domain/cell/flow-time';
-import { leadTimeStack } from '../../../src/domain/cell/lead-time-stack';
 import { serveMachines } from '../../../src/domain/cell/serve-machines';
+import { simulatedDays } from '../../../src/domain/cell/simulated-days';
+import { leadTimeTerms } from '../../../src/statistics/lead-time-terms';
 import { seededRandom } from '../../../src/statistics/seeded-random';
-import { MINUTE_MS, meanCell, spreadCell } from './demo-cell';
+import { demoStops, MINUTE_MS, meanCell, planOf, spreadCell } from './demo-cell';
 
 const minutes = (ms: number) => ms / MINUTE_MS;
 
@@ -47,26 +47,23 @@ describe('a lot three ways', () => {
 
 describe('the way of a part through the cell', () => {
   it('is its own cycle and the next one up to the trolley: 1.2188 + 0.28 + 0.04 + 0.25 + 0.09 on M', () => {
-    const work = meanCell('M');
-    expect(minutes(flowTimeMs(work, cellCycle(work).cycleMs, 'E4'))).toBeCloseTo(1.8788, 3);
+    const { run } = simulatedDays(planOf(meanCell('M')), 1, 5);
+    expect(minutes(run.flowMs)).toBeCloseTo(1.8788, 3);
   });
 
   it('ends with the last internal element when nobody said with which', () => {
-    const work = meanCell('M');
-    expect(minutes(flowTimeMs(work, cellCycle(work).cycleMs, ''))).toBeCloseTo(1.2188 + 0.28 + 0.9388, 3);
+    const { run } = simulatedDays(planOf(meanCell('M'), { putDownWith: '' }), 1, 5);
+    expect(minutes(run.flowMs)).toBeCloseTo(1.2188 + 0.28 + 0.9388, 3);
   });
 
-  it('is one in three terms, on the shop’s own interval where there are turns', () => {
-    const work = meanCell('M');
-    const { cycleMs, partMs } = cellCycle(work);
-    const lots = { arrivalLot: 20, refillAt: 3, trolley: 8 };
-    const days = { ...cellDays([]), dayMs: 420 * MINUTE_MS, days: 10, parts: 2_590 };
-    const stack = leadTimeStack({ work, cycleMs, partMs, putDownWith: 'E4', lots, days });
-    const interval = 4_200 / 2_590;
-    expect(minutes(stack.arrivalLot)).toBeCloseTo(12.5 * interval, 6);
-    expect(minutes(stack.trolley)).toBeCloseTo(3.5 * interval, 6);
-    const alone = leadTimeStack({ work, cycleMs, partMs, putDownWith: 'E4', lots, days: cellDays([]) });
-    expect(minutes(alone.arrivalLot)).toBeCloseTo(12.5 * 1.2188, 3);
+  it('is one of three terms of the lead time, which the simulation splits as the formula does', () => {
+    // Without what comes in step with the trolley, its exchange: the formula knows one interval.
+    const plan = planOf(spreadCell('M', 400), { stops: demoStops() });
+    const { run, summary } = simulatedDays(plan, 1, 200);
+    const terms = leadTimeTerms({ ...plan, interval: run.intervalMs, flowTime: run.flowMs });
+    expect(Math.abs(run.trolleyMs / terms.trolley - 1)).toBeLessThan(0.03);
+    const lotMs = summary.meanLeadMs - run.flowMs - run.trolleyMs;
+    expect(Math.abs(lotMs / terms.arrivalLot - 1)).toBeLessThan(0.03);
   });
 });
 
@@ -186,6 +183,7 @@ describe('the days of a cell without turns', () => {
       dayMs: null,
       stops: [],
       parts: 0,
+      partsByCode: new Map(),
       scrapShare: 0,
       reworkShare: 0,
     });

@@ -6,13 +6,14 @@ import { planCell } from '../../../src/screens/cell/plan-cell';
 import { dayMsOf, reckonParts } from '../../../src/screens/cell/reckon-parts';
 import type { CellData } from '../../../src/screens/cell/use-cell';
 import { meanCell, occasionals } from '../../domain/cell/demo-cell';
+import { stampAt } from '../../support/records';
 
 const HOUR_MS = 3_600_000;
 const work = { ...meanCell('M'), occasionals: occasionals() };
 
 function cellWith(dayMs: number | null, byOther: readonly string[] = []): CellData {
   return {
-    studies: [{ partCode: 'M', study: 't:1', title: 'M', work }],
+    studies: [{ partCode: 'M', study: 't:1', title: 'M', startedAt: stampAt(0), of: 1, flagged: 0, work }],
     partial: [],
     history: {
       days: { ...cellDays([]), days: dayMs === null ? 0 : 1, dayMs },

@@ -1,0 +1,42 @@
+import { useState } from 'preact/hooks';
+
+interface Props {
+  readonly label: string;
+  /** 0 where nobody said: the field is empty then. */
+  readonly value: number;
+  readonly isWhole?: boolean;
+  readonly disabled?: boolean;
+  /** Called once it is done, not with every figure that is typed. */
+  readonly change: (value: number) => void;
+}
+
+/** A number that is typed and kept when the field is left. */
+export function NumberField({ label, value, isWhole = false, disabled = false, change }: Props) {
+  const shown = value > 0 ? String(value) : '';
+  const [typed, setTyped] = useState<string | null>(null);
+  const done = () => {
+    if (typed === null) return;
+    setTyped(null);
+    const read = Number(typed.trim().replace(',', '.'));
+    const isFit = Number.isFinite(read) && read >= 0 && (!isWhole || Number.isInteger(read));
+    // What is no number leaves the one before.
+    if (isFit && read !== value) change(read);
+  };
+  return (
+    <label class="field cell-number">
+      <span>{label}</span>
+      <input
+        value={typed ?? shown}
+        inputMode={isWhole ? 'numeric' : 'decimal'}
+        autocomplete="off"
+        enterkeyhint="done"
+        disabled={disabled}
+        onInput={(event) => setTyped(event.currentTarget.value)}
+        onBlur={done}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur();
+        }}
+      />
+    </label>
+  );
+}
