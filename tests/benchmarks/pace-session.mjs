@@ -1,12 +1,13 @@
 // A driven session on the Pace screen at a quarter of the processor's speed: from an input to the next paint; then cold
 // starts off the worker, from navigation to the first tap accepted, beside a page that holds one button and the same log.
 //   npm run bench:pace [-- minutes]        30 without an argument
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
+import { build } from 'vite';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { requireChromium, tool } from '../../.config/prepare.mjs';
+import { requireChromium, tool, top } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
 
 const MINUTES = Number(process.argv[2] ?? 30);
@@ -15,40 +16,10 @@ const STARTS = 9;
 const PAINT_AT_MOST_MS = 100;
 const START_AT_MOST = 1.5;
 
-// It opens the same records as the app does, reads the open turn, and takes a tap into a strict transaction.
-const bare = `<!doctype html><title>bare</title><button id="tap" style="width:600px;height:300px" disabled>Tap</button>
-<script src="bare.js"></script>`;
-const bareScript = `
-navigator.serviceWorker.register('sw.js');
-const opening = indexedDB.open('bare', 1);
-opening.onupgradeneeded = () => {
-  const store = opening.result.createObjectStore('records', { keyPath: ['device', 'sequence'] });
-  store.createIndex('stream', 'stream');
-};
-opening.onsuccess = () => {
-  const db = opening.result;
-  const store = db.transaction('records').objectStore('records');
-  const last = store.openCursor(null, 'prev');
-  last.onsuccess = () => {
-    const reading = store.index('stream').getAll(last.result?.value.stream ?? '');
-    reading.onsuccess = () => {
-      const button = document.querySelector('#tap');
-      let count = reading.result.length;
-      const sample = last.result?.value;
-      button.addEventListener('pointerdown', () => {
-        count += 1;
-        button.textContent = count;
-        const transaction = db.transaction('records', 'readwrite', { durability: 'strict' });
-        transaction.objectStore('records').put({ ...sample, sequence: 1e6 + count });
-      });
-      button.disabled = false;
-    };
-  };
-};
-`;
-const bareWorker = `
-const files = ['./', 'bare.js'];
-addEventListener('install', (event) => event.waitUntil(caches.open('bare').then((cache) => cache.addAll(files))));
+/** Keeps every file that the page asks for, as the app's own worker does. */
+const bareWorker = (files) => `
+addEventListener('install', (event) =>
+  event.waitUntil(caches.open('bare').then((cache) => cache.addAll(${JSON.stringify(files)}))));
 addEventListener('activate', (event) => event.waitUntil(clients.claim()));
 addEventListener('fetch', (event) =>
   event.respondWith(caches.match(event.request).then((found) => found ?? fetch(event.request))));
@@ -66,13 +37,15 @@ tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'erro
   env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
 });
 const bareFolder = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-bare-'));
-for (const [name, text] of Object.entries({
-  'index.html': bare,
-  'bare.js': bareScript,
-  'sw.js': bareWorker,
-})) {
-  writeFileSync(path.join(bareFolder, name), text);
-}
+await build({
+  configFile: false,
+  root: path.join(top, 'tests/benchmarks/one-button'),
+  base: './',
+  logLevel: 'error',
+  build: { outDir: bareFolder, emptyOutDir: true, target: 'es2022', modulePreload: { polyfill: false } },
+});
+const assets = readdirSync(path.join(bareFolder, 'assets')).map((name) => `assets/${name}`);
+writeFileSync(path.join(bareFolder, 'sw.js'), bareWorker(['./', ...assets]));
 const site = await serve({ folder: dist, port: 0 });
 const bareSite = await serve({ folder: bareFolder, port: 0 });
 const profile = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-profile-'));
@@ -167,18 +140,8 @@ const records = await page.evaluate(
     }),
 );
 await page.goto(bareSite.url);
-await page.evaluate(
-  (all) =>
-    new Promise((resolve) => {
-      const opening = indexedDB.open('bare', 1);
-      opening.onsuccess = () => {
-        const transaction = opening.result.transaction('records', 'readwrite');
-        for (const record of all) transaction.objectStore('records').put(record);
-        transaction.oncomplete = resolve;
-      };
-    }),
-  records,
-);
+await page.waitForFunction(() => window.fill);
+await page.evaluate((all) => window.fill(all), records);
 await page.evaluate(() => navigator.serviceWorker.ready);
 await context.close();
 
