@@ -11,7 +11,7 @@ export const outlook = {
   byEndOf: (time: string, from: number, to: number, wanted: number) =>
     `${from === to ? from : `${from} to ${to}`} of ${wanted} by ${time}`,
   allDone: (wanted: number) => `All ${wanted} done`,
-  notYet: 'When it will be done: from 5 parts on',
+  notYet: 'Finish: told from 5 parts on',
   ask: 'How many parts are wanted?',
   learning: 'Learning: no finish is reckoned',
   states: { steady: 'Last 5: in time', slower: 'Last 5: over target' },

@@ -30,7 +30,7 @@ export const shop = {
     equals: (clock: string) => `= ${clock}`,
     minutes: (minutes: string) => `for one part, ${minutes} decimal minutes`,
     noTarget: 'No target: the part is counted and timed, and compared with nothing.',
-    keepsStandard: 'This target is a standard time. A new one replaces it and is marked as typed.',
+    keepsStandard: 'This target is a standard time. A new one replaces it, and says what it is.',
     openStudy: 'Open the study',
     save: 'Save',
     cancel: 'Cancel',

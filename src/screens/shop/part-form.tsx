@@ -73,15 +73,6 @@ export function PartForm({ part, typed, change, close }: Props) {
         standingMs={part?.targetMs ?? null}
         change={(target) => change({ ...typed, target, isTakt: false })}
       />
-      <TaktOffer
-        isTaken={typed.isTakt === true}
-        take={(taktMs) => change({ ...typed, target: shownTarget(taktMs), isTakt: true })}
-      />
-      <TappingChoice
-        chosen={typed.tapping ?? part?.tapping ?? 'each-part'}
-        hasElements={part !== null && partInHand({ ...part, tapping: 'elements' }).elements !== undefined}
-        choose={(tapping) => change({ ...typed, tapping })}
-      />
       {part?.targetSource === 'standard' && (
         <div class="row">
           <p class="shop-beside">{words.keepsStandard}</p>
@@ -92,6 +83,15 @@ export function PartForm({ part, typed, change, close }: Props) {
           )}
         </div>
       )}
+      <TaktOffer
+        isTaken={typed.isTakt === true}
+        take={(taktMs) => change({ ...typed, target: shownTarget(taktMs), isTakt: true })}
+      />
+      <TappingChoice
+        chosen={typed.tapping ?? part?.tapping ?? 'each-part'}
+        hasElements={part !== null && partInHand({ ...part, tapping: 'elements' }).elements !== undefined}
+        choose={(tapping) => change({ ...typed, tapping })}
+      />
       {fault && (
         <p class="fault" role="alert">
           {fault}
