@@ -67,7 +67,10 @@ export interface StudyHeading {
   readonly terms: AllowanceTerms;
   /** How the watch is read. Left out: continuous. */
   readonly timing?: 'continuous' | 'snapback';
-  /** Two: the operator and the machine are timed at once. Left out: one after the other. */
+  /**
+   * Two: the operator and the machine are timed at once. One: one after the other, and a run that holds internal work
+   * goes from its beginning to its own tap. Left out: every time is its own, as on a sheet of paper.
+   */
   readonly lanes?: 1 | 2;
   readonly purpose?: StudyPurpose;
   /** What was agreed with the person or with whoever speaks for them. */

@@ -1,5 +1,5 @@
 import type { WorkKind } from '../shop/element-definition';
-import { startsWith } from './machine-lane';
+import { startsWith } from './starts-with';
 import type { StudySummary } from './summarise-study';
 
 /** A stretch of one step on the time axis, milliseconds from the beginning of the cycle. */

@@ -96,10 +96,13 @@ export function foldStudy(records: readonly LogRecord[]): Study {
 
 /** What a tap is about, seen before it is taken. */
 function undoableTap({ heading, watch }: WatchInHand, fact: StudyFact | ClockFact, key: string): UndoableTap {
-  const place = fact.kind === 'occasional-began' ? fact.elementNo - 1 : (watch.aside ?? watch).elementIndex;
+  const inHand = (fact.kind === 'machine-ended' ? watch.machine : watch.aside) ?? watch;
+  const isNamed = fact.kind === 'occasional-began' || fact.kind === 'element-chosen';
+  const place = isNamed ? fact.elementNo - 1 : inHand.elementIndex;
   const isForeign = fact.kind === 'foreign-began' || fact.kind === 'foreign-ended';
   const element = isForeign || place === null ? '' : (heading.elements[place]?.name ?? '');
-  return { key, kind: fact.kind as TapKind, element };
+  const isWaitEnded = fact.kind === 'element-ended' && watch.isWaiting;
+  return { key, kind: isWaitEnded ? 'wait-ended' : (fact.kind as TapKind), element };
 }
 
 function headOfRows(heading: StudyHeading, startedAt: Stamp): Record<string, string> {

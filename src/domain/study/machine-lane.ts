@@ -1,32 +1,21 @@
 import type { StudyHeading } from '../records/study-fact';
-import type { ElementDefinition } from '../shop/element-definition';
+import { runsOverWork } from './one-lane';
+import { startsWith } from './starts-with';
 import { cycleOrder, hasTwoLanes } from './study';
 import { newReading, type WatchInHand } from './watch-in-hand';
 
 /**
- * The element of the operator with whose end a machine element begins, as places in a list: the last external one
- * before it, round the end of the cycle, because internal work is done while the machine runs; without any
- * external one the last element before it. −1 where the operator has none.
- */
-export function startsWith(
-  elements: readonly Pick<ElementDefinition, 'work' | 'placement'>[],
-  machine: number,
-): number {
-  const before = [...elements.keys()].map((step) => (machine - 1 - step + elements.length) % elements.length);
-  const byHand = before.filter((index) => elements[index]!.work !== 'machine');
-  return byHand.find((index) => elements[index]!.placement === 'external') ?? byHand[0] ?? -1;
-}
-
-/**
  * Which elements the operator's lane holds, and which of the machine's begin with which break point. In a study of
- * two lanes one tap is one event: the break point of the external element before it starts the machine.
+ * two lanes one tap is one event: the break point of the external element before it starts the machine. In a study of
+ * one lane only the runs are named that have internal work in them before the tap that ends them.
  */
-export function lanesOf({ elements, lanes = 1 }: Pick<StudyHeading, 'elements' | 'lanes'>): {
+export function lanesOf({ elements, lanes }: Pick<StudyHeading, 'elements' | 'lanes'>): {
   order: readonly number[];
   after: ReadonlyMap<number, readonly number[]>;
 } {
   const all = cycleOrder(elements);
-  if (lanes === 1 || !hasTwoLanes(elements)) return { order: all, after: new Map() };
+  if (lanes === undefined || !hasTwoLanes(elements)) return { order: all, after: new Map() };
+  if (lanes === 1) return { order: all, after: runsOverWork(elements) };
   const order = all.filter((index) => elements[index]?.work !== 'machine');
   const inCycle = all.map((index) => elements[index]!);
   const after = new Map<number, number[]>();

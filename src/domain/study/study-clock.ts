@@ -30,13 +30,11 @@ export interface StudyClock extends ClockCheck {
 export function studyClock(study: Study): StudyClock | null {
   const { readings, waits, heading, watch, startedAt, ended } = study;
   if (!heading || !ended) return null;
-  const isBeside = new Set(
-    heading.lanes === 2 ? readings.filter(({ row }) => row.work === 'machine').map(({ id }) => id) : [],
-  );
   let effectiveMs = 0;
   let ineffectiveMs = waits.reduce((sum, { observedMs }) => sum + observedMs, 0);
-  for (const { id, row } of readings) {
-    if (isBeside.has(id) || row.observedMs === null) continue;
+  for (const { isBeside, row } of readings) {
+    const isOtherLane = isBeside || (heading.lanes === 2 && row.work === 'machine');
+    if (isOtherLane || row.observedMs === null) continue;
     if (row.elementClass === 'foreign') ineffectiveMs += row.observedMs;
     else effectiveMs += row.observedMs;
   }

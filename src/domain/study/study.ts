@@ -13,6 +13,8 @@ export interface Reading {
   readonly row: StudyRow;
   /** A missed break point: its time, if any, is not that of one element, and never enters a mean. */
   readonly isMerged: boolean;
+  /** A machine's run that holds work of the operator, in a study of one lane: the operator's time is elsewhere. */
+  readonly isBeside?: true;
 }
 
 /** A study as its records tell it. */
@@ -31,7 +33,7 @@ export interface Study {
   /** Where the frequencies of occasional elements come from, by element number; others are the method's. */
   readonly frequencies: ReadonlyMap<number, FrequencySource>;
   readonly readings: readonly Reading[];
-  /** Two lanes: what the operator stood waiting for the machine. */
+  /** What the operator stood waiting for a machine that ran beside. */
   readonly waits: readonly { readonly cycle: number; readonly observedMs: number }[];
   readonly watch: StudyWatch;
   /** The tap that Undo would take back; null when there is none. */
@@ -54,7 +56,8 @@ export type TapKind =
 
 export interface UndoableTap {
   readonly key: string;
-  readonly kind: TapKind;
+  /** A tap that only ended a wait ended no element. */
+  readonly kind: TapKind | 'wait-ended';
   /** The element it was about; empty for a foreign one. */
   readonly element: string;
 }
@@ -80,7 +83,7 @@ export interface StudyWatch {
     readonly beganAtMs: number;
     readonly note: string;
   } | null;
-  /** The machine's element that runs beside, in a study of two lanes. */
+  /** The machine's element that runs beside the operator. */
   readonly machine: {
     readonly elementIndex: number;
     readonly cycle: number;

@@ -1,6 +1,7 @@
 import type { StudyFact } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
 import { beginMachines, endMachine, missMachine } from './machine-lane';
+import { beginRun, endRun } from './one-lane';
 import { flagClock, newReading, type WatchInHand } from './watch-in-hand';
 
 /** Takes one record of an open study to the watch: what it ends becomes a reading, what it begins is in hand. */
@@ -27,9 +28,11 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
       watch.isHeld = false;
       watch.beganAtMs = atMs;
       watch.apartMs = 0;
+      if (study.heading.lanes === 1) watch.machine = null;
       break;
     case 'break-point-missed':
       watch.merged = [...watch.merged, { cycle: watch.cycle, elementIndex: watch.elementIndex }];
+      endRun(study);
       advance(study);
       break;
     case 'foreign-began':
@@ -58,7 +61,10 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
 
 function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: number): void {
   const { watch, readings } = study;
-  const mergedCause = watch.merged.length > 0 ? 'missed-break-point' : null;
+  const { run, isStartUnseen } = endRun(study);
+  const isMerged = watch.merged.length > 0 || isStartUnseen;
+  const ownMs = atMs - watch.beganAtMs - watch.apartMs;
+  const clockFlag = run?.clockFlag ?? study.clockFlag;
   for (const [place, missed] of watch.merged.entries()) {
     readings.push(
       newReading(study, `${key}#${place}`, {
@@ -75,13 +81,18 @@ function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: nu
     newReading(study, key, {
       cycle: watch.cycle,
       elementIndex: watch.elementIndex,
-      observedMs: atMs - watch.beganAtMs - watch.apartMs,
+      observedMs: run ? atMs - run.beganAtMs : ownMs,
       ratingPct,
-      excluded: mergedCause ?? watch.cause ?? (study.clockFlag === 'slept' ? 'tablet-slept' : null),
+      excluded: isMerged
+        ? 'missed-break-point'
+        : (watch.cause ?? (clockFlag === 'slept' ? 'tablet-slept' : null)),
       note: watch.note,
-      isMerged: mergedCause !== null,
+      isMerged,
+      clockFlag,
+      isBeside: run !== null,
     }),
   );
+  if (run) study.waits.push({ cycle: watch.cycle, observedMs: ownMs });
   const ended = watch.elementIndex;
   watch.merged = [];
   watch.beganAtMs = atMs;
@@ -89,7 +100,13 @@ function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: nu
   watch.note = '';
   watch.cause = null;
   study.clockFlag = study.everyFlag;
-  beginMachines(study, study.after.get(ended) ?? [], atMs);
+  const started = study.after.get(ended) ?? [];
+  if (study.heading.lanes === 1) {
+    beginRun(study, started, atMs);
+    advance(study);
+    return;
+  }
+  beginMachines(study, started, atMs);
   advance(study);
   const next = study.heading.elements[watch.elementIndex];
   watch.isWaiting = watch.machine !== null && next?.placement === 'external';

@@ -40,6 +40,7 @@ export function newReading(
     readonly note?: string;
     readonly isMerged?: boolean;
     readonly clockFlag?: ClockFlag;
+    readonly isBeside?: boolean;
   },
 ): Reading {
   const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
@@ -48,6 +49,7 @@ export function newReading(
   return {
     id,
     isMerged: what.isMerged ?? false,
+    ...(what.isBeside ? { isBeside: true } : {}),
     row: {
       study: heading.title,
       cycle: what.cycle,

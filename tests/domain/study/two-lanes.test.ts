@@ -111,6 +111,16 @@ describe('two lanes', () => {
     expect(waits(at)).toEqual([[1, 1_300]]);
   });
 
+  it('say what Undo takes back: the stop of the machine, the beginning after a wait', async () => {
+    const at = await open();
+    for (const ms of [2_000, 1_000, 1_200]) tapAfter(at, ms);
+    machineAfter(at, 800);
+    expect(studyOf(at.bench).undoable).toMatchObject({ kind: 'machine-ended', element: 'Bore' });
+    undoLastReading(at.bench);
+    tapAfter(at, 900);
+    expect(studyOf(at.bench).undoable).toMatchObject({ kind: 'wait-ended', element: 'Load' });
+  });
+
   it('run one machine element after the other, and the first of the method from the start', async () => {
     const at = await openStudy({
       lanes: 2,
