@@ -33,7 +33,8 @@ export const cellLeadTime = {
     `Half of the parts were free within ${half}, nine in ten within ${high}.`,
   titleFew: (parts: string, mean: string) => `${parts} so far, ${mean} in the cell on average.`,
   none: 'No lot has left yet: tap when one arrives and when it is free.',
-  noTurns: 'By the clock on the wall: no turn was recorded, so nobody knows when the cell worked.',
+  noTurns:
+    'By the clock on the wall: no turn was recorded around these, so nobody knows when the cell worked.',
   overnight: (parts: string, others: string) =>
     `${parts} more were inside while nobody worked, overnight say; they are not among these ${others}.`,
   clocks: { working: 'Working time', wall: 'By the clock' },

@@ -109,7 +109,7 @@ export const cellGoverns = {
     `${parts === 1 ? 'Cycle' : `Round of ${parts} parts`} by means: ${minutes}, without occasional work`,
   noChart: 'Choose a part above to see its cycle: who works, who waits.',
   legend: { working: 'works', attending: 'must watch', waiting: 'waits' },
-  effects: (part: string) => `${part}: 1 % less of an element`,
+  effects: (part: string, most: string) => `${part}: of 1 % less of an element, “${most}” gives most`,
   element: 'element',
   more: 'good parts a day more',
   none: 'none',

@@ -31,7 +31,7 @@ export function ElementGains({ part, perDay }: Props) {
   return (
     <div class="stack">
       <table class="sheet cell-effects">
-        <caption>{says.effects(partName(part))}</caption>
+        <caption>{says.effects(partName(part), effects[0]?.name ?? '')}</caption>
         <thead>
           <tr>
             <th scope="col">{says.element}</th>

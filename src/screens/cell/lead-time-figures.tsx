@@ -3,8 +3,9 @@ import { useMemo, useState } from 'preact/hooks';
 import { Histogram } from '../../charts/histogram';
 import { roundTicks } from '../../charts/round-ticks';
 import { countsBetween } from '../../domain/cell/counts-between';
+import type { CellLots } from '../../domain/cell/fold-lots';
 import { type LeadTimes, leadTimes } from '../../domain/cell/lead-times';
-import { workingClock } from '../../domain/cell/working-time';
+import { type WorkingSpan, workingClock } from '../../domain/cell/working-time';
 import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
 import { formatNumber } from '../../i18n/format-number';
@@ -19,33 +20,30 @@ interface Props {
 }
 
 const clocks = ['working', 'wall'] as const;
+type Clock = (typeof clocks)[number];
 const minutes = (ms: number, digits = 0) => formatNumber(ms / 60_000, digits);
 const min = (ms: number) => words.minutes(minutes(ms));
 
 /** How long parts were in the cell: a sentence, the distribution, and whether the records hold together. */
 export function LeadTimeFigures({ cell, children }: Props) {
   const { lots, working } = cell.history;
-  const [wanted, setClock] = useState<(typeof clocks)[number]>('working');
-  // Without turns nobody knows when the cell worked.
-  const clock = working.length > 0 ? wanted : 'wall';
-  const times = useMemo(() => {
-    const wall = (wallMs: number) => wallMs;
-    const worked = workingClock(working);
-    if (working.length === 0) return leadTimes(lots, wall);
-    return clock === 'working' ? leadTimes(lots, worked) : leadTimes(lots, wall, worked);
-  }, [lots, working, clock]);
+  const [wanted, setClock] = useState<Clock>('working');
+  const { times, isWorkKnown, clock } = useMemo(
+    () => timesBy(wanted, lots, working),
+    [wanted, lots, working],
+  );
   const title = times ? titleOf(times) : says.none;
   return (
     <section class="stack">
       <div class="cell-answer stack">
         <h1>{title}</h1>
-        {times && working.length === 0 && <p>{says.noTurns}</p>}
+        {times && !isWorkKnown && <p>{says.noTurns}</p>}
         {times && times.overnight > 0 && (
           <p>{says.overnight(says.parts(times.overnight), formatNumber(times.timesMs.length))}</p>
         )}
       </div>
       {children}
-      {times && working.length > 0 && (
+      {times && isWorkKnown && (
         <fieldset class="choices">
           <legend>{says.clock}</legend>
           {clocks.map((name) => (
@@ -66,6 +64,17 @@ export function LeadTimeFigures({ cell, children }: Props) {
       {!times && lots.unseen > 0 && <p class="small quiet">{says.unseen(says.parts(lots.unseen))}</p>}
     </section>
   );
+}
+
+/** By the clock that was chosen; without turns around the lots nobody knows when the cell worked. */
+function timesBy(wanted: Clock, lots: CellLots, working: readonly WorkingSpan[]) {
+  const worked = workingClock(working);
+  const byWork = leadTimes(lots, worked);
+  const isWorkKnown = byWork !== null && byWork.longestMs > 0;
+  const clock = isWorkKnown ? wanted : 'wall';
+  const wall = (wallMs: number) => wallMs;
+  const times = clock === 'working' ? byWork : leadTimes(lots, wall, isWorkKnown ? worked : wall);
+  return { times, isWorkKnown, clock };
 }
 
 function titleOf({ isEnough, medianMs, p90Ms, timesMs, meanMs }: LeadTimes): string {

@@ -44,6 +44,14 @@ describe('all parts in their mix', () => {
     ]);
   });
 
+  it('have it less often where it comes with some of them only: once in 8 of three quarters is once in 10⅔', () => {
+    const both = mixedWork([
+      { work: { ...meanCell('M'), occasionals: occasionals().slice(1, 2) }, parts: 3 },
+      { work: meanCell('S'), parts: 1 },
+    ])!;
+    expect(both.occasionals.map(({ everyParts }) => everyParts)).toEqual([10.6666667]);
+  });
+
   it('of which one alone is made are that one', () => {
     const alone = mix((code) => (code === 'V' ? 3 : 0))!;
     expect(cellCycle(alone).partMs).toBeCloseTo(

@@ -124,7 +124,7 @@ describe('lead times', () => {
     expect(leadTimes(lots, clock)!.timesMs.map((ms) => ms / MINUTE_MS)).toEqual([30, 60, 20, 20]);
   });
 
-  it('by the wall tell apart what was inside while the cell was left: not 10, but 20 and 30 minutes', () => {
+  it('by the clock on the wall tell apart what was inside while the cell was left for the night', () => {
     const night = 14 * 60;
     const over = foldLots(
       lotsOf([
