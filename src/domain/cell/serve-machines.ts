@@ -1,5 +1,4 @@
 import { randomServicing } from '../../statistics/random-servicing';
-import { servicingCost } from '../../statistics/servicing-cost';
 import { synchronousServicing } from '../../statistics/synchronous-servicing';
 import type { CellCycle } from './cell-cycle';
 
@@ -12,8 +11,6 @@ export interface MachinesChoice {
   readonly machineWaits: number;
   /** Share of the machines' time lost when they call at any moment instead. */
   readonly lostAtRandom: number;
-  /** In the currency of the rates, for a part; null without rates. */
-  readonly cost: number | null;
 }
 
 /** Rates for an hour of the operator and of one machine; 0 for both where nobody said. */
@@ -31,15 +28,16 @@ const MOST_MACHINES = 8;
  *
  * Parts for each hour: N/round; the random forecast takes each machine to need him l/(l + m) of the time.
  */
-export function serveMachines(
-  { externalMs, internalMs, machineMs, hasMachine }: CellCycle,
-  rates: HourlyRates,
-): { ideal: number; choices: MachinesChoice[] } | null {
+export function serveMachines({
+  externalMs,
+  internalMs,
+  machineMs,
+  hasMachine,
+}: CellCycle): { ideal: number; choices: MachinesChoice[] } | null {
   if (!hasMachine) return null;
   const times = { together: externalMs, alone: internalMs, machine: machineMs };
   const { ideal } = synchronousServicing({ ...times, machines: 1 });
   const most = Math.min(MOST_MACHINES, Math.max(2, Math.floor(ideal) + 1));
-  const isCosted = rates.operator > 0 || rates.machine > 0;
   const choices = Array.from({ length: most }, (_, place): MachinesChoice => {
     const machines = place + 1;
     const round = synchronousServicing({ ...times, machines });
@@ -49,11 +47,19 @@ export function serveMachines(
       operatorWaits: round.operatorIdle / round.cycle,
       machineWaits: round.machineIdle / round.cycle,
       lostAtRandom: randomServicing(machines, externalMs / (externalMs + machineMs)).lostShare,
-      cost: isCosted
-        ? servicingCost({ ...times, machines, operatorRate: rates.operator, machineRate: rates.machine }) /
-          HOUR_MS
-        : null,
     };
   });
   return { ideal, choices };
+}
+
+/**
+ * What a part costs where one operator serves so many machines that give so many parts an hour, in the currency of
+ * the rates; null without rates. On parts of the round alone it is servicing-cost.ts.
+ *
+ * Formula: cost = (K1 + N·K2)/parts for each hour
+ *   K1, K2  an hour of the operator and of one machine; N  machines
+ */
+export function costOfPart(rates: HourlyRates, machines: number, partsPerHour: number): number | null {
+  const perHour = rates.operator + machines * rates.machine;
+  return perHour > 0 && partsPerHour > 0 ? perHour / partsPerHour : null;
 }

@@ -44,7 +44,7 @@ export const cellPeople = {
   moreMachines: (part: string, count: number, adds: string) =>
     `${part}: ${count} machines for one operator; ${count === 2 ? 'the second' : 'the last of them'} adds ${adds} good parts an hour.`,
   ideal: (ideal: string) => `By times alone one operator can serve ${ideal} machines like this one.`,
-  cheapest: (machines: string) => `${machines} make a part cheapest.`,
+  cheapest: (machines: string) => `A good part is cheapest with ${machines}.`,
   machinesCount: (count: number) => `${count} ${count === 1 ? 'machine' : 'machines'}`,
   machines: {
     machines: 'machines',
@@ -52,10 +52,10 @@ export const cellPeople = {
     operator: 'operator waits',
     machine: 'each machine waits for the operator',
     random: 'lost if machines call at any moment',
-    cost: 'cost a part',
+    cost: 'cost a good part',
   },
   machinesNote:
-    'Good parts are simulated, with stoppages and with waiting for each other. The other columns are by times alone, loading not counted as waiting; the loss at any moment is not in the good parts: here machines are served in turn.',
+    'Good parts are simulated, with stoppages and with waiting for each other. Waiting and loss are by times alone, loading not counted as waiting; the loss at any moment is not in the good parts: here machines are served in turn.',
   operatorRate: 'Operator, cost an hour',
   machineRate: 'One machine, cost an hour',
   how: [

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { setCell } from '../../application/cell/cell-settings';
-import { serveMachines } from '../../domain/cell/serve-machines';
+import { costOfPart, serveMachines } from '../../domain/cell/serve-machines';
 import { simulatedDays } from '../../domain/cell/simulated-days';
 import type { CellSettings } from '../../domain/records/shop-fact';
 import { cellPeople as says } from '../../i18n/en/cell-people';
@@ -25,20 +25,22 @@ export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPar
   const { bench, isReadOnly } = useApp();
   const { settings } = cell;
   const { operatorCost = 0, machineCost = 0 } = settings;
-  const served = serveMachines(part.cycle, { operator: operatorCost, machine: machineCost });
+  const served = serveMachines(part.cycle);
   const most = served?.choices.length ?? 0;
   const perHours = useMemo(() => goodPerHour(cell, part, most), [cell, part, most]);
   if (!served) return null;
   const { ideal, choices } = served;
-  const isCosted = choices[0]!.cost !== null;
-  const [cheapest] = [...choices].sort((a, b) => (a.cost ?? 0) - (b.cost ?? 0));
+  const rates = { operator: operatorCost, machine: machineCost };
+  const costs = choices.map(({ machines: count }, place) => costOfPart(rates, count, perHours[place]!));
+  const isCosted = costs.every((own) => own !== null);
+  const cheapest = choices[costs.indexOf(Math.min(...costs.map(Number)))];
   const keep = (to: Partial<CellSettings>) => setCell(bench, { ...settings, ...to });
   return (
     <section class="stack">
       <h2>{answerOf(part, perHours)}</h2>
       <p>
         {says.ideal(formatNumber(ideal, 2))}{' '}
-        {isCosted && says.cheapest(says.machinesCount(cheapest!.machines))}
+        {isCosted && cheapest && says.cheapest(says.machinesCount(cheapest.machines))}
       </p>
       <PlainTable
         heads={[machines, perHour, operatorWaits, machineWaits, random, ...(isCosted ? [cost] : [])]}
@@ -48,7 +50,7 @@ export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPar
           percent(own.operatorWaits),
           percent(own.machineWaits),
           percent(own.lostAtRandom),
-          ...(own.cost === null ? [] : [formatNumber(own.cost, 3)]),
+          ...(isCosted ? [formatNumber(costs[place]!, 3)] : []),
         ])}
       />
       <p class="small quiet">{says.machinesNote}</p>

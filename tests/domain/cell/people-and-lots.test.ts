@@ -6,7 +6,7 @@ import { cellDays } from '../../../src/domain/cell/cell-days';
 import type { CellElement } from '../../../src/domain/cell/cell-work';
 import { compareLots } from '../../../src/domain/cell/compare-lots';
 import { countsBetween } from '../../../src/domain/cell/counts-between';
-import { serveMachines } from '../../../src/domain/cell/serve-machines';
+import { costOfPart, serveMachines } from '../../../src/domain/cell/serve-machines';
 import { simulatedDays } from '../../../src/domain/cell/simulated-days';
 import { leadTimeTerms } from '../../../src/statistics/lead-time-terms';
 import { seededRandom } from '../../../src/statistics/seeded-random';
@@ -131,7 +131,7 @@ describe('hand work shared out', () => {
 
 describe('machines for one operator', () => {
   it('are enough with one on M and two on V, by who waits', () => {
-    const served = serveMachines(cellCycle(meanCell('V')), { operator: 0, machine: 0 })!;
+    const served = serveMachines(cellCycle(meanCell('V')))!;
     // (0.28 + 1.6486)/(0.28 + 1.2235) = 1.283
     expect(served.ideal).toBeCloseTo(1.2828, 3);
     expect(served.choices).toHaveLength(2);
@@ -139,30 +139,33 @@ describe('machines for one operator', () => {
     expect(one.operatorWaits).toBeCloseTo(0.4251 / 1.9286, 3);
     expect(two.operatorWaits).toBeCloseTo(0, 9);
     expect(two.partsPerHour).toBeCloseTo(60 / 1.5035, 2);
-    expect(one.cost).toBeNull();
+    expect(costOfPart({ operator: 0, machine: 0 }, 1, one.partsPerHour)).toBeNull();
   });
 
   it('are reckoned to one past n′, which the book finds dearer than the one before: 4.5, so 4 and not 5', () => {
     // Groover, worker and machine cluster: service 0.35, walking 0.15, machine 1.90 minutes, 12 and 18 an hour.
     const [externalMs, internalMs, machineMs] = [0.35, 0.15, 1.9].map((time) => time * MINUTE_MS);
     const cycle = { ...cellCycle(meanCell('M')), externalMs, internalMs, machineMs } as CellCycle;
-    const served = serveMachines(cycle, { operator: 12, machine: 18 })!;
+    const served = serveMachines(cycle)!;
     expect(served.ideal).toBeCloseTo(4.5, 9);
     // Two parts each machine and round there, one here.
-    expect(served.choices.map(({ cost }) => Number((cost! / 2).toFixed(5)))).toEqual([
+    const costs = served.choices.map(({ machines, partsPerHour }) =>
+      costOfPart({ operator: 12, machine: 18 }, machines, partsPerHour),
+    );
+    expect(costs.map((cost) => Number((cost! / 2).toFixed(5)))).toEqual([
       0.5625, 0.45, 0.4125, 0.39375, 0.425,
     ]);
   });
 
   it('cost a part what the rates say: (12 + 18)·1.2188/60 with one on M', () => {
-    const served = serveMachines(cellCycle(meanCell('M')), { operator: 12, machine: 18 })!;
-    expect(served.choices[0]!.cost).toBeCloseTo((30 * 1.2188) / 60, 3);
+    const { partsPerHour } = serveMachines(cellCycle(meanCell('M')))!.choices[0]!;
+    expect(costOfPart({ operator: 12, machine: 18 }, 1, partsPerHour)).toBeCloseTo((30 * 1.2188) / 60, 3);
   });
 
   it('are none in a cell without one', () => {
     const work = meanCell('M');
     const byHand = { ...work, elements: work.elements.filter(({ place }) => place !== 'machine') };
-    expect(serveMachines(cellCycle(byHand), { operator: 1, machine: 1 })).toBeNull();
+    expect(serveMachines(cellCycle(byHand))).toBeNull();
   });
 });
 
