@@ -30,6 +30,13 @@ export function lanesOf({ elements, lanes }: Pick<StudyHeading, 'elements' | 'la
   return { order, after: after.set(-1, first) };
 }
 
+/** The element with whose end the machine will start next, as a place in the list; null where none starts it. */
+export function nextStart(heading: Pick<StudyHeading, 'elements' | 'lanes'>, inHand: number): number | null {
+  const { order, after } = lanesOf(heading);
+  const place = Math.max(0, order.indexOf(inHand));
+  return [...order.slice(place), ...order].find((index) => after.has(index)) ?? null;
+}
+
 /** The machine starts. If it still runs, nobody saw it stop: that run has no time. */
 export function beginMachines(study: WatchInHand, indexes: readonly number[], atMs: number): void {
   const [elementIndex, ...rest] = indexes;

@@ -121,6 +121,13 @@ export function hasTwoLanes(elements: readonly ElementDefinition[]): boolean {
   return machines.length > 0 && machines.length < order.length;
 }
 
+/** Whether such a method has work that is done while the machine runs: one lane cannot see both at once. */
+export function hasWorkInRun(elements: readonly ElementDefinition[]): boolean {
+  const isInRun = (index: number) =>
+    elements[index]!.work !== 'machine' && elements[index]!.placement === 'internal';
+  return hasTwoLanes(elements) && cycleOrder(elements).some(isInRun);
+}
+
 /** The watch before anything was tapped. */
 export function idleWatch(lastStamp: Stamp): StudyWatch {
   return {

@@ -25,6 +25,12 @@ export const studyReduce = {
     keep: 'Keep it',
     leave: 'Leave it',
   },
+  oneLane: {
+    whole: (runs: string) =>
+      `Timed one after the other: ${runs} is read from where the machine starts to its own tap, with the work done meanwhile inside. Where the machine stopped before that work was done, its time here is too long.`,
+    behind: (work: string) =>
+      `The method has ${work} done while the machine runs, but it was timed after the stop: the standard time counts it inside the run, the clock behind it. Time operator and machine at once.`,
+  },
   steady: {
     title: 'Did the work stand still?',
     few: (n: number) => `${n} whole cycles: from five on it can be said.`,

@@ -76,8 +76,8 @@ export const studySheet = {
 
   totals: {
     title: 'Standard time of a work unit',
-    external: 'Normal time, external',
-    internal: 'Normal time, internal',
+    external: 'Normal time, machine stands (NT ext)',
+    internal: 'Normal time, machine runs (NT int)',
     machine: 'Machine-controlled time',
     occasional: 'Occasional elements',
     normal: 'Normal time NT',
@@ -89,7 +89,7 @@ export const studySheet = {
     uncertainty: 'Uncertainty',
   },
   governing: {
-    operator: 'the operator: internal work is the longer branch',
+    operator: 'the operator: work while the machine runs is the longer branch',
     machine: 'the machine: its run is the longer branch',
     nobody: 'no machine element',
   },
@@ -198,6 +198,8 @@ export const studySheet = {
     why: {
       quick: (element: string, cycle: number, time: string) =>
         `${element}, cycle ${cycle}: ${time}, a second tap in one moment? Then leave it out, and the reading before it.`,
+      quickRun: (element: string, cycle: number, time: string) =>
+        `${element}, cycle ${cycle}: ${time}, a run so short. Was it tapped to start the machine, or twice? Then leave it out.`,
       high: (element: string, cycle: number, time: string) =>
         `${element}, cycle ${cycle}: ${time}, far longer than the others.`,
       low: (element: string, cycle: number, time: string) =>

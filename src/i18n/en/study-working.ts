@@ -90,21 +90,21 @@ export const studyWorking = {
     },
   },
   sum: {
-    words: (kind: string) => `sum of the normal times per work unit of the ${kind} elements`,
+    words: (kind: string) => `sum of the normal times per work unit of ${kind}`,
     kinds: {
-      external: 'external',
-      internal: 'internal',
-      machine: 'machine-controlled',
-      occasional: 'occasional',
+      external: 'the work done while the machine stands (external)',
+      internal: 'the work done while the machine runs (internal)',
+      machine: 'the machine’s own elements',
+      occasional: 'the occasional elements',
     },
     symbols: 'Σ NT · f',
     empty: 'no such element',
     source:
-      'Classes and placement as the method gives them. Occasional work counts as external, the cautious side.',
+      'As the method gives them. Occasional work counts as done while the machine stands, the cautious side.',
   },
   normalTotal: {
     words:
-      'external and occasional work, and beside the machine the longer of internal work and the machine’s run',
+      'work while the machine stands, occasional work, and the longer of work while it runs and the run itself',
     plainWords: 'sum of all normal times per work unit',
     symbols: 'NT = NT ext + NT occ + max(NT int, MC)',
     plainSymbols: 'NT = NT ext + NT int + NT occ',

@@ -1,7 +1,7 @@
 import type { Stamp } from '../../domain/records/stamp';
 import { elementSoFar } from '../../domain/study/element-so-far';
 import type { Reading, Study } from '../../domain/study/study';
-import { tooQuick } from '../../domain/study/too-quick';
+import { slipOf } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { TimingButton } from '../timing-button';
 import { ProgressLine } from './progress-line';
@@ -81,10 +81,9 @@ function inHandWords(study: Study): InHand {
 /** What was read last; after two taps in one moment, that the second may have been a slip. */
 function LastReading({ study }: { study: Study }) {
   const last = study.readings.at(-1);
-  const { undoable } = study;
-  if (last && undoable?.key === last.id && tooQuick(study.readings).includes(last)) {
-    return <span>{words.twoTaps(timeWords.s.said(last.row.observedMs!))}</span>;
-  }
+  const slip = slipOf(study);
+  const isAtMachine = study.heading?.lanes === 2 && slip?.row.work === 'machine';
+  if (slip && !isAtMachine) return <span>{words.twoTaps(timeWords.s.said(slip.row.observedMs!))}</span>;
   return (
     <>
       <span>{study.watch.isHeld ? '' : study.watch.isWaiting ? words.waitingFor : words.tapWhen}</span>

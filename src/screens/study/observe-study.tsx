@@ -3,7 +3,9 @@ import { chooseElement } from '../../application/study/choose-element';
 import { endElement } from '../../application/study/end-element';
 import { endMachine } from '../../application/study/end-machine';
 import type { Stamp } from '../../domain/records/stamp';
+import { nextStart } from '../../domain/study/machine-lane';
 import { hasTwoLanes, type Study } from '../../domain/study/study';
+import { slipOf } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { useLearnedKeys } from '../keys/use-learned-keys';
@@ -15,6 +17,7 @@ import { MachineSurface } from './machine-surface';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
+import { timeWords } from './time-words';
 import { useRating } from './use-rating';
 import { WatchHead } from './watch-head';
 
@@ -60,6 +63,10 @@ export function ObserveStudy({ study }: { study: Study }) {
           {isTwoLanes && (
             <MachineSurface
               running={elements[study.watch.machine?.elementIndex ?? -1] ?? null}
+              starter={
+                elements[nextStart({ elements, lanes: 2 }, study.watch.elementIndex) ?? -1]?.name ?? ''
+              }
+              shortRun={shortRun(study)}
               disabled={isReadOnly}
               onTap={(at) => endMachine(bench, at)}
             />
@@ -69,4 +76,10 @@ export function ObserveStudy({ study }: { study: Study }) {
       ends={<EndOfStudy study={study} />}
     />
   );
+}
+
+/** The machine's run that its place was tapped to start, as a time; null when the last tap was none. */
+function shortRun(study: Study): string | null {
+  const slip = slipOf(study);
+  return slip?.row.work === 'machine' ? timeWords.s.said(slip.row.observedMs!) : null;
 }

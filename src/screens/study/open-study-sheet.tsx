@@ -21,6 +21,7 @@ import type { OpenFigure } from './figure';
 import { halfMethodReason } from './half-method-reason';
 import type { RequiredForm } from './needed-working';
 import { ObservationSheet } from './observation-sheet';
+import { OneLaneNote } from './one-lane-note';
 import { PaperFoot } from './paper-foot';
 import { SaveReadings } from './save-readings';
 import { SheetAnswer } from './sheet-answer';
@@ -80,6 +81,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
     <>
       {clock && !clock.usable && <p class="fault">{studyReduce.clock.bad(percentOf(clock.errorShare))}</p>}
       <SheetAnswer summary={summary} time={time} reason={halfMethodReason(summary)} unseen={unseen} />
+      <OneLaneNote study={study} />
       <SheetHead study={study} />
       <div class="row study-switches no-print">
         <ChoiceRow label={words.unit} options={words.units} value={unit} onChoose={setUnit} />

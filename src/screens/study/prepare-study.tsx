@@ -11,7 +11,9 @@ import { ChoiceRow } from './choice-row';
 import { draftFaults } from './draft-faults';
 import { FoldedSection } from './folded-section';
 import { keptDraft } from './kept-draft';
+import { keptLanes } from './kept-lanes';
 import { KeyTeaching } from './key-teaching';
+import { LanesSection } from './lanes-section';
 import { MethodSection } from './method-section';
 import { PartChooser } from './part-chooser';
 import { PeopleFields } from './people-fields';
@@ -21,6 +23,7 @@ import {
   elementsOf,
   emptyStudyDraft,
   isRevised,
+  lanesOfDraft,
   type StudyDraft,
   wholeOf,
 } from './study-draft';
@@ -50,7 +53,12 @@ export function PrepareStudy() {
   };
   const choosePart = (id: string) => {
     const chosen = bench.shop.value.parts.find((other) => other.id === id);
-    change({ part: id, ...draftOfMethod(chosen?.methods.at(-1)), sizes: {} });
+    change({
+      part: id,
+      ...draftOfMethod(chosen?.methods.at(-1)),
+      sizes: {},
+      chosenLanes: keptLanes.of(app, id),
+    });
   };
   // The part's sizes come from the log a moment later, and never over what was typed.
   useEffect(() => {
@@ -68,9 +76,15 @@ export function PrepareStudy() {
       isCurrent = false;
     };
   }, [bench, draft.part, draft.sizes]);
+  const elements = elementsOf(draft.elements);
+  const lanes = lanesOfDraft(draft);
+  const chooseLanes = (chosenLanes: '1' | '2') => {
+    keptLanes.keep(app, draft.part, chosenLanes);
+    change({ chosenLanes });
+  };
   const keepMethod = () => {
     if (!isRevised(draft, method)) return;
-    reviseMethod(bench, draft.part, elementsOf(draft.elements), {
+    reviseMethod(bench, draft.part, elements, {
       partsPerCycle: wholeOf(draft.partsPerCycle),
       conditions: draft.conditions.trim(),
     });
@@ -102,6 +116,7 @@ export function PrepareStudy() {
       {part && (
         <>
           <MethodSection draft={draft} part={part} onChange={change} onKeep={keepMethod} />
+          {hasTwoLanes(elements) && <LanesSection elements={elements} lanes={lanes} onChoose={chooseLanes} />}
           <section class="stack" aria-labelledby="study-people">
             <h2 id="study-people">{words.people}</h2>
             <PeopleFields draft={draft} onChange={change} />
@@ -127,25 +142,15 @@ export function PrepareStudy() {
               />
             </div>
           </FoldedSection>
-          <FoldedSection title={words.watch} summary={watchSummary(draft)}>
-            <div class="row study-terms">
-              <ChoiceRow
-                label={words.timing}
-                options={words.timings}
-                value={draft.timing}
-                onChoose={(timing) => change({ timing })}
-              />
-              {hasTwoLanes(elementsOf(draft.elements)) && (
-                <ChoiceRow
-                  label={words.lanes}
-                  options={words.lanesOf}
-                  value={draft.lanes}
-                  onChoose={(lanes) => change({ lanes })}
-                />
-              )}
-            </div>
+          <FoldedSection title={words.watch} summary={words.timings[draft.timing]}>
+            <ChoiceRow
+              label={words.timing}
+              options={words.timings}
+              value={draft.timing}
+              onChoose={(timing) => change({ timing })}
+            />
             <div class="row">
-              <KeyTeaching acts={draft.lanes === '2' ? ['surface', 'machine'] : ['surface']} />
+              <KeyTeaching acts={lanes === 2 ? ['surface', 'machine'] : ['surface']} />
               <p class="quiet small">{words.keysNote}</p>
             </div>
           </FoldedSection>
@@ -206,8 +211,4 @@ export function PrepareStudy() {
 function planSummary({ plannedCycles, plan }: StudyDraft): string {
   const cycles = plannedCycles.trim() === '' ? '' : studySheet.head.planned(plannedCycles);
   return [cycles, plan].filter((part) => part !== '').join('; ') || words.noPlan;
-}
-
-function watchSummary({ timing, lanes }: StudyDraft): string {
-  return words.watchIs(words.timings[timing], words.lanesOf[lanes]);
 }

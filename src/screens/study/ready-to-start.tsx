@@ -3,7 +3,8 @@ import { startStudy } from '../../application/study/start-study';
 import type { Stamp } from '../../domain/records/stamp';
 import type { MethodRevision, Part } from '../../domain/shop/shop';
 import { noAllowances } from '../../domain/study/allowance-terms';
-import { cycleOrder, hasTwoLanes } from '../../domain/study/study';
+import { nextStart } from '../../domain/study/machine-lane';
+import { cycleOrder } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
@@ -14,7 +15,7 @@ import { momentWords } from './moment-words';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
-import { planOf, type StudyDraft } from './study-draft';
+import { lanesOfDraft, planOf, type StudyDraft } from './study-draft';
 import { termsOf } from './terms-draft';
 import { WatchHead } from './watch-head';
 
@@ -34,7 +35,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
   const { elements } = method;
   const first = elements[cycleOrder(elements)[0] ?? -1];
 
-  const isTwoLanes = draft.lanes === '2' && hasTwoLanes(elements);
+  const isTwoLanes = lanesOfDraft(draft) === 2;
   const start = (at: Stamp) => {
     keptDraft.drop(app);
     const plan = planOf(draft);
@@ -85,7 +86,15 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
             <span class="study-surface-point">{words.startWhen(first?.name ?? '')}</span>
             <span class="study-surface-edge" />
           </TimingButton>
-          {isTwoLanes && <MachineSurface running={null} disabled onTap={() => {}} />}
+          {isTwoLanes && (
+            <MachineSurface
+              running={null}
+              starter={elements[nextStart({ elements, lanes: 2 }, -1) ?? -1]?.name ?? ''}
+              shortRun={null}
+              disabled
+              onTap={() => {}}
+            />
+          )}
         </>
       }
       ends={

@@ -8,6 +8,7 @@ import type {
 } from '../../domain/shop/element-definition';
 import type { MethodRevision } from '../../domain/shop/shop';
 import { noAllowances } from '../../domain/study/allowance-terms';
+import { hasTwoLanes, hasWorkInRun } from '../../domain/study/study';
 import { draftOfTerms, type TermsDraft } from './terms-draft';
 
 /** An element as it is being written; numbers are still text. */
@@ -35,7 +36,8 @@ export interface StudyDraft {
   readonly terms: TermsDraft;
   readonly told: boolean;
   readonly timing: 'continuous' | 'snapback';
-  readonly lanes: '1' | '2';
+  /** Empty until it is chosen: the method says which. */
+  readonly chosenLanes: '' | '1' | '2';
   /** Empty until it is said. */
   readonly purpose: StudyPurpose | '';
   readonly agreement: string;
@@ -56,7 +58,7 @@ export function emptyStudyDraft(last: StudyHeading | null): StudyDraft {
     terms: draftOfTerms(last?.terms ?? noAllowances),
     told: false,
     timing: 'continuous',
-    lanes: '1',
+    chosenLanes: '',
     purpose: '',
     agreement: '',
     plan: '',
@@ -105,6 +107,13 @@ export function elementsOf(drafts: readonly ElementDraft[]): ElementDefinition[]
     unitsPerOccurrence: elementClass === 'occasional' ? wholeOf(units) : 1,
     ...(driver.trim() === '' ? {} : { driver: driver.trim() }),
   }));
+}
+
+/** How the watch will be tapped: as it was chosen, else operator and machine at once where the work overlaps. */
+export function lanesOfDraft({ elements, chosenLanes }: Pick<StudyDraft, 'elements' | 'chosenLanes'>): 1 | 2 {
+  const method = elementsOf(elements);
+  if (!hasTwoLanes(method)) return 1;
+  return chosenLanes === '' ? (hasWorkInRun(method) ? 2 : 1) : chosenLanes === '2' ? 2 : 1;
 }
 
 /** A typed whole number; 0 for anything that is none. */

@@ -19,7 +19,13 @@ export function WorthALook({ flagged, time, onOpen }: Props) {
       <ul class="study-look">
         {flagged.map(({ reading: { id, row }, why }) => (
           <li key={id} class="row spread">
-            <span>{words.why[why](row.element, row.cycle, time.said(row.observedMs ?? 0))}</span>
+            <span>
+              {words.why[why === 'quick' && row.work === 'machine' ? 'quickRun' : why](
+                row.element,
+                row.cycle,
+                time.said(row.observedMs ?? 0),
+              )}
+            </span>
             <button type="button" class="button no-print" onClick={() => onOpen(id)}>
               {words.open}
             </button>

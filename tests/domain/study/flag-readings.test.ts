@@ -57,6 +57,12 @@ describe('a second tap in one moment', () => {
     expect(flagReadings(readings).map(({ why }) => why)).toEqual(['quick']);
   });
 
+  it('is a run of a machine under a second, and no work by hand of that length', async () => {
+    const at = await openStudy();
+    for (const ms of [900, 900, 3_000]) tapAfter(at, ms);
+    expect(tooQuick(studyOf(at.bench).readings).map(({ row }) => row.element)).toEqual(['Run']);
+  });
+
   it('is one within 1.5 s too, where the element usually takes four times as long', async () => {
     const at = await openStudy();
     for (let cycle = 0; cycle < 4; cycle += 1) for (const ms of [6_000, 5_000, 3_000]) tapAfter(at, ms);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { keptDraft } from '../../../src/screens/study/kept-draft';
+import { keptLanes } from '../../../src/screens/study/kept-lanes';
 import { emptyStudyDraft, newElementDraft } from '../../../src/screens/study/study-draft';
 
 /** What a browser keeps over a reload: texts under names. */
@@ -43,6 +44,25 @@ describe('a study in preparation', () => {
     for (const text of ['{"elem', 'null', '7', '{"elements":3}']) {
       page.texts.set(name!, text);
       expect(keptDraft.of(page)).toBeNull();
+    }
+  });
+});
+
+describe('how a part was timed', () => {
+  it('is there for the next study of this part, and of no other', () => {
+    const page = place();
+    keptLanes.keep(page, 't:1', '1');
+    keptLanes.keep(page, 't:2', '2');
+    expect(['t:1', 't:2', 't:3'].map((part) => keptLanes.of(page, part))).toEqual(['1', '2', '']);
+  });
+
+  it('is open where what is kept is damaged', () => {
+    const page = place();
+    keptLanes.keep(page, 't:1', '1');
+    const [name] = [...page.texts.keys()];
+    for (const text of ['{"t:', 'null', '7', '{"t:1":3}']) {
+      page.texts.set(name!, text);
+      expect(keptLanes.of(page, 't:1')).toBe('');
     }
   });
 });

@@ -7,6 +7,7 @@ import {
   elementsOf,
   emptyStudyDraft,
   isRevised,
+  lanesOfDraft,
   newElementDraft,
   type StudyDraft,
 } from '../../../src/screens/study/study-draft';
@@ -66,6 +67,29 @@ describe('a method on the sheet', () => {
     expect(elementsOf([line({ units: '20' })])[0]?.unitsPerOccurrence).toBe(1);
     const [blade] = elementsOf([line({ elementClass: 'occasional', units: '20' })]);
     expect(blade?.unitsPerOccurrence).toBe(20);
+  });
+});
+
+describe('the watch', () => {
+  const elements = [
+    line({}),
+    line({ name: 'Inspect', placement: 'internal', key: 1 }),
+    line({ name: 'Bore', work: 'machine', key: 2 }),
+  ];
+
+  it('times operator and machine at once where the method has work in the run, until something else is chosen', () => {
+    expect(lanesOfDraft({ elements, chosenLanes: '' })).toBe(2);
+    expect(lanesOfDraft({ elements, chosenLanes: '1' })).toBe(1);
+  });
+
+  it('times one after the other where nothing is done in the run, until something else is chosen', () => {
+    const apart = [elements[0]!, elements[2]!];
+    expect(lanesOfDraft({ elements: apart, chosenLanes: '' })).toBe(1);
+    expect(lanesOfDraft({ elements: apart, chosenLanes: '2' })).toBe(2);
+  });
+
+  it('has one lane without a machine, whatever was chosen for an earlier method', () => {
+    expect(lanesOfDraft({ elements: elements.slice(0, 2), chosenLanes: '2' })).toBe(1);
   });
 });
 
