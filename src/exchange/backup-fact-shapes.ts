@@ -1,4 +1,5 @@
 import type { LotFact, LotInside } from '../domain/records/lot-fact';
+import type { QuotedDays } from '../domain/records/review-fact';
 import type { CellSettings, ShopFact, StopReason } from '../domain/records/shop-fact';
 import type { PartSize } from '../domain/records/standard-fact';
 import { type StudyFact, type StudyHeading, studyPurposes } from '../domain/records/study-fact';
@@ -132,6 +133,13 @@ const cell = exactly<CellSettings>({
   machineCost: optional(notNegative),
 });
 
+const quotedDays = exactly<QuotedDays>({
+  freeFrom: text,
+  people: positive,
+  finish: text,
+  latest: orNull(text),
+});
+
 const shopFacts: FieldsByKind<ShopFact> = {
   'part-defined': { code: text, name: text },
   'part-described': { part: text, code: text, name: text },
@@ -180,7 +188,14 @@ const shopFacts: FieldsByKind<ShopFact> = {
     thresholdPct: positive,
     by: text,
   },
-  'old-method-timed': { part: text, perPartMs: positive, source: text, by: text },
+  'old-method-timed': {
+    part: text,
+    perPartMs: positive,
+    newPerPartMs: optional(positive),
+    source: text,
+    by: text,
+  },
+  'old-timing-removed': { timing: text, by: text },
   'quotation-made': {
     part: text,
     partCode: text,
@@ -193,6 +208,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
     methodRevision: orNull(count),
     study: orNull(text),
     note: text,
+    due: optional(quotedDays),
     by: text,
   },
   'people-looked-at': { purpose: text, by: text, fromDay: text, toDay: text },

@@ -169,6 +169,7 @@ const shopFacts: ByKind<ShopFact> = {
     source: text,
     by: text,
   }),
+  'old-timing-removed': fc.record({ kind: fc.constant('old-timing-removed'), timing: key, by: text }),
   'quotation-made': fc.record({
     kind: fc.constant('quotation-made'),
     part: key,
@@ -326,6 +327,7 @@ const turnFacts: ByKind<TurnFact> = {
     parts: fc.nat(200),
   }),
   'turn-noted': fc.record({ kind: fc.constant('turn-noted'), note: text }),
+  'turn-withdrawn': fc.record({ kind: fc.constant('turn-withdrawn'), by: text, why: text }),
   'parts-counted': fc.record({ kind: fc.constant('parts-counted'), count: fc.nat(500), by: text }),
   'person-changed': fc.record({ kind: fc.constant('person-changed'), person: text }),
   'shift-planned': fc.record({

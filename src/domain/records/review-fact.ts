@@ -25,8 +25,16 @@ export type ReviewFact =
       readonly part: string;
       /** Milliseconds a part. */
       readonly perPartMs: number;
+      /** The new time taken by the same hand; without it the old one stands beside what the tablet recorded. */
+      readonly newPerPartMs?: number;
       /** How it was taken, and by whom: an unsourced figure is called one. */
       readonly source: string;
+      readonly by: string;
+    }
+  | {
+      readonly kind: 'old-timing-removed';
+      /** Key of the old-method-timed record. */
+      readonly timing: string;
       readonly by: string;
     }
   | ({ readonly kind: 'quotation-made'; readonly by: string } & Quotation)
@@ -69,4 +77,15 @@ export interface Quotation {
   /** The study whose standard time it is; null for a typed target. */
   readonly study: string | null;
   readonly note: string;
+  /** The days it was promised for, as 2026-03-02, and by how many people; absent where nobody asked by when. */
+  readonly due?: QuotedDays;
+}
+
+/** From when an order can be worked on, and the days on which it is done. */
+export interface QuotedDays {
+  readonly freeFrom: string;
+  readonly people: number;
+  readonly finish: string;
+  /** In an unlucky course; null where nothing tells. */
+  readonly latest: string | null;
 }

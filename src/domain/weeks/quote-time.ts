@@ -17,8 +17,8 @@ export interface QuotedTime {
   readonly days: number;
 }
 
-/** Fewer days tell no spread. */
-const DAYS = 5;
+/** Fewer days tell no efficiency that an order could rest on, and no spread. */
+const QUOTE_DAYS = 5;
 
 /**
  * The time to quote for Q parts.
@@ -47,8 +47,8 @@ export function quoteTime(
 ): QuotedTime {
   const standardMs = order.setUpMs + order.quantity * order.standardMs;
   const days = efficiencies.length;
-  if (days < DAYS) return { standardMs, totalMs: standardMs, lowMs: null, highMs: null, days };
-  const mean = observedMean(efficiencies);
+  const mean = expectedEfficiency(efficiencies);
+  if (mean === null) return { standardMs, totalMs: standardMs, lowMs: null, highMs: null, days };
   const totalMs = standardMs / mean;
   const taken = Math.max(1, totalMs / dayMs);
   const reach =
@@ -64,6 +64,11 @@ export function quoteTime(
     highMs: off < 1 ? totalMs / (1 - off) : null,
     days,
   };
+}
+
+/** The mean of the daily efficiencies, 1 for 100 %; null while too few days have one. */
+export function expectedEfficiency(efficiencies: readonly number[]): number | null {
+  return efficiencies.length < QUOTE_DAYS ? null : observedMean(efficiencies);
 }
 
 /** Whether a quotation still rests on what the shop holds to be true of the part. */

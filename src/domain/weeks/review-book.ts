@@ -21,6 +21,7 @@ export interface DayNote extends Written {
 export interface OldMethodTiming extends Written {
   readonly part: string;
   readonly perPartMs: number;
+  readonly newPerPartMs?: number;
   readonly source: string;
 }
 
@@ -41,7 +42,7 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
   const setUpStandards: ReviewBook['setUpStandards'][number][] = [];
   const notes = new Map<string, DayNote>();
   const comparisons: ReviewBook['comparisons'][number][] = [];
-  const oldTimings: OldMethodTiming[] = [];
+  const oldTimings = new Map<string, OldMethodTiming>();
   const quotations: ReviewBook['quotations'][number][] = [];
   const looksAtPeople: ReviewBook['looksAtPeople'][number][] = [];
   for (const record of [...records].sort(compareRecords)) {
@@ -61,7 +62,10 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
         comparisons.push({ key, at, ...withoutKind(fact) });
         break;
       case 'old-method-timed':
-        oldTimings.push({ key, at, ...withoutKind(fact) });
+        oldTimings.set(key, { key, at, ...withoutKind(fact) });
+        break;
+      case 'old-timing-removed':
+        oldTimings.delete(fact.timing);
         break;
       case 'quotation-made':
         quotations.push({ key, at, ...withoutKind(fact) });
@@ -75,7 +79,7 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
     setUpStandards,
     notes: [...notes.values()],
     comparisons,
-    oldTimings,
+    oldTimings: [...oldTimings.values()],
     quotations,
     looksAtPeople,
   };

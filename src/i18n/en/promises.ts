@@ -2,12 +2,12 @@ const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
 
 /** Words of capacity, people needed, and quotations. */
 export const promisesWords = {
-  sentence: (promise: string, kept: string) =>
-    `${promise} good parts a day can be promised for an ordinary mix: ${kept} bring as many or more`,
+  sentence: (promise: string, kept: string, reached: number, of: number) =>
+    `${promise} good parts a day can be promised for an ordinary mix: ${kept} bring as many or more. Of all ${days(of)}, hard and easy ones too, ${reached} did`,
   inWords: {
-    '0.8': 'eight days of ten',
-    '0.9': 'nine days of ten',
-    '0.95': 'nineteen days of twenty',
+    '0.8': 'eight ordinary days of ten',
+    '0.9': 'nine ordinary days of ten',
+    '0.95': 'nineteen ordinary days of twenty',
   },
   tooFew: (count: number) =>
     `What a day can bring is told from five ordinary days on; there are ${count} so far`,
@@ -15,17 +15,18 @@ export const promisesWords = {
     `From ${days(count)} with an ordinary mix, of ${of} read: mean ${mean} a day, standard deviation ${deviation}. The mean is kept on every second day only.`,
   keptLabel: 'Kept on',
   keptOn: { '0.8': '8 days of ten', '0.9': '9 days of ten', '0.95': '19 days of twenty' },
-  tries: 'A promise of',
+  tries: 'Another promise:',
   triesResult: (kept: number, of: number) =>
     `would have been kept on ${kept} of ${of} days, hard and easy ones among them.`,
   people: {
     title: 'People needed',
     quantity: (part: string) => `${part}, parts`,
-    hours: 'Attended hours a person',
+    hours: 'Hours that each person has for it',
     efficiency: 'Efficiency, %',
     result: (load: string, people: string) => `${load} people before rounding: ${people}.`,
     whole: (count: number) => (count === 1 ? 'one person' : `${count} people`),
-    note: 'Σ parts × target ÷ (attended × efficiency). Parts without a target are not counted.',
+    targetPace: 'At target pace: the efficiency is not known yet.',
+    note: '(Σ parts × target + set-ups) ÷ (hours × efficiency). Filled in: the order above, and one shift by the calendar without its meal.',
   },
   quote: {
     title: 'Quotation',
@@ -33,11 +34,22 @@ export const promisesWords = {
     quantity: 'Parts',
     setUps: 'Set-ups',
     note: 'For whom, or what',
+    freeFrom: 'Free from',
+    people: 'People on it',
+    due: (day: string, people: string) =>
+      `Done on ${day} with ${people === '1' ? 'one person' : `${people} people`} on it.`,
+    latest: (day: string) => `On ${day} if it runs slow.`,
+    calendar: (hours: string) => `${hours} a person and day by the calendar; other orders are not in it.`,
+    noCalendar: 'No calendar: 8 h from Monday to Friday; other orders are not in it.',
+    range: (low: string, high: string) => `(${low} to ${high})`,
+    dueLine: (day: string, latest: string) =>
+      day === latest ? `done on ${day}` : `done on ${day}, if it runs slow on ${latest}`,
     by: 'Your code',
     result: (total: string, quantity: string, part: string) => `${quantity} × ${part}: ${total} attended`,
     interval: (low: string, high: string, count: number) =>
       `Between ${low} and ${high} (95 %), from the efficiency of ${days(count)}.`,
-    noInterval: 'No interval yet: it takes five days with targets.',
+    noInterval:
+      'At target pace: the efficiency is not known yet. That takes five days with targets, and a range does too.',
     standard: (perPart: string, setUp: string, source: string) =>
       `By the standard: ${perPart} a part, ${setUp} a set-up. ${source}`,
     sources: {

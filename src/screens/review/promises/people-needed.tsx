@@ -1,31 +1,42 @@
 import { useState } from 'preact/hooks';
+import { localDay } from '../../../domain/day/local-day';
+import { usualDayMs } from '../../../domain/weeks/attended-day';
 import { peopleNeeded } from '../../../domain/weeks/people-needed';
+import { setUpStandardAt } from '../../../domain/weeks/review-book';
 import { promisesWords } from '../../../i18n/en/promises';
 import { formatNumber } from '../../../i18n/format-number';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
+import { orderInHand } from './order-in-hand';
 import { shopEfficiency } from './shop-efficiency';
 
 const words = promisesWords.people;
 const HOUR_MS = 3_600_000;
 
 /** How many people an order takes in a period, with the load before it is rounded. */
-export function PeopleNeeded({ days }: Pick<PlaceProps, 'days'>) {
+export function PeopleNeeded({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const { bench } = useApp();
   const parts = bench.shop.value.parts.filter(({ retired, targetMs }) => !retired && targetMs !== null);
-  const { efficiencies, dayMs } = shopEfficiency(days);
-  const own = efficiencies.reduce((sum, each) => sum + each, 0) / (efficiencies.length || 1);
+  const { mean } = shopEfficiency(days);
+  const order = orderInHand(bench);
+  const wanted = order.value.wanted || parts[0]?.id;
+  const dayMs = usualDayMs(bench.shop.value.calendar, localDay(bench.clock.now()));
   const [quantities, setQuantities] = useState<Record<string, string>>({});
-  const [hours, setHours] = useState(formatNumber(dayMs / HOUR_MS, 1));
-  const [efficiency, setEfficiency] = useState(own > 0 ? formatNumber(100 * own) : '100');
+  const [hours, setHours] = useState(formatNumber(dayMs / HOUR_MS, 2));
+  const [efficiency, setEfficiency] = useState(mean === null ? '100' : formatNumber(100 * mean));
+  const quantityOf = (id: string) => quantities[id] ?? (id === wanted ? order.value.quantity : '');
   const ordered = parts.map(({ id, targetMs }) => ({
-    quantity: Math.max(0, Number(quantities[id] ?? 0) || 0),
+    quantity: Math.max(0, Number(quantityOf(id)) || 0),
     standardMs: targetMs!,
   }));
+  const setUps = {
+    quantity: Math.max(0, Number(order.value.setUps) || 0),
+    standardMs: setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0,
+  };
   const attendedMs = (Number(hours.replace(',', '.')) || 0) * HOUR_MS;
   const share = (Number(efficiency.replace(',', '.')) || 0) / 100;
   const isPossible = attendedMs > 0 && share > 0 && ordered.some(({ quantity }) => quantity > 0);
-  const load = isPossible ? peopleNeeded(ordered, attendedMs, share) : null;
+  const load = isPossible ? peopleNeeded([...ordered, setUps], attendedMs, share) : null;
   if (parts.length === 0) return null;
   return (
     <details class="review-more no-print">
@@ -38,12 +49,26 @@ export function PeopleNeeded({ days }: Pick<PlaceProps, 'days'>) {
             <label class="field" key={id}>
               <span>{words.quantity(code)}</span>
               <input
-                value={quantities[id] ?? ''}
+                value={quantityOf(id)}
                 inputMode="numeric"
-                onInput={(event) => setQuantities({ ...quantities, [id]: event.currentTarget.value })}
+                onInput={(event) => {
+                  const quantity = event.currentTarget.value;
+                  if (id === wanted) order.value = { ...order.value, quantity };
+                  else setQuantities({ ...quantities, [id]: quantity });
+                }}
               />
             </label>
           ))}
+          <label class="field">
+            <span>{promisesWords.quote.setUps}</span>
+            <input
+              value={order.value.setUps}
+              inputMode="numeric"
+              onInput={(event) => {
+                order.value = { ...order.value, setUps: event.currentTarget.value };
+              }}
+            />
+          </label>
           <label class="field">
             <span>{words.hours}</span>
             <input
@@ -66,7 +91,9 @@ export function PeopleNeeded({ days }: Pick<PlaceProps, 'days'>) {
             <strong>{words.result(formatNumber(load, 2), words.whole(Math.ceil(load - 1e-9)))}</strong>
           </p>
         )}
-        <p class="small quiet">{words.note}</p>
+        <p class="small quiet">
+          {mean === null && words.targetPace} {words.note}
+        </p>
       </div>
     </details>
   );

@@ -23,13 +23,18 @@ export function PromisesPlace({ days, book }: PlaceProps) {
   );
   const [tried, setTried] = useState('');
   const good = recent.filter(({ done }) => done > 0).map((day) => day.good);
-  const promise = tried === '' ? Math.round(capacity?.promise ?? 0) : Number(tried);
+  const promise = Number(tried);
   return (
     <>
       <section class="stack" aria-labelledby="review-capacity-title">
         <h1 id="review-capacity-title">
           {capacity
-            ? words.sentence(formatNumber(Math.round(capacity.promise)), words.inWords[kept])
+            ? words.sentence(
+                formatNumber(Math.round(capacity.promise)),
+                words.inWords[kept],
+                daysKept(good, Math.round(capacity.promise)),
+                good.length,
+              )
             : words.tooFew(ordinary.length)}
         </h1>
         {capacity && (
@@ -61,19 +66,19 @@ export function PromisesPlace({ days, book }: PlaceProps) {
             <label>
               {words.tries}{' '}
               <input
-                value={tried === '' ? String(promise) : tried}
+                value={tried}
                 inputMode="numeric"
                 size={6}
                 onInput={(event) => setTried(event.currentTarget.value)}
               />
             </label>{' '}
-            {words.triesResult(daysKept(good, promise), good.length)}
+            {promise > 0 && words.triesResult(daysKept(good, promise), good.length)}
           </p>
         )}
       </section>
       <QuoteForm days={days} book={book} />
       <QuotationsGiven book={book} />
-      <PeopleNeeded days={recent} />
+      <PeopleNeeded days={recent} book={book} />
       <SetUpStandard book={book} />
     </>
   );

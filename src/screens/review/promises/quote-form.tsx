@@ -1,13 +1,17 @@
 import { useState } from 'preact/hooks';
 import { makeQuotation } from '../../../application/review/make-quotation';
+import { usualDayMs } from '../../../domain/weeks/attended-day';
 import { quoteTime } from '../../../domain/weeks/quote-time';
 import { setUpStandardAt } from '../../../domain/weeks/review-book';
 import { promisesWords } from '../../../i18n/en/promises';
+import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
 import { sinceLastChange } from '../since-last-change';
+import { type OrderTyped, orderInHand } from './order-in-hand';
+import { quotedDays } from './quoted-days';
 import { ANOTHER_SIZE, partQuoted, sizeQuoted } from './quoted-part';
 import { shopEfficiency } from './shop-efficiency';
 import { SizeFields } from './size-fields';
@@ -19,12 +23,13 @@ const HOUR_MS = 3_600_000;
 export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const { bench, isReadOnly } = useApp();
   const parts = bench.shop.value.parts.filter(({ retired, targetMs }) => !retired && targetMs !== null);
-  const [wanted, setWanted] = useState('');
-  const [quantity, setQuantity] = useState('100');
-  const [setUps, setSetUps] = useState('1');
+  const order = orderInHand(bench);
+  const { wanted, quantity, setUps, freeFrom, people, size } = order.value;
+  const type = (change: Partial<OrderTyped>) => {
+    order.value = { ...order.value, ...change };
+  };
   const [note, setNote] = useState('');
   const [by, setBy] = useState('');
-  const [size, setSize] = useState({ code: '', time: '', half: '' });
   const isSize = wanted === ANOTHER_SIZE || parts.length === 0;
   const part = isSize ? sizeQuoted(size) : partQuoted(parts.find(({ id }) => id === wanted) ?? parts[0]!);
   const count = Number(quantity);
@@ -32,6 +37,8 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const { efficiencies, dayMs } = shopEfficiency(sinceLastChange(days, book));
   const isOrder = part !== null && Number.isSafeInteger(count) && count >= 1;
   const quoted = isOrder ? quoteTime({ ...part, quantity: count, setUpMs }, efficiencies, dayMs) : null;
+  const { calendar } = bench.shop.value;
+  const due = quoted && quotedDays(calendar, order.value, quoted);
   const hours = (ms: number) => promisesWords.hours(formatNumber(ms / HOUR_MS, 1));
   const save = (event: Event) => {
     event.preventDefault();
@@ -49,6 +56,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
       methodRevision: part.revision,
       study: part.study,
       note,
+      ...(due && { due }),
       by,
     });
     setNote('');
@@ -62,7 +70,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             <span>{words.part}</span>
             <select
               value={isSize ? ANOTHER_SIZE : (part?.id ?? '')}
-              onChange={(event) => setWanted(event.currentTarget.value)}
+              onChange={(event) => type({ wanted: event.currentTarget.value })}
             >
               {parts.map(({ id, code, name }) => (
                 <option key={id} value={id}>
@@ -77,7 +85,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             <input
               value={quantity}
               inputMode="numeric"
-              onInput={(event) => setQuantity(event.currentTarget.value)}
+              onInput={(event) => type({ quantity: event.currentTarget.value })}
             />
           </label>
           <label class="field">
@@ -85,16 +93,44 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             <input
               value={setUps}
               inputMode="numeric"
-              onInput={(event) => setSetUps(event.currentTarget.value)}
+              onInput={(event) => type({ setUps: event.currentTarget.value })}
             />
           </label>
         </div>
-        {isSize && <SizeFields size={size} change={setSize} />}
+        {isSize && <SizeFields size={size} change={(size) => type({ size })} />}
+        <div class="review-dates no-print">
+          <label class="field">
+            <span>{words.freeFrom}</span>
+            <input
+              type="date"
+              value={freeFrom}
+              onInput={(event) => type({ freeFrom: event.currentTarget.value })}
+            />
+          </label>
+          <label class="field">
+            <span>{words.people}</span>
+            <input
+              value={people}
+              inputMode="decimal"
+              onInput={(event) => type({ people: event.currentTarget.value })}
+            />
+          </label>
+        </div>
         {quoted && part && (
           <div class="panel stack review-head">
             <p>
               <strong>{words.result(hours(quoted.totalMs), formatNumber(count), part.code)}</strong>
             </p>
+            {due && (
+              <p>
+                <strong>
+                  {words.due(formatDay(due.finish), formatNumber(due.people, due.people % 1 ? 1 : 0))}
+                </strong>
+                {due.latest !== null &&
+                  due.latest !== due.finish &&
+                  ` ${words.latest(formatDay(due.latest))}`}
+              </p>
+            )}
             <p>
               {quoted.lowMs !== null && quoted.highMs !== null
                 ? words.interval(hours(quoted.lowMs), hours(quoted.highMs), quoted.days)
@@ -106,7 +142,8 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
                 roundedClockFace(setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0),
                 words.sources[part.source],
               )}{' '}
-              {part.revision === null ? words.noRevision : words.revision(part.revision)}
+              {part.revision === null ? words.noRevision : words.revision(part.revision)}{' '}
+              {calendar ? words.calendar(hours(usualDayMs(calendar, freeFrom))) : words.noCalendar}
             </p>
           </div>
         )}

@@ -1,9 +1,12 @@
 import { dayFigures } from '../../../domain/day/day-figures';
 import type { DaySummary } from '../../../domain/day/summarise-day';
+import { expectedEfficiency } from '../../../domain/weeks/quote-time';
 
 /** The efficiency of each day that has one, newest first, and the attended time of the middle of those days. */
 export function shopEfficiency(days: readonly DaySummary[]): {
   readonly efficiencies: readonly number[];
+  /** Null while fewer days have one than a promise can rest on. */
+  readonly mean: number | null;
   readonly dayMs: number;
 } {
   const told = days.flatMap((day) => {
@@ -11,8 +14,10 @@ export function shopEfficiency(days: readonly DaySummary[]): {
     return efficiency === null ? [] : [{ efficiency, attendedMs: day.attendedMs }];
   });
   const lengths = told.map(({ attendedMs }) => attendedMs).sort((a, b) => a - b);
+  const efficiencies = told.map(({ efficiency }) => efficiency);
   return {
-    efficiencies: told.map(({ efficiency }) => efficiency),
+    efficiencies,
+    mean: expectedEfficiency(efficiencies),
     dayMs: lengths[Math.floor(lengths.length / 2)] ?? 8 * 3_600_000,
   };
 }

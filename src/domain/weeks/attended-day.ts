@@ -1,0 +1,47 @@
+import { MEAL_BREAK_MS } from '../day/attended-spans';
+import { type DayStretch, type ShiftCalendar, shiftsOn } from '../shop/shift-calendar';
+
+const DAY_MIN = 1_440;
+const MINUTE_MS = 60_000;
+/** Where a shop keeps no calendar: eight hours from Monday to Friday. */
+const USUAL_MS = 8 * 3_600_000;
+const SATURDAY = 6;
+
+/**
+ * The time that one person attends on a day by the calendar, milliseconds: the longest of its shifts without its meal
+ * breaks. A person works one shift a day, and rests are attended. 0 on a day without a shift.
+ */
+export function attendedDayMs(calendar: ShiftCalendar | null, day: string): number {
+  if (!calendar) return weekday(day) < SATURDAY ? USUAL_MS : 0;
+  const lengths = shiftsOn(calendar, day).map(
+    (shift) =>
+      lengthMs(shift) -
+      shift.breaks
+        .map(lengthMs)
+        .filter((each) => each >= MEAL_BREAK_MS)
+        .reduce((sum, each) => sum + each, 0),
+  );
+  return Math.max(0, ...lengths);
+}
+
+/** The longest day that a person has in the week from a day on, milliseconds; 0 when the shop is closed all week. */
+export function usualDayMs(calendar: ShiftCalendar | null, from: string): number {
+  const week = Array.from({ length: 7 }, (_, ahead) => dayAfter(from, ahead));
+  return Math.max(...week.map((day) => attendedDayMs(calendar, day)));
+}
+
+/** A calendar day so many days later. */
+export function dayAfter(day: string, days: number): string {
+  const at = new Date(`${day}T12:00:00Z`);
+  at.setUTCDate(at.getUTCDate() + days);
+  return at.toISOString().slice(0, 10);
+}
+
+function weekday(day: string): number {
+  return new Date(`${day}T12:00:00Z`).getUTCDay() || 7;
+}
+
+/** An end that is not after its beginning lies on the next day. */
+function lengthMs({ fromMin, toMin }: DayStretch): number {
+  return (toMin <= fromMin ? toMin + DAY_MIN - fromMin : toMin - fromMin) * MINUTE_MS;
+}
