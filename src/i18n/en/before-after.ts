@@ -39,7 +39,14 @@ export const beforeAfterWords = {
     axis: 'minutes a part, after − before',
   },
   beside: {
-    title: 'A faster cell with a lower yield is no improvement',
+    title: {
+      rose: (before: string, after: string) => `Good the first time rose from ${before} to ${after}`,
+      fell: (before: string, after: string) =>
+        `Good the first time fell from ${before} to ${after}: a faster cell with a lower yield is no improvement`,
+      alike: (before: string, after: string) =>
+        `Good the first time: ${before} before, ${after} after; that may be chance`,
+      unknown: 'Beside the time',
+    },
     what: 'Beside the time',
     before: 'Before',
     after: 'After',
@@ -75,7 +82,18 @@ export const beforeAfterWords = {
     says: 'Timed by hand once, it can still be held against what the tablet has recorded.',
     write: 'Write down an old time',
     part: 'Part',
-    time: 'Time for one part, m:ss',
+    time: 'Old time for one part, m:ss',
+    newTime: 'New time, m:ss, if timed by hand too',
+    understood: (time: string) => `= ${time} a part.`,
+    understoodBoth: (before: string, after: string, size: string) =>
+      `= ${before} before, ${after} now a part: ${size}.`,
+    size: (percent: string, side: 'less' | 'more', times: string) =>
+      `${percent} % ${side} time, ${times} times the rate`,
+    hours: 'That is more than an hour: five minutes are written 5:00.',
+    noPart: 'A time belongs to a part, and the shop has none yet.',
+    openShop: 'Write down a part in Shop',
+    remove: 'Take away',
+    nowByHand: 'Now: timed by hand too.',
     source: 'How it was taken, and by whom',
     noSource: 'common practice, no source',
     by: 'Your code',
@@ -92,6 +110,7 @@ export const beforeAfterWords = {
     caution: 'One time without a spread tells how much, and not how sure.',
     now: (count: number) => `Now: mean of ${days(count)}.`,
     takenAs: (source: string) => `Old time: ${source}.`,
-    noneMade: (part: string) => `${part} was not made on the days that were read.`,
+    noneMade: (part: string, before: string) =>
+      `${part}: ${before} before; no time of today to hold against it, as none was made on the days that were read.`,
   },
 };

@@ -9,6 +9,7 @@ import { readLatestSummaries } from '../../../src/application/review/read-latest
 import { readLeadTime } from '../../../src/application/review/read-lead-time';
 import { readReviewBook } from '../../../src/application/review/read-review-book';
 import { removeDayNote } from '../../../src/application/review/remove-day-note';
+import { removeOldTiming } from '../../../src/application/review/remove-old-timing';
 import { setSetUpStandard } from '../../../src/application/review/set-set-up-standard';
 import { timeOldMethod } from '../../../src/application/review/time-old-method';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
@@ -56,6 +57,19 @@ describe('what the foreman writes', () => {
     expect(book.setUpStandards.map(({ standardMs }) => standardMs)).toEqual([120_000]);
     expect(book.comparisons).toMatchObject([{ title: 'One by one', thresholdPct: 10, by: 'FM' }]);
     expect(book.oldTimings).toMatchObject([{ perPartMs: 300_000, source: 'stop watch, M. Reed' }]);
+  });
+
+  it('holds two times of one hand, and both are taken away by another record', async () => {
+    const { bench } = await emptyBench();
+    const both = { part: 'p', perPartMs: 300_000, newPerPartMs: 108_000, source: '', by: 'FM' };
+    timeOldMethod(bench, both);
+    timeOldMethod(bench, { ...both, part: 'q' });
+    removeOldTiming(bench, 't:1', 'FM');
+    await bench.rest();
+    const { oldTimings } = await readReviewBook(bench);
+    expect(oldTimings).toMatchObject([{ key: 't:2', part: 'q', perPartMs: 300_000, newPerPartMs: 108_000 }]);
+    expect(() => timeOldMethod(bench, { ...both, newPerPartMs: 0 })).toThrow('requires a time above zero');
+    expect(await bench.log.count()).toBe(3);
   });
 
   it('is taken away by another record', async () => {

@@ -28,7 +28,7 @@ export function BesideTime({ terms, before, after }: Props) {
   ];
   return (
     <section class="stack" aria-labelledby="review-beside-title">
-      <h2 id="review-beside-title">{words.title}</h2>
+      <h2 id="review-beside-title">{titleOf(before, after)}</h2>
       <table class="sheet review-sheet">
         <thead>
           <tr>
@@ -69,11 +69,25 @@ function sum(days: Days, of: (day: DaySummary) => number): number {
   return days.reduce((total, day) => total + of(day), 0);
 }
 
-function yieldText(days: Days): string {
-  const found = firstPassYield(
+function yieldOf(days: Days): ReturnType<typeof firstPassYield> {
+  return firstPassYield(
     sum(days, ({ firstTime }) => firstTime),
     sum(days, ({ done }) => done),
   );
+}
+
+/** What became of the yield, and no more than its intervals say. */
+function titleOf(before: Days, after: Days): string {
+  const [old, now] = [yieldOf(before), yieldOf(after)];
+  if (!old || !now) return words.title.unknown;
+  const texts = [old, now].map(({ share }) => words.percent(formatNumber(100 * share, 2)));
+  const [first, second] = texts as [string, string];
+  if (now.lower > old.upper) return words.title.rose(first, second);
+  return words.title[now.upper < old.lower ? 'fell' : 'alike'](first, second);
+}
+
+function yieldText(days: Days): string {
+  const found = yieldOf(days);
   if (!found) return words.none;
   const percent = (share: number) => formatNumber(100 * share, 2);
   return words.between(percent(found.share), percent(found.lower), percent(found.upper));

@@ -15,15 +15,18 @@ export function ComparePlace({ days, book }: PlaceProps) {
   const others = comparisons.filter((each) => each !== shown);
   return (
     <>
-      {shown ? (
-        <ComparisonResult key={shown.key} terms={shown} book={book} />
-      ) : (
-        <div class="stack review-head">
-          <h1>{words.titleNone}</h1>
-          <p>{words.hint}</p>
-        </div>
+      {days.length > 0 &&
+        (shown ? (
+          <ComparisonResult key={shown.key} terms={shown} book={book} />
+        ) : (
+          <div class="stack review-head">
+            <h1>{words.titleNone}</h1>
+            <p>{words.hint}</p>
+          </div>
+        ))}
+      {!isReadOnly && days.length > 0 && (
+        <CompareForm days={days} book={book} isOpen={!shown} done={() => setChosen('')} />
       )}
-      {!isReadOnly && <CompareForm days={days} book={book} isOpen={!shown} done={() => setChosen('')} />}
       {others.length > 0 && (
         <section class="stack no-print" aria-labelledby="review-compared-title">
           <h2 id="review-compared-title">{words.others}</h2>

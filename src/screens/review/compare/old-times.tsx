@@ -1,6 +1,4 @@
-import { useState } from 'preact/hooks';
-import { timeOldMethod } from '../../../application/review/time-old-method';
-import { readTargetTime } from '../../../domain/shop/read-target-time';
+import { removeOldTiming } from '../../../application/review/remove-old-timing';
 import { lessTime } from '../../../domain/weeks/less-time';
 import type { OldMethodTiming } from '../../../domain/weeks/review-book';
 import { runFigures } from '../../../domain/weeks/run-figures';
@@ -10,6 +8,7 @@ import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
 import { sinceLastChange } from '../since-last-change';
+import { OldTimeForm } from './old-time-form';
 
 const words = beforeAfterWords.old;
 const MINUTE_MS = 60_000;
@@ -24,88 +23,55 @@ export function OldTimes({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
       {book.oldTimings.map((timing) => (
         <OldTime key={timing.key} timing={timing} days={sinceLastChange(days, book)} />
       ))}
-      {!isReadOnly && <OldTimeForm />}
+      {!isReadOnly && <OldTimeForm isOpen={days.length === 0} />}
     </section>
   );
 }
 
 function OldTime({ timing, days }: { timing: OldMethodTiming; days: PlaceProps['days'] }) {
-  const { bench } = useApp();
+  const { bench, isReadOnly } = useApp();
   const code = bench.shop.value.parts.find(({ id }) => id === timing.part)?.code ?? timing.part;
   const made = runFigures(days, { part: timing.part });
-  if (made.length === 0) return <p>{words.noneMade(code)}</p>;
-  const nowMs = (made.reduce((sum, { value }) => sum + value, 0) / made.length) * MINUTE_MS;
-  const { lessShare, timesTheRate } = lessTime(timing.perPartMs, nowMs);
+  const tappedMs =
+    made.length === 0 ? null : (made.reduce((sum, { value }) => sum + value, 0) / made.length) * MINUTE_MS;
+  const nowMs = timing.newPerPartMs ?? tappedMs;
+  const before = roundedClockFace(timing.perPartMs);
   return (
     <div class="panel stack review-head">
       <p>
         <strong>
-          {words.result(
-            code,
-            roundedClockFace(timing.perPartMs),
-            roundedClockFace(nowMs),
-            formatNumber(100 * Math.abs(lessShare)),
-            lessShare >= 0 ? 'less' : 'more',
-            formatNumber(timesTheRate, 2),
-          )}
+          {nowMs === null ? words.noneMade(code, before) : inWords(code, timing.perPartMs, nowMs)}
         </strong>
       </p>
       <p class="small quiet">
-        {words.takenAs(timing.source || words.noSource)} {words.now(made.length)} {words.caution}
+        {words.takenAs(timing.source || words.noSource)}{' '}
+        {timing.newPerPartMs !== undefined ? words.nowByHand : made.length > 0 && words.now(made.length)}{' '}
+        {words.caution}
       </p>
+      {!isReadOnly && (
+        <div class="row">
+          <button
+            type="button"
+            class="button plain no-print"
+            aria-label={`${words.remove}: ${code}, ${before}`}
+            onClick={() => removeOldTiming(bench, timing.key, '')}
+          >
+            {words.remove}
+          </button>
+        </div>
+      )}
     </div>
   );
 }
 
-function OldTimeForm() {
-  const { bench } = useApp();
-  const parts = bench.shop.value.parts.filter(({ retired }) => !retired);
-  const [part, setPart] = useState(parts[0]?.id ?? '');
-  const [typed, setTyped] = useState('');
-  const [source, setSource] = useState('');
-  const [by, setBy] = useState('');
-  const read = readTargetTime(typed);
-  const save = (event: Event) => {
-    event.preventDefault();
-    if (!read.ok) return;
-    timeOldMethod(bench, { part, perPartMs: read.targetMs, source, by });
-    setTyped('');
-  };
-  return (
-    <details class="review-more no-print">
-      <summary>
-        <h3>{words.write}</h3>
-      </summary>
-      <form class="stack review-form" onSubmit={save}>
-        <label class="field">
-          <span>{words.part}</span>
-          <select value={part} onChange={(event) => setPart(event.currentTarget.value)}>
-            {parts.map(({ id, code }) => (
-              <option key={id} value={id}>
-                {code}
-              </option>
-            ))}
-          </select>
-        </label>
-        <label class="field">
-          <span>{words.time}</span>
-          <input value={typed} onInput={(event) => setTyped(event.currentTarget.value)} />
-        </label>
-        {typed !== '' && !read.ok && <p role="status">{words.notATime}</p>}
-        <label class="field">
-          <span>{words.source}</span>
-          <input value={source} maxLength={120} onInput={(event) => setSource(event.currentTarget.value)} />
-        </label>
-        <label class="field">
-          <span>{words.by}</span>
-          <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
-        </label>
-        <div class="row">
-          <button type="submit" class="button strong" disabled={!read.ok || part === ''}>
-            {words.save}
-          </button>
-        </div>
-      </form>
-    </details>
+function inWords(code: string, beforeMs: number, nowMs: number): string {
+  const { lessShare, timesTheRate } = lessTime(beforeMs, nowMs);
+  return words.result(
+    code,
+    roundedClockFace(beforeMs),
+    roundedClockFace(nowMs),
+    formatNumber(100 * Math.abs(lessShare)),
+    lessShare >= 0 ? 'less' : 'more',
+    formatNumber(timesTheRate, 2),
   );
 }
