@@ -18,7 +18,8 @@ const categories: readonly LedgerCategory[] = [
 const columns = [
   day('day'),
   text('began_at'),
-  whole('ended'),
+  text('ended_at'),
+  whole('entered_later'),
   number('elapsed_min', 2),
   whole('parts_done'),
   whole('good_at_last'),
@@ -30,7 +31,7 @@ const columns = [
 
 /**
  * Turns, oldest first, with their time by category: the categories add up to the elapsed time, which is no record
- * of hours worked. Whose turn it was does not leave the tablet here.
+ * of hours worked. A turn that is still open has no end. Whose turn it was does not leave the tablet here.
  */
 export function turnsTable(turns: readonly Turn[]): TypedTable {
   return {
@@ -38,13 +39,14 @@ export function turnsTable(turns: readonly Turn[]): TypedTable {
     columns,
     rows: [...turns]
       .sort((a, b) => a.startedAt.wallMs - b.startedAt.wallMs)
-      .map(({ startedAt, status, lastAtMs, cycles, ledger }) => {
+      .map(({ startedAt, status, lastStamp, lastAtMs, enteredLater, cycles, ledger }) => {
         const totals = ledgerTotals(ledger);
         const count = (outcome: string) => cycles.filter((cycle) => cycle.outcome === outcome).length;
         return [
           localDay(startedAt),
           localIso(startedAt.wallMs, startedAt.offsetMin),
-          status === 'ended' ? 1 : 0,
+          status === 'ended' ? localIso(lastStamp.wallMs, lastStamp.offsetMin) : null,
+          enteredLater ? 1 : 0,
           lastAtMs / 60_000,
           cycles.length,
           cycles.length - count('scrap'),

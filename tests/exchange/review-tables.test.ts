@@ -4,6 +4,9 @@ import { describe, expect, it } from 'vitest';
 import type { PartAccount } from '../../src/domain/day/part-account';
 import { type DaySummary, summariseDay } from '../../src/domain/day/summarise-day';
 import { dayPartsTable } from '../../src/exchange/day-parts-table';
+import { hoursTable } from '../../src/exchange/hours-table';
+import { lostTimeTable } from '../../src/exchange/lost-time-table';
+import { notesTable } from '../../src/exchange/notes-table';
 import { turnsTable } from '../../src/exchange/turns-table';
 import type { TypedTable } from '../../src/exchange/typed-table';
 import { weeksTable } from '../../src/exchange/weeks-table';
@@ -176,8 +179,65 @@ describe('the table of turns', () => {
     expect(sum('good_at_last') + sum('scrap')).toBe(sum('parts_done'));
   });
 
+  it('say when each ended and whether it was entered later; an open one has no end', () => {
+    const [ended, open] = read(
+      writeTable(
+        turnsTable([
+          { ...turnsOf(weeks3And4)[0]!, status: 'ended' },
+          { ...turnsOf(weeks3And4)[1]!, status: 'running' },
+        ]),
+      ),
+    );
+    expect(ended!.entered_later).toBe('0');
+    expect(Date.parse(ended!.ended_at!) - Date.parse(ended!.began_at!)).toBeCloseTo(
+      Number(ended!.elapsed_min) * 60_000,
+      -3,
+    );
+    expect(open!.ended_at).toBe('');
+  });
+
   it('names nobody', () => {
     expect(writeTable(turns)).not.toMatch(/\b(K7|M2|R4)\b/);
+  });
+});
+
+describe('the tables of lost time, hours and notes', () => {
+  it('add up to the lost time and the earned time of the days they are of', () => {
+    const days = summariesOf(weeks3And4);
+    const rows = read(writeTable(lostTimeTable(days, ({ reason }) => reason)));
+    const sum = (name: string) => rows.reduce((total, row) => total + Number(row[name]), 0);
+    // The demo's own figures: 280.5 min recorded, 266.3 min of output.
+    expect(sum('lost_min')).toBeCloseTo(280.5, 0);
+    expect(sum('cost_in_output_min')).toBeCloseTo(266.3, 0);
+  });
+
+  it('give an hour its plan, what it earned, and how far the day is by then', () => {
+    const hour = { fromWallMs: 0, offsetMin: 60, plannedMs: 3_600_000, earnedMs: 3_000_000, setUpMs: 0, goodParts: 40 };
+    const soFar = { plannedSoFarMs: 7_200_000, earnedSoFarMs: 6_300_000 };
+    const cause = { reason: 'material', label: 'No doors', lostMs: 480_000 };
+    const hours = [{ ...hour, ...soFar, isSilent: false, cause }];
+    const [row] = read(writeTable(hoursTable([{ day: '2026-03-17', hours }], ({ label }) => label)));
+    expect(row).toMatchObject({
+      hour_from: '1970-01-01T01:00:00.000+01:00',
+      planned_min: '60.00',
+      earned_min: '50.00',
+      difference_so_far_min: '-15.00',
+      most_lost_to: 'No doors',
+      most_lost_min: '8.00',
+    });
+  });
+
+  it('have notes in the order of their days, and nobody’s code', () => {
+    const at = { run: 'r', monoMs: 0, wallMs: 0, zone: 'UTC', offsetMin: 0 };
+    const note = { key: 'k', at, by: 'FM7', day: '2026-03-18', text: 'Blade', isChange: false };
+    const written = writeTable(
+      notesTable([note, { ...note, day: '2026-03-17', text: 'New racks', isChange: true }]),
+    );
+    expect(read(written).map((row) => [row.day, row.note, row.work_changed])).toEqual([
+      ['2026-03-17', 'New racks', '1'],
+      ['2026-03-18', 'Blade', '0'],
+    ]);
+    expect(written).not.toContain('FM7');
   });
 });
 

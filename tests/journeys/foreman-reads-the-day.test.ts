@@ -112,7 +112,15 @@ describe('a foreman with the demo shop', () => {
       page.getByRole('button', { name: 'Spreadsheet with all tables' }),
     );
     const sheets = (await readXlsxFile(bytes)) as unknown as { sheet: string; data: unknown[][] }[];
-    expect(sheets.map(({ sheet }) => sheet)).toEqual(['about', 'day-parts', 'weeks', 'turns']);
+    expect(sheets.map(({ sheet }) => sheet)).toEqual([
+      'about',
+      'day-parts',
+      'weeks',
+      'turns',
+      'lost-time',
+      'hours',
+      'notes',
+    ]);
     expect(JSON.stringify(sheets[0]!.data)).toContain('No payroll record');
     expect(JSON.stringify(sheets)).not.toMatch(/\b(K7|M2|R4)\b/);
   });

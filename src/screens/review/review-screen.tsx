@@ -3,6 +3,7 @@ import './review-places.css';
 import { useState } from 'preact/hooks';
 import { review } from '../../i18n/en/review';
 import { reviewPlaces as words } from '../../i18n/en/review-places';
+import { saveTablesWords } from '../../i18n/en/save-tables';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { DayPlace } from './day-place';
@@ -11,6 +12,7 @@ import { PlaceLinks } from './place-links';
 import type { PlaceProps } from './place-props';
 import { ReviewEmpty } from './review-empty';
 import { placeOf } from './review-place';
+import { SaveTables } from './save-tables';
 import { useNewestDay } from './use-newest-day';
 import { useSummaries } from './use-summaries';
 import type { Working } from './working';
@@ -48,13 +50,23 @@ export function ReviewScreen() {
     );
   }
   if (newest === undefined) return <p class="page quiet">{review.reading}</p>;
-  if (newest === null) return <ReviewEmpty />;
+  if (newest === null && !(place === 'before-after' && book)) return <ReviewEmpty />;
   return (
     <div class="page stack review">
       <PlaceLinks place={place} />
-      {place === 'day' && <DayPlace id={id} newest={newest} days={days} book={book} open={setWorking} />}
-      {place !== 'day' && book && days.length > 0 && (
+      {place === 'day' && newest && (
+        <DayPlace id={id} newest={newest} days={days} book={book} open={setWorking} />
+      )}
+      {place !== 'day' && book && (days.length > 0 || newest === null) && (
         <LazyPlace key={place} place={place} days={days} book={book} open={setWorking} />
+      )}
+      {place === 'weeks' && days.length > 0 && <SaveTables day={null} days={days} />}
+      {(place === 'before-after' || place === 'promises') && days.length > 0 && (
+        <div class="row no-print">
+          <button type="button" class="button" onClick={() => print()}>
+            {saveTablesWords.print}
+          </button>
+        </div>
       )}
       {state === 'reading' && !making && place !== 'day' && <p class="quiet">{review.reading}</p>}
       {making && (
@@ -69,7 +81,7 @@ export function ReviewScreen() {
           </button>
         </div>
       )}
-      <PaperFoot newest={newest} />
+      {newest && <PaperFoot newest={newest} />}
       {working && <WorkingSheet working={working} close={() => setWorking(null)} />}
     </div>
   );

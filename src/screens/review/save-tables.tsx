@@ -3,6 +3,7 @@ import { readTurnsBetween } from '../../application/review/read-turns-between';
 import type { DaySummary } from '../../domain/day/summarise-day';
 import { localIso } from '../../domain/records/local-iso';
 import { dayPartsTable } from '../../exchange/day-parts-table';
+import { isoWeek } from '../../exchange/iso-week';
 import { turnsTable } from '../../exchange/turns-table';
 import { weeksTable } from '../../exchange/weeks-table';
 import { writeTable } from '../../exchange/write-table';
@@ -20,29 +21,37 @@ export function SaveTables({ day, days }: { day: string | null; days: readonly D
   const [told, setTold] = useState('');
   const one = days.filter((each) => each.day === day);
   const chosen = isOneDay && one.length > 0 ? one : [...days].reverse();
+  // A day alone would be a week of one day.
+  const weeks = new Set(chosen.map((each) => isoWeek(each.day)));
+  const ofWeeks = [...days].reverse().filter((each) => weeks.has(isoWeek(each.day)));
   const [first, last] = [chosen[0]?.day ?? '', chosen.at(-1)?.day ?? ''];
   const save = async (wanted: Wanted) => {
-    const span = first === last ? first : `${first}-to-${last}`;
     try {
-      const file = await made(wanted, span);
+      const file = await made(wanted);
       await app.files.save(file);
       setTold(words.saved(file.name));
     } catch (error) {
       setTold(words.failed(String(error)));
     }
   };
-  const made = async (wanted: Wanted, span: string) => {
-    const turns = async () => turnsTable(await readTurnsBetween(app.bench, { from: first, to: last }));
+  const made = async (wanted: Wanted) => {
+    const [from, to] = wanted === 'weeks' ? [ofWeeks[0]?.day, ofWeeks.at(-1)?.day] : [first, last];
+    const span = from === to ? from : `${from}-to-${to}`;
     if (wanted === 'spreadsheet') {
-      const { SPREADSHEET_TYPE, writeSpreadsheet } = await import('../../exchange/write-spreadsheet');
+      const [{ SPREADSHEET_TYPE, writeSpreadsheet }, { workbook }] = await Promise.all([
+        import('../../exchange/write-spreadsheet'),
+        import('./workbook'),
+      ]);
       const { wallMs, offsetMin } = app.bench.clock.now();
       const about = words.about(first, last, localIso(wallMs, offsetMin));
-      const tables = [dayPartsTable(chosen), weeksTable(chosen), await turns()];
+      const tables = await workbook(app.bench, chosen, ofWeeks);
       return { name: `days-${span}.xlsx`, type: SPREADSHEET_TYPE, bytes: writeSpreadsheet(about, tables) };
     }
-    const table = await { parts: () => dayPartsTable(chosen), weeks: () => weeksTable(chosen), turns }[
-      wanted
-    ]();
+    const table = await {
+      parts: () => dayPartsTable(chosen),
+      weeks: () => weeksTable(ofWeeks),
+      turns: async () => turnsTable(await readTurnsBetween(app.bench, { from: first, to: last })),
+    }[wanted]();
     return { name: `${table.name}-${span}.csv`, type: 'text/csv', text: writeTable(table, chosenForm.value) };
   };
   return (
