@@ -95,6 +95,7 @@ export const turnFacts: FieldsByKind<TurnFact> = {
   },
   'part-set-aside': { partDone: text, cause: text, by: text },
   'part-taken-back': { partDone: text, by: text },
+  'turn-withdrawn': { by: text, why: text },
   'person-changed': { person: text },
   'learning-noted': { person: text, parts: notNegative },
   'parts-wanted': { parts: orNull(count) },

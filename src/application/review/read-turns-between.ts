@@ -18,7 +18,8 @@ export async function readTurnsBetween(bench: Bench, { from, to }: DaySpan): Pro
     const day = dayOf(bench, stamp);
     if (day < from || day > to) continue;
     const inHand = bench.turn.peek();
-    turns.push(inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id)));
+    const turn = inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id));
+    if (!turn.isWithdrawn) turns.push(turn);
   }
   return turns;
 }

@@ -20,6 +20,8 @@ export interface DayReview {
   readonly done: number;
   /** Of these, parts that count in means: no question is open about them, and nobody set them aside. */
   readonly counted: number;
+  /** Of these, parts that were written down afterwards, without a tap. */
+  readonly entered: number;
   /** Good at last: good the first time, and reworked. */
   readonly good: number;
   readonly rework: number;
@@ -41,11 +43,12 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
   const cycles = turns.flatMap((turn) => turn.cycles);
   return {
     day,
-    turns: turns.length,
+    turns: turns.filter(({ isWithdrawn }) => !isWithdrawn).length,
     openTurns: turns.filter(({ status }) => status !== 'ended').length,
     parts: partsOfDay(cycles),
     done: cycles.length,
     counted: cycles.filter(({ isCounted }) => isCounted).length,
+    entered: cycles.filter(({ isEntered }) => isEntered).length,
     good: cycles.filter(isGood).length,
     rework: cycles.filter(({ outcome }) => outcome === 'rework').length,
     scrap: cycles.filter(({ outcome }) => outcome === 'scrap').length,

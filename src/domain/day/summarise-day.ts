@@ -70,7 +70,7 @@ export function summariseDay(
     those.reduce((sum, { fromMs, toMs }) => sum + toMs - fromMs, 0);
   return {
     day,
-    turns: turns.length,
+    turns: turns.filter(({ turn }) => !turn.isWithdrawn).length,
     openTurns: turns.filter(({ turn }) => turn.status !== 'ended').length,
     parts,
     done: of(({ n }) => n),

@@ -159,6 +159,8 @@ export type CorrectionFact = { readonly by: string } & (
   /** Kept and counted, but in no mean, with its cause; and back again. */
   | { readonly kind: 'part-set-aside'; readonly partDone: string; readonly cause: string }
   | { readonly kind: 'part-taken-back'; readonly partDone: string }
+  /** A turn that was written down afterwards is taken away again: it stays in the log, and counts nowhere. */
+  | { readonly kind: 'turn-withdrawn'; readonly why: string }
 );
 
 /** What the tablet's clocks did while a turn or a study was open. */

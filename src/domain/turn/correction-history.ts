@@ -1,8 +1,9 @@
+import { later } from '../records/later';
 import type { LogRecord } from '../records/log-record';
 import { placeOnTimeline } from '../records/place-on-timeline';
 import { recordKey } from '../records/record-key';
 import type { Stamp } from '../records/stamp';
-import type { AnswerFact, CorrectionFact, PartInHand } from '../records/turn-fact';
+import type { AnswerFact, CorrectionFact, PartInHand, TurnFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
 import { foldTurn } from './fold-turn';
 import type { LedgerSpan, Turn } from './turn';
@@ -12,13 +13,23 @@ export type CorrectedState =
   | { readonly what: 'parts'; readonly parts: readonly PartInHand[] }
   | { readonly what: 'person'; readonly person: string }
   | { readonly what: 'time'; readonly spans: readonly LedgerSpan[] }
-  | { readonly what: 'count'; readonly done: number; readonly counted: number };
+  | { readonly what: 'count'; readonly done: number; readonly counted: number }
+  /** Written down beside the taps; null before anybody counted. */
+  | { readonly what: 'by-hand'; readonly parts: number | null };
+
+/** A turn that was written down afterwards, and a count beside the taps, are shown like an answer. */
+type ShownFact =
+  | AnswerFact
+  | CorrectionFact
+  | Extract<TurnFact, { readonly kind: 'parts-counted' | 'turn-started' }>;
 
 /** One answer or correction, as it can be shown to whoever it concerns. */
 export interface Correction {
   readonly key: string;
-  readonly kind: (AnswerFact | CorrectionFact)['kind'];
+  readonly kind: ShownFact['kind'];
   readonly at: Stamp;
+  /** When what it is about happened; null for the turn as a whole. */
+  readonly about: Stamp | null;
   /** Code of who made it; empty where it was said at the station. */
   readonly by: string;
   /** In the words of who made it; empty for an answer, which is its own reason. */
@@ -39,19 +50,21 @@ export function correctionHistory(records: readonly LogRecord[]): Correction[] {
     const { fact } = record;
     if (!isCorrection(fact) || !standing.has(record)) return [];
     const state = stateOf(fact);
+    const entered = fact.kind === 'turn-started' ? fact.enteredLater : undefined;
     return {
       key: recordKey(record),
       kind: fact.kind,
-      at: record.stamp,
-      by: fact.by ?? '',
-      why: 'why' in fact ? fact.why : 'cause' in fact ? fact.cause : '',
-      before: state(foldTurn(records.slice(0, place))),
+      at: entered?.at ?? record.stamp,
+      about: aboutOf(fact, records),
+      by: entered?.by ?? ('by' in fact ? (fact.by ?? '') : ''),
+      why: entered?.why ?? ('why' in fact ? fact.why : 'cause' in fact ? fact.cause : ''),
+      before: place === 0 ? { what: 'count', done: 0, counted: 0 } : state(foldTurn(records.slice(0, place))),
       after: state(foldTurn(records.slice(0, place + 1))),
     };
   });
 }
 
-const kinds: ReadonlySet<string> = new Set<(AnswerFact | CorrectionFact)['kind']>([
+const kinds: ReadonlySet<string> = new Set<ShownFact['kind']>([
   'gap-explained',
   'change-explained',
   'tap-counted',
@@ -65,17 +78,39 @@ const kinds: ReadonlySet<string> = new Set<(AnswerFact | CorrectionFact)['kind']
   'time-reclassified',
   'part-set-aside',
   'part-taken-back',
+  'parts-counted',
+  'turn-withdrawn',
 ]);
 
-function isCorrection(fact: LogRecord['fact']): fact is AnswerFact | CorrectionFact {
-  return kinds.has(fact.kind);
+function isCorrection(fact: LogRecord['fact']): fact is ShownFact {
+  return kinds.has(fact.kind) || (fact.kind === 'turn-started' && fact.enteredLater !== undefined);
+}
+
+/** The moment of the tap, the part or the stretch that was put right. */
+function aboutOf(fact: ShownFact, records: readonly LogRecord[]): Stamp | null {
+  const start = records[0]!.stamp;
+  if ('fromMs' in fact && fact.fromMs !== undefined) return later(start, fact.fromMs);
+  const named = 'partDone' in fact ? [fact.partDone].flat()[0] : keyIn(fact);
+  // Of several parts for one tap, the tap.
+  const key = named?.split('/')[0];
+  return records.find((record) => recordKey(record) === key)?.stamp ?? null;
+}
+
+function keyIn(fact: ShownFact): string | undefined {
+  if ('gap' in fact) return fact.gap;
+  if ('tap' in fact) return fact.tap;
+  return 'change' in fact ? fact.change : undefined;
 }
 
 /** How to read what a correction is about from a turn. */
-function stateOf(fact: AnswerFact | CorrectionFact): (turn: Turn) => CorrectedState {
+function stateOf(fact: ShownFact): (turn: Turn) => CorrectedState {
   switch (fact.kind) {
     case 'part-recoded':
       return ({ cycles }) => ({ what: 'parts', parts: distinctParts(cycles, new Set(fact.partDone)) });
+    case 'part-confirmed':
+      return ({ cycles }) => ({ what: 'parts', parts: distinctParts(cycles, new Set([fact.partDone])) });
+    case 'parts-counted':
+      return ({ countedParts }) => ({ what: 'by-hand', parts: countedParts });
     case 'person-corrected': {
       const { fromMs = 0, toMs = Number.POSITIVE_INFINITY } = fact;
       return ({ people }) => ({

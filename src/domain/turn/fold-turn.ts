@@ -50,7 +50,9 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const second = secondTaps(placed, remarks.taps);
   const building = new TurnBuilder(first.fact, people, findGaps(placed), second, remarks);
   const { enteredLater } = first.fact;
-  if (enteredLater) building.enter(enteredTurn(first, enteredLater, people));
+  const isWithdrawn = remarks.isWithdrawn && enteredLater !== undefined;
+  if (isWithdrawn) building.enter({ parts: [], ledger: [] });
+  else if (enteredLater) building.enter(enteredTurn(first, enteredLater, people));
   else for (const each of valid) building.take(each);
   const last = building.end ?? placed.at(-1)!;
   building.close(last.atMs);
@@ -72,6 +74,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     isWrong.has(cycle.key) ? { ...cycle, isCounted: false, doubt: cycle.doubt ?? 'another-part' } : cycle,
   );
   const { person } = people.at(-1)!;
+  const lastedMs = isWithdrawn ? 0 : (enteredLater?.lastedMs ?? 0);
   const { cycles, isLearning } = withLearning(asked, valid, person);
   const tapped = building.doubts.filter(
     (doubt) => doubt.kind !== 'same-person' || !isPersonSaid(doubt, people, parts),
@@ -85,6 +88,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     countedParts: remarks.countedParts,
     note: remarks.note,
     enteredLater: enteredLater ?? null,
+    isWithdrawn,
     startedAt: first.stamp,
     status: building.status,
     inHand: building.inHand,
@@ -108,8 +112,8 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     wantedParts: remarks.wantedParts,
     partGapMs: building.partGapMs,
     undoable: building.undoable,
-    lastStamp: enteredLater ? later(first.stamp, enteredLater.lastedMs) : last.record.stamp,
-    lastAtMs: enteredLater?.lastedMs ?? last.atMs,
+    lastStamp: enteredLater ? later(first.stamp, lastedMs) : last.record.stamp,
+    lastAtMs: enteredLater ? lastedMs : last.atMs,
     lastByHandAt: placed.findLast(({ record }) => !clockKinds.has(record.fact.kind))!.record.stamp,
   };
 }

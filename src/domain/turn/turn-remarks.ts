@@ -27,6 +27,8 @@ export interface TurnRemarks {
   readonly countedParts: number | null;
   /** Good parts that are wanted; null when nobody said. */
   readonly wantedParts: number | null;
+  /** Somebody took the whole turn away again. */
+  readonly isWithdrawn: boolean;
   /** The operator's own words; empty when there are none. */
   readonly note: string;
   /** Whose the whole turn was after all; null when nobody said so. */
@@ -48,6 +50,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
   const confirmedParts = new Set<string>();
   const confirmedPeople = new Set<string>();
   let note = '';
+  let isWithdrawn = false;
   let person: string | null = null;
   let countedParts: number | null = null;
   let wantedParts: number | null = null;
@@ -107,6 +110,9 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
       case 'parts-wanted':
         wantedParts = fact.parts;
         break;
+      case 'turn-withdrawn':
+        isWithdrawn = true;
+        break;
       case 'person-confirmed':
         confirmedPeople.add(fact.gap);
         break;
@@ -130,6 +136,7 @@ export function turnRemarks(records: readonly PlacedRecord[]): TurnRemarks {
     confirmedPeople,
     countedParts,
     wantedParts,
+    isWithdrawn,
     note,
     person,
   };

@@ -16,7 +16,7 @@ export interface TurnSpan {
 
 /**
  * Who was at the tablet in a turn, and from when to when, from its records; in one that has not ended, up to its
- * last record. None for records that begin no turn.
+ * last record. None for records that begin no turn, or one that was taken away again.
  */
 export function turnSpans(records: readonly LogRecord[]): TurnSpan[] {
   const start = records.find(({ fact }) => fact.kind === 'turn-started');
@@ -26,6 +26,7 @@ export function turnSpans(records: readonly LogRecord[]): TurnSpan[] {
   const { enteredLater } = start.fact;
   // A clock that was set back during the turn.
   const endWallMs = enteredLater ? wallMs + enteredLater.lastedMs : Math.max(wallMs, end.stamp.wallMs);
+  if (enteredLater && records.some(({ fact }) => fact.kind === 'turn-withdrawn')) return [];
   const line = peopleLine(start.fact.person, withoutUndone(placeOnTimeline(records)));
   return line.map(({ person, fromMs, toMs }) => ({
     id: recordKey(start),

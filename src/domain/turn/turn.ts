@@ -25,6 +25,8 @@ export interface Turn {
   readonly note: string;
   /** When, by whom and why the turn was written down afterwards; null for one that was tapped. */
   readonly enteredLater: Pick<EnteredLater, 'at' | 'by' | 'why'> | null;
+  /** One that was written down afterwards, and taken away again: nothing of it counts. */
+  readonly isWithdrawn: boolean;
   readonly startedAt: Stamp;
   readonly status: 'running' | 'stopped' | 'ended';
   readonly inHand: PartInHand;

@@ -52,6 +52,20 @@ describe('correctionHistory', () => {
     expect(judged).toMatchObject({ before: { done: 2, counted: 2 }, after: { done: 3, counted: 3 } });
   });
 
+  it('says which part and when, what a confirmed part is, and a count that was written down beside the taps', () => {
+    const history = correctionHistory(
+      turnRecords([
+        ...lines,
+        [900, { kind: 'part-confirmed', partDone: 't:12', by: 'F1' }],
+        [960, { kind: 'parts-counted', count: 131, by: 'F1' }],
+      ]),
+    );
+    expect(history).toMatchObject([
+      { about: asleep(80, 60), before: { parts: [partM] }, after: { parts: [partM] } },
+      { about: null, by: 'F1', before: { parts: null }, after: { what: 'by-hand', parts: 131 } },
+    ]);
+  });
+
   it('leaves out what was taken back, and is empty where nothing was put right', () => {
     expect(correctionHistory(turnRecords(lines))).toEqual([]);
     expect(correctionHistory(turnRecords([...lines, [900, gapIs(11, 'work')], [910, undone(15)]]))).toEqual(

@@ -1,11 +1,14 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
-import { readTurnsOfDay } from '../../../src/application/review/read-turns-of-day';
+import { readTurnsBetween } from '../../../src/application/review/read-turns-between';
+import { readTurnsOfDay, type TurnWithCorrections } from '../../../src/application/review/read-turns-of-day';
 import { correctPerson } from '../../../src/application/turn/correct-person';
 import { countParts } from '../../../src/application/turn/count-parts';
 import { enterTurn, type TurnTold } from '../../../src/application/turn/enter-turn';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { startTurn } from '../../../src/application/turn/start-turn';
+import { turnsInTheWay } from '../../../src/application/turn/turns-in-the-way';
+import { withdrawTurn } from '../../../src/application/turn/withdraw-turn';
 import { reviewDay } from '../../../src/domain/day/review-day';
 import { capture } from '../../../src/domain/turn/capture';
 import { enteredShare } from '../../../src/domain/turn/entered-share';
@@ -100,7 +103,52 @@ describe('a turn that is entered later', () => {
     correctPerson(bench, turn!.id, 'M2', { by: 'F1', why: 'slip' });
     const [corrected] = await readTurnsOfDay(bench, DAY);
     expect(corrected!.turn).toMatchObject({ person: 'M2', lastAtMs: 4 * HOUR_MS });
-    expect(corrected!.corrections).toHaveLength(1);
+    expect(corrected!.corrections.map(({ kind }) => kind)).toEqual(['turn-started', 'person-corrected']);
+  });
+
+  it('is in the log as what it is: by whom, why, and with how many parts', async () => {
+    enterTurn(bench, told, say);
+    await settled();
+    const [{ corrections }] = (await readTurnsOfDay(bench, DAY)) as [TurnWithCorrections];
+    expect(corrections).toMatchObject([
+      { ...say, before: { done: 0 }, after: { done: 80 }, at: { wallMs: MORNING_MS + 9 * HOUR_MS } },
+    ]);
+  });
+
+  it('can be taken away again, and then nothing of it counts and the log says who did', async () => {
+    enterTurn(bench, told, say);
+    const [turn] = await turnsOfDay();
+    withdrawTurn(bench, turn!, { by: 'F2', why: 'entered twice' });
+    const turns = await turnsOfDay();
+    expect(reviewDay(DAY, turns)).toMatchObject({ turns: 0, done: 0, elapsedMs: 0, parts: [] });
+    expect(await readTurnsBetween(bench, { from: DAY, to: DAY })).toEqual([]);
+    const [{ corrections }] = (await readTurnsOfDay(bench, DAY)) as [TurnWithCorrections];
+    expect(corrections.at(-1)).toMatchObject({
+      kind: 'turn-withdrawn',
+      by: 'F2',
+      before: { done: 80 },
+      after: { done: 0 },
+    });
+  });
+
+  it('is found in the way of another one at the same time, until it is taken away', async () => {
+    enterTurn(bench, told, say);
+    const [turn] = await turnsOfDay();
+    const inTheWay = (fromHour: number, toHour: number) =>
+      turnsInTheWay(bench, {
+        fromWallMs: MORNING_MS + fromHour * HOUR_MS,
+        toWallMs: MORNING_MS + toHour * HOUR_MS,
+      });
+    expect(await inTheWay(3, 5)).toMatchObject([{ person: 'K7' }]);
+    expect(await inTheWay(4, 5)).toEqual([]);
+    withdrawTurn(bench, turn!, say);
+    await settled();
+    expect(await inTheWay(3, 5)).toEqual([]);
+  });
+
+  it('is the only kind that can be taken away', () => {
+    startTurn(bench, 'M2', partM);
+    expect(() => withdrawTurn(bench, bench.turn.value!, say)).toThrow(/written down afterwards/);
   });
 
   const refusals: [string, Partial<TurnTold>, { by: string; why: string }?][] = [
