@@ -255,6 +255,19 @@ describe('a wrong part', () => {
     expect(right.cycles.every(({ isCounted }) => isCounted)).toBe(true);
   });
 
+  it('is none where every other part takes as much longer: then the method is another, and no part is wrong', () => {
+    const partS = { part: 't:4', partCode: 'S', targetMs: 37_000 };
+    // M in 150 s of 90, and S in 62 s of 37: both 1.67 of their targets, and the time of M is that of L.
+    const lines = (otherS: number): Line[] => [
+      ...Array.from({ length: 5 }, (_, place): Line => [otherS * (place + 1), done(partS)]),
+      [otherS * 5, change(partM)],
+      ...Array.from({ length: 5 }, (_, place): Line => [otherS * 5 + 150 * (place + 1), done()]),
+    ];
+    const kinds = (otherS: number) => openDoubts(fold(lines(otherS), partS), [partL]).map(({ kind }) => kind);
+    expect(kinds(62)).toEqual([]);
+    expect(kinds(37)).toEqual(['another-part']);
+  });
+
   it('is suggested from the shop’s parts too, without taking anything out of a mean', () => {
     const onlyL = fold(
       Array.from({ length: 5 }, (_, place): Line => [88 * (place + 1), done(partL)]),
