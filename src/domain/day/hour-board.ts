@@ -9,6 +9,8 @@ export interface BoardHour {
   readonly offsetMin: number;
   readonly plannedMs: number;
   readonly earnedMs: number;
+  /** Of it, by set-ups. */
+  readonly setUpMs: number;
   /** Since the first hour. */
   readonly plannedSoFarMs: number;
   readonly earnedSoFarMs: number;
@@ -27,33 +29,29 @@ const MINUTE_MS = 60_000;
  * The day hour by hour: earned minutes against the minutes planned, so that an hour of large parts does not read
  * as a slow one.
  *
- * Formula: planned = working time of the hour × attended ÷ working time of the day
- *   working time  attended time outside the breaks of the shift
- *   earned        Σ target of the parts good at last that ended in the hour, and set-ups × their standard
- * Targets hold an allowance for rest; working time alone has none. So the plan is stretched to the attended time
- * and adds up to it: a day that earns all of its plan has an efficiency of 1.
+ * Formula: planned = attended time of the hour, meal breaks out, rest breaks in
+ *   earned   Σ target of the parts good at last that ended in the hour, and set-ups × their standard
+ * Targets hold an allowance for rest, so a rest is planned with them and not taken off again. The plan adds up to the
+ * attended time, no hour has more than its 60 minutes, and a day that earns all of its plan has an efficiency of 1.
  */
 export function hourBoard(turns: readonly AttendedTurn[], setUpStandardMs: number | null): BoardHour[] {
   const hours = new Map<number, Hour>();
   const at = (wallMs: number, offsetMin: number) => hourAt(hours, wallMs, offsetMin);
-  let attendedMs = 0;
-  let workingMs = 0;
   for (const { turn, spans } of turns) {
     const { wallMs, offsetMin } = turn.startedAt;
     for (const span of spans) {
-      attendedMs += span.toMs - span.fromMs;
       for (const [fromMs, toMs] of byTheHour(span, wallMs, offsetMin)) {
         const hour = at(wallMs + toMs, offsetMin);
-        if (span.isWorking) {
-          hour.workingMs += toMs - fromMs;
-          workingMs += toMs - fromMs;
-        }
+        hour.plannedMs += toMs - fromMs;
         if (span.category === 'stoppage' || span.category === 'called-away') lose(hour, span, toMs - fromMs);
       }
     }
     for (const [place, { category, toMs }] of spans.entries()) {
       const isLast = spans[place + 1]?.category !== 'set-up';
-      if (category === 'set-up' && isLast) at(wallMs + toMs, offsetMin).earnedMs += setUpStandardMs ?? 0;
+      if (category !== 'set-up' || !isLast) continue;
+      const hour = at(wallMs + toMs, offsetMin);
+      hour.earnedMs += setUpStandardMs ?? 0;
+      hour.setUpMs += setUpStandardMs ?? 0;
     }
     for (const { outcome, targetMs, toMs } of turn.cycles) {
       const hour = at(wallMs + toMs, offsetMin);
@@ -68,15 +66,15 @@ export function hourBoard(turns: readonly AttendedTurn[], setUpStandardMs: numbe
   return [...hours.values()]
     .sort((a, b) => a.fromWallMs - b.fromWallMs)
     .map((hour) => {
-      const plannedMs = workingMs > 0 ? (hour.workingMs * attendedMs) / workingMs : 0;
-      plannedSoFarMs += plannedMs;
+      plannedSoFarMs += hour.plannedMs;
       earnedSoFarMs += hour.earnedMs;
-      const { fromWallMs, offsetMin, earnedMs, good, done } = hour;
+      const { fromWallMs, offsetMin, plannedMs, earnedMs, setUpMs, good, done } = hour;
       return {
         fromWallMs,
         offsetMin,
         plannedMs,
         earnedMs,
+        setUpMs,
         plannedSoFarMs,
         earnedSoFarMs,
         goodParts: good,
@@ -89,8 +87,9 @@ export function hourBoard(turns: readonly AttendedTurn[], setUpStandardMs: numbe
 interface Hour {
   readonly fromWallMs: number;
   readonly offsetMin: number;
-  workingMs: number;
+  plannedMs: number;
   earnedMs: number;
+  setUpMs: number;
   good: number;
   done: number;
   readonly lost: Map<string, { readonly label: string; lostMs: number }>;
@@ -101,7 +100,16 @@ function hourAt(hours: Map<number, Hour>, wallMs: number, offsetMin: number): Ho
   const fromWallMs = hourStart(wallMs - 1, offsetMin);
   const known = hours.get(fromWallMs);
   if (known) return known;
-  const made = { fromWallMs, offsetMin, workingMs: 0, earnedMs: 0, good: 0, done: 0, lost: new Map() };
+  const made = {
+    fromWallMs,
+    offsetMin,
+    plannedMs: 0,
+    earnedMs: 0,
+    setUpMs: 0,
+    good: 0,
+    done: 0,
+    lost: new Map(),
+  };
   hours.set(fromWallMs, made);
   return made;
 }

@@ -7,19 +7,21 @@ import type { DaySummary } from './summarise-day';
  * per item is known.
  */
 export function ratioElements(day: DaySummary): RatioElements | null {
-  const { done, totals, parts, workingMs } = day;
+  const { done, totals, parts } = day;
+  // As the breaks were taken, not as they were planned: work through a break is time that was there to work in.
+  const busyMs = day.attendedMs - totals['planned-break'];
   const isMeasured = parts.every(({ targetMs }) => targetMs !== null);
   if (done === 0 || !isMeasured) return null;
   const allowedMs = parts.reduce((sum, { allowedMs: own }) => sum + own, 0);
   const counted = parts.reduce((sum, part) => sum + part.counted, 0);
   return {
-    PBT: workingMs,
+    PBT: busyMs,
     APT: totals.cycle,
     AUST: totals['set-up'],
     ADET: totals.stoppage + totals['called-away'],
     AOET: day.attendedMs,
     APWT: totals.cycle + totals['set-up'] + totals.rework,
-    APAT: workingMs,
+    APAT: busyMs,
     PRI: counted > 0 ? allowedMs / counted : 0,
     PQ: done,
     GQ: day.good,

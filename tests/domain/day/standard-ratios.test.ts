@@ -64,4 +64,11 @@ describe('the ratios of ISO 22400-2', () => {
     expect(of(null)).toBeNull();
     expect(of(90_000)).toMatchObject({ PQ: 1, PRI: 90_000, APT: 100_000, PBT: 100_000 });
   });
+
+  it('allocate no more time than there was, though work went on through a planned rest', () => {
+    const turn = turnOf([[7_200, done()]]);
+    const rest = { fromMs: 600_000, toMs: 1_200_000 };
+    const day = summariseDay('2026-03-02', [{ turn, absorbedMs: new Map(), breaks: [rest] }], null);
+    expect(standardRatios(ratioElements(day)!).allocationEfficiency).toBe(1);
+  });
 });
