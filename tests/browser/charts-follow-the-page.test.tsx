@@ -40,7 +40,7 @@ describe('the charts of Review', () => {
       <div class="stack review">
         <DayPicture day={day} />
         <section class="stack">
-          <DayLedger day={day} open={() => {}} />
+          <DayLedger day={day} attendedMs={null} open={() => {}} />
         </section>
         <section class="stack">
           <RunOfDays

@@ -23,7 +23,11 @@ export const enterTurn = {
   next: 'Next',
   cancel: 'Cancel',
   entered: 'The turn is entered, and marked as entered later.',
+  beside: (from: string, to: string) =>
+    `Another turn is on record from ${from} to ${to}. Go on if this one was worked beside it.`,
   faults: {
+    inTheWay: (code: string, from: string, to: string) =>
+      `${code} already has a turn from ${from} to ${to}, and nobody is in two at once. Nothing was changed.`,
     person: 'A code is needed. Nothing was changed.',
     times:
       'The day and both times are needed, the turn must be over, and a day long at most. Nothing was changed.',

@@ -16,9 +16,21 @@ export const reviewDayMore = {
     demanded: (time: string) => `demanded ${time}`,
     took: (time: string) => `took ${time}`,
     efficiency: (percent: string) => `efficiency ${percent} %`,
+    demandedTitle: 'What the day demanded',
+    demandedSays:
+      'The targets of the good parts, and of each set-up its standard, shared among the good parts. The mean target in the headline has no set-ups in it.',
+    demandedFormula: 'demanded = (Σ targets + set-ups × their standard) ÷ good parts',
+    demandedPut: (of: { targets: string; setUps: string; count: number; good: number; time: string }) =>
+      `(${of.targets} min + ${of.count} set-ups, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
+    efficiencyTitle: 'Efficiency',
+    efficiencySays:
+      'Time earned over time attended. A day that earns its targets in all the time that was attended has 100 %; meal breaks are not attended, rest is, because targets allow for it.',
+    efficiencyFormula: 'efficiency = earned ÷ attended',
+    efficiencyPut: (earned: string, attended: string, percent: string) =>
+      `${earned} min ÷ ${attended} min = ${percent} %`,
     axis: 'attended minutes per good part',
     legend:
-      'The bar is what the parts of the day demand by their targets (earned ÷ good), the upright mark what a good part took (attended ÷ good). Efficiency is the first ÷ the second: by it, hard days and easy days can be compared.',
+      'The bar is what the day demanded by its targets and set-ups (earned ÷ good), the upright mark what a good part took (attended ÷ good). Efficiency is the first ÷ the second: by it, hard days and easy days can be compared.',
   },
   hours: {
     title: 'Hour by hour',
@@ -34,7 +46,15 @@ export const reviewDayMore = {
     level: 'level',
     lost: (reason: string, minutes: string) => `${reason}, ${minutes}`,
     all: 'The day',
-    note: 'In earned minutes, so that an hour of large parts is no slow one. The plan is net of breaks and adds up to the attended time. An hour in which nothing ended says nothing.',
+    earnedTitle: (hour: string) => `Earned from ${hour}`,
+    earnedSays:
+      'The targets of the good parts that ended in the hour, and the standard of each set-up that did.',
+    earnedFormula: 'earned = Σ targets + set-ups × their standard',
+    earnedPut: (parts: string, setUps: string, earned: string) =>
+      `${parts} min of parts + ${setUps} min of set-ups = ${earned} min`,
+    note: 'In earned minutes, so that an hour of large parts is no slow one. The plan is the minutes attended: meals are out, rest is in, because targets allow for it. An hour in which nothing ended says nothing.',
+    efficiency: (earned: string, plan: string, percent: string) =>
+      `${earned} earned of ${plan} planned is the efficiency of the day, ${percent} %.`,
   },
   bridge: {
     title: 'From net cycle to time per good part',
@@ -104,7 +124,7 @@ export const reviewDayMore = {
       scrapRatio: 'scrap ÷ parts',
       reworkRatio: 'rework ÷ parts',
     },
-    note: 'The station is the work unit; planned busy time is the attended time outside breaks. Worker efficiency here is time worked, not time earned.',
+    note: 'The station is the work unit; planned busy time is the attended time without the breaks that were taken. Effectiveness, and what is made from it, is over 100 % where parts ran faster than planned; the NEE index counts set-ups as well. Worker efficiency here is time worked, not time earned.',
   },
   cost: {
     title: 'What each stoppage cost',

@@ -10,6 +10,8 @@ export const review = {
   emptyTitle: 'No turn has been recorded yet',
   emptyText: 'Parts that are tapped on Pace stand here as soon as they are done, each beside its target.',
   openPace: 'Open Pace',
+  enterNeedsPart: 'A turn is entered by its parts: write the first part down in Shop.',
+  openShop: 'Open Shop',
   openDemo: 'Look at the demo shop',
 
   day: 'Day',
@@ -27,7 +29,15 @@ export const review = {
     noTarget: (lost: string) => `No part of this day earned a target; ${lost}.`,
     noParts: (lost: string) => `No part was finished on this day; ${lost}.`,
     noTime: 'The turn began, and nothing was tapped after it.',
+    entered: (count: number, efficiency: string | null, lost: string) =>
+      `${parts(count)} entered later, ${efficiency === null ? '' : `efficiency ${efficiency}\u00a0%, `}${lost}.`,
+    noneCounted: (lost: string) => `No part is in an average yet; ${lost}.`,
+    takenAway: 'The turn that was entered on this day was taken away again.',
     lost: (time: string) => `${time} lost`,
+    lostUnknown: 'lost time not known',
+    unaccounted: (time: string) => `${time} not accounted for`,
+    workAlone: (efficiency: string) =>
+      `That is the work on parts alone. A standard time allows for rest and delays too: over all attended time, efficiency is ${efficiency}\u00a0%.`,
     nothingLost: 'no time lost',
     made: (day: {
       done: number;
@@ -111,6 +121,8 @@ export const review = {
     category: 'Category',
     time: 'Time',
     share: 'Share',
+    attended: (time: string) =>
+      `Attended: ${time}. It counts shift time only, without meal breaks; elapsed is from the first record to the last.`,
   },
 
   lost: {
@@ -125,10 +137,26 @@ export const review = {
     note: '“Not stated” stands last and is nobody’s fault.',
   },
 
+  note: {
+    write: 'Write a note on this day',
+    isChange: 'From this day on the work is another',
+    by: 'Your code',
+    text: 'What happened',
+    save: 'Keep the note',
+    cancel: 'Cancel',
+    remove: 'Take away',
+    changed: 'the work was changed',
+    before: (day: string, text: string) =>
+      `The work was changed on ${day} (${text}): this day is of the work before it.`,
+  },
+
   /** What is opened only by those who want it. */
   more: {
     corrections: (count: number) =>
       count === 1 ? 'One thing was put right on this day' : `${count} things were put right on this day`,
+    atStation: (count: number, what: string) =>
+      `${count === 1 ? 'One question was' : `${count} questions were`} answered at the station: ${what}.`,
+    times: (count: number, what: string) => (count === 1 ? what : `${what} (${count} times)`),
   },
 
   underAMinute: 'less than a minute',

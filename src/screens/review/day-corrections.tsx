@@ -9,50 +9,91 @@ import { clockFace } from '../../i18n/format-duration';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { timeOfDay } from '../pace/time-of-day';
 
-/** What was put right: who, when, why, before and after. Whose turn it was is not shown. */
+/**
+ * What was put right, newest first: of what, who, when, why, before and after. What was said at the station is one line:
+ * it is the day's own work. Whose turn it was is not shown.
+ */
 export function DayCorrections({ corrections }: { corrections: readonly Correction[] }) {
   if (corrections.length === 0) return null;
   const { column } = words;
+  const atStation = corrections.filter(({ by }) => by === '');
+  const later = corrections.filter(({ by }) => by !== '').sort((a, b) => b.at.wallMs - a.at.wallMs);
   return (
-    <details class="review-more">
-      <summary>
-        <h2>{review.more.corrections(corrections.length)}</h2>
-      </summary>
-      <table class="sheet review-sheet">
-        <thead>
-          <tr>
-            {[column.what, column.when, column.who, column.why, column.before, column.after].map((name) => (
-              <th scope="col" class="words" key={name}>
-                {name}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {corrections.map(({ key, kind, at, by, why, before, after }) => (
-            <tr key={key}>
-              <th scope="row" class="words">
-                {words.kinds[kind]}
-              </th>
-              <td class="words">
-                {formatDay(localDay(at))}, {timeOfDay(at)}
-              </td>
-              <td class="words">{by || words.saidAtStation}</td>
-              <td class="words">{why || words.states.nothing}</td>
-              <td class="words">{stateText(before)}</td>
-              <td class="words">{stateText(after)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </details>
+    <>
+      {atStation.length > 0 && (
+        <p class="quiet">
+          {review.more.atStation(atStation.length, kindsInWords(atStation.map(({ kind }) => kind)))}
+        </p>
+      )}
+      {later.length > 0 && (
+        <details class="review-more">
+          <summary>
+            <h2>{review.more.corrections(later.length)}</h2>
+          </summary>
+          <table class="sheet review-sheet">
+            <thead>
+              <tr>
+                {[
+                  column.of,
+                  column.what,
+                  column.before,
+                  column.after,
+                  column.who,
+                  column.why,
+                  column.when,
+                ].map((name) => (
+                  <th scope="col" class="words" key={name}>
+                    {name}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {later.map(({ key, kind, at, about, by, why, before, after }) => (
+                <tr key={key}>
+                  <td>{about ? timeOfDay(about) : words.states.nothing}</td>
+                  <th scope="row" class="words">
+                    {words.kinds[kind]}
+                  </th>
+                  <td class="words">{stateText(before)}</td>
+                  <td class="words">{afterText(before, after)}</td>
+                  <td class="words">{by}</td>
+                  <td class="words">{why || words.states.nothing}</td>
+                  <td class="words">
+                    {formatDay(localDay(at))}, {timeOfDay(at)}
+                  </td>
+                </tr>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      )}
+    </>
   );
+}
+
+/** Each kind once, with how often. */
+function kindsInWords(kinds: readonly Correction['kind'][]): string {
+  const counts = new Map<Correction['kind'], number>();
+  for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
+  return [...counts].map(([kind, count]) => review.more.times(count, words.kinds[kind])).join(', ');
+}
+
+/** Two states that read alike are said to be alike; a person is never named. */
+function afterText(before: CorrectedState, after: CorrectedState): string {
+  if (before.what === 'person' && after.what === 'person' && before.person !== after.person) {
+    return words.states.another;
+  }
+  const text = stateText(after);
+  return text === stateText(before) ? words.states.same : text;
 }
 
 function stateText(state: CorrectedState): string {
   switch (state.what) {
     case 'count':
       return words.states.count(state.done, state.counted);
+    case 'by-hand':
+      return state.parts === null ? words.states.nothing : words.states.byHand(state.parts);
     case 'person':
       return words.states.person;
     case 'parts':

@@ -1,13 +1,16 @@
+import { dayFigures } from '../../domain/day/day-figures';
 import { meanTarget } from '../../domain/day/mean-target';
 import type { DayReview } from '../../domain/day/review-day';
 import type { DaySummary } from '../../domain/day/summarise-day';
 import { review as words } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 import { clockFace } from '../../i18n/format-duration';
+import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { againstTargetText } from './against-target-text';
 import { SETTLE_TITLE_ID } from './day-to-settle';
 import { reasonName } from './reason-name';
+import { sideOfTarget } from './side-of-target';
 
 interface Props {
   readonly day: DayReview;
@@ -22,12 +25,18 @@ export function DayHead({ day, days, questions }: Props) {
   const hasParts = day.parts.length > 0;
   const [most] = day.lost;
   const mix = meanTarget(day, days);
+  const summary = days.find((each) => each.day === day.day);
+  const efficiency = summary ? dayFigures(summary).efficiency : null;
+  const percent = efficiency === null ? null : formatNumber(100 * efficiency, 1);
   return (
     <div class="stack review-head">
       <h1>
         <span class="review-for-paper">{words.head.forPaper(formatDay(day.day))}</span>
-        {answer(day)}
+        {answer(day, percent)}
       </h1>
+      {percent !== null && day.against && sideOfTarget(day.against.share) === 'faster' && (
+        <p>{words.head.workAlone(percent)}</p>
+      )}
       {hasParts && <p>{words.head.made({ ...day, elapsed: hoursAndMinutes(day.elapsedMs) })}</p>}
       {mix && <p>{words.head.mix[mix.side](roundedClockFace(mix.meanMs), roundedClockFace(mix.usualMs))}</p>}
       {most && day.lost.length > 1 && (
@@ -52,14 +61,26 @@ function showQuestions(): void {
 }
 
 /** Each part is measured by its own target, so a day of large parts does not read as a slow one. */
-function answer({ done, parts, against, lost, elapsedMs }: DayReview): string {
+function answer(day: DayReview, efficiency: string | null): string {
+  const { done, entered, turns, parts, counted, against, elapsedMs } = day;
+  if (turns === 0) return words.head.takenAway;
   if (elapsedMs === 0) return words.head.noTime;
-  const lostMs = lost.reduce((sum, each) => sum + each.lostMs, 0);
-  const lostText = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
+  const lostText = lostInWords(day);
   if (parts.length === 0) return words.head.noParts(lostText);
-  return against
-    ? words.head.answer(done, againstTargetText(against.share), lostText)
+  if (against) return words.head.answer(done, againstTargetText(against.share), lostText);
+  if (entered === done) return words.head.entered(done, efficiency, lostText);
+  return counted === 0 && parts.some(({ targetMs }) => targetMs !== null)
+    ? words.head.noneCounted(lostText)
     : words.head.noTarget(lostText);
+}
+
+/** What was lost, and what nobody can say of; of a turn that was written down, nothing told is not nothing lost. */
+function lostInWords({ lost, entered, done, totals }: DayReview): string {
+  const lostMs = lost.reduce((sum, each) => sum + each.lostMs, 0);
+  if (lostMs === 0 && done > 0 && entered === done) return words.head.lostUnknown;
+  const text = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
+  if (totals.unaccounted < 60_000) return text;
+  return `${text}, ${words.head.unaccounted(hoursAndMinutes(totals.unaccounted))}`;
 }
 
 function hoursAndMinutes(ms: number): string {

@@ -7,6 +7,7 @@ import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { clockFace } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { Figure } from './figure';
 import { roundedShares } from './rounded-shares';
 import { useWidth } from './use-width';
@@ -14,8 +15,15 @@ import type { Working } from './working';
 
 const words = review.ledger;
 
+interface Props {
+  readonly day: DayReview;
+  /** Null while it is added up. */
+  readonly attendedMs: number | null;
+  readonly open: (working: Working) => void;
+}
+
 /** The time ledger of a day: categories that add up to the elapsed time, drawn as one bar. */
-export function DayLedger({ day, open }: { day: DayReview; open: (working: Working) => void }) {
+export function DayLedger({ day, attendedMs, open }: Props) {
   const { ref, width } = useWidth();
   const used = ledgerLook.filter(({ category }) => day.totals[category] > 0);
   const elapsed = clockFace(used.reduce((sum, { category }) => sum + day.seconds[category], 0) * 1_000);
@@ -96,6 +104,9 @@ export function DayLedger({ day, open }: { day: DayReview; open: (working: Worki
           </tr>
         </tfoot>
       </table>
+      {attendedMs !== null && Math.abs(day.elapsedMs - attendedMs) >= 1_000 && (
+        <p class="small quiet">{words.attended(roundedClockFace(attendedMs))}</p>
+      )}
     </section>
   );
 }

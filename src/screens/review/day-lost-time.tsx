@@ -7,7 +7,6 @@ import { review } from '../../i18n/en/review';
 import { reviewDayMore } from '../../i18n/en/review-day-more';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { clockFace } from '../../i18n/format-duration';
-import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { Figure } from './figure';
 import { reasonName } from './reason-name';
 import type { Working } from './working';
@@ -26,7 +25,11 @@ interface Props {
 export function DayLostTime({ day, costs, open }: Props) {
   // A column that says the same as the one beside it says nothing.
   const isCheaper = costs.some(({ lostMs, costMs }) => lostMs - costMs >= 1_000);
-  const costOf = (reason: string) => costs.find((each) => each.reason === reason)?.costMs ?? 0;
+  // Rounded once, as the time beside it: no cost is printed that is longer than what it is the cost of.
+  const costOf = ({ reason, seconds }: DayReview['lost'][number]) => {
+    const cost = costs.find((each) => each.reason === reason);
+    return cost ? Math.max(0, seconds - Math.round((cost.lostMs - cost.costMs) / 1_000)) : seconds;
+  };
   const most = Math.max(0, ...day.lost.map(({ lostMs }) => lostMs));
   const besides = (['set-up', 'planned-break'] as const).filter((category) => day.seconds[category] > 0);
   return (
@@ -73,7 +76,7 @@ export function DayLostTime({ day, costs, open }: Props) {
                     {time(lost.seconds)}
                   </Figure>
                 </td>
-                {isCheaper && <td>{roundedClockFace(costOf(lost.reason))}</td>}
+                {isCheaper && <td>{time(costOf(lost))}</td>}
                 <td>{lost.count}</td>
               </tr>
             ))}
@@ -83,7 +86,7 @@ export function DayLostTime({ day, costs, open }: Props) {
               <td>{words.all}</td>
               <td />
               <td>{time(day.lost.reduce((sum, { seconds }) => sum + seconds, 0))}</td>
-              {isCheaper && <td>{roundedClockFace(costs.reduce((sum, { costMs }) => sum + costMs, 0))}</td>}
+              {isCheaper && <td>{time(day.lost.reduce((sum, each) => sum + costOf(each), 0))}</td>}
               <td>{day.lost.reduce((sum, { count }) => sum + count, 0)}</td>
             </tr>
           </tfoot>

@@ -1,8 +1,9 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { reviewDay } from '../../domain/day/review-day';
 import { review as words } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
+import type { Who } from '../settle/question';
 import { DayPicker } from './day-picker';
 import { keptDay } from './kept-day';
 import { OneDay } from './one-day';
@@ -26,6 +27,8 @@ export function DayPlace({ id, newest, days, book, open }: Props) {
     if (id) keptDay.keep(app.bench, { day: id, newest });
   }, [app.bench, id, newest]);
   const turns = useTurnsOfDay(chosen);
+  // Asked once, whatever day is looked at next.
+  const [who, setWho] = useState<Who>({ by: '', why: '', isAtStation: false });
   const isSought = turns === null;
   const day =
     turns && turns.length > 0
@@ -42,7 +45,16 @@ export function DayPlace({ id, newest, days, book, open }: Props) {
     <>
       <DayPicker days={days.length > 0 || !day ? days : [day]} chosen={chosen} pickDay={pickDay} />
       {day ? (
-        <OneDay key={day.day} day={day} turns={turns!} days={days} book={book} open={open} />
+        <OneDay
+          key={day.day}
+          day={day}
+          turns={turns!}
+          days={days}
+          book={book}
+          open={open}
+          who={who}
+          setWho={setWho}
+        />
       ) : (
         <div class="panel stack" role="status">
           <h1>{isSought ? words.reading : words.noSuchDay(dayInWords(chosen))}</h1>

@@ -3,17 +3,22 @@ import { countParts } from '../../application/turn/count-parts';
 import type { Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
 import { useApp } from '../app';
+import type { Wanted } from './put-right';
 
 /** Parts as they lie on the trolley: how much of the work was tapped can be told from it. */
-export function CountRight({ turn, done }: { turn: Turn; done(): void }) {
+export function CountRight({ turn, ask }: { turn: Turn; ask(wanted: Wanted): void }) {
   const { bench } = useApp();
   const [count, setCount] = useState(turn.countedParts === null ? '' : String(turn.countedParts));
   const isNumber = /^\d{1,5}$/.test(count.trim());
   const keep = (event: Event) => {
     event.preventDefault();
     if (!isNumber) return;
-    countParts(bench, turn.id, Number(count));
-    done();
+    ask({
+      word: words.keepCount,
+      isAnswer: true,
+      told: words.countKept,
+      say: ({ by }) => countParts(bench, turn.id, Number(count), by),
+    });
   };
   return (
     <form class="settle-span" onSubmit={keep}>

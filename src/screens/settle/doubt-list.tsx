@@ -57,7 +57,7 @@ export function DoubtList({ turns, who, setWho }: Props) {
             {open && !open.isWhoKnown && (
               <WhoForm
                 who={who}
-                answer={open.choice.word}
+                submit={words.answerWith(open.choice.word)}
                 needsWhy={open.choice.needsWhy === true}
                 done={(given) => {
                   setWho?.(given);

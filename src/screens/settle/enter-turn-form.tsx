@@ -1,15 +1,20 @@
 import { useState } from 'preact/hooks';
 import { enterTurn, type TurnTold } from '../../application/turn/enter-turn';
 import { partInHand } from '../../application/turn/part-in-hand';
+import { turnsInTheWay } from '../../application/turn/turns-in-the-way';
 import { minuteOfClock } from '../../domain/shop/clock-minute';
 import { knownCode } from '../../domain/shop/known-code';
 import type { Part, Shop } from '../../domain/shop/shop';
-import { wallTime } from '../../domain/shop/wall-time';
+import { offsetMin, wallTime } from '../../domain/shop/wall-time';
+import type { TurnSpan } from '../../domain/turn/turn-span';
 import { enterTurn as words } from '../../i18n/en/enter-turn';
 import { useApp } from '../app';
 import { reasonText } from '../pace/reason-text';
+import { timeOfDay } from '../pace/time-of-day';
 import { EnteredParts, type PartsTyped } from './entered-parts';
+import type { Who } from './question';
 import { WhoForm } from './who-form';
+import { withBreak } from './with-break';
 
 interface Typed {
   readonly day: string;
@@ -21,10 +26,17 @@ interface Typed {
   readonly stopped: Readonly<Record<string, string>>;
 }
 
+interface Props {
+  readonly day: string;
+  readonly who: Who;
+  setWho(who: Who): void;
+  close(told: string): void;
+}
+
 const DAY_MS = 86_400_000;
 
 /** A turn as somebody tells it, of the given day unless another is chosen: who, from when to when, how many of what, and what stood still. */
-export function EnterTurnForm({ day, close }: { day: string; close(told: string): void }) {
+export function EnterTurnForm({ day, who, setWho, close }: Props) {
   const { bench } = useApp();
   const shop = bench.shop.value;
   const parts = shop.parts.filter(({ retired }) => !retired);
@@ -38,17 +50,23 @@ export function EnterTurnForm({ day, close }: { day: string; close(told: string)
   });
   const [fault, setFault] = useState('');
   const [told, setTold] = useState<TurnTold | null>(null);
+  const [beside, setBeside] = useState<TurnSpan | null>(null);
   const alter = (part: Partial<Typed>) => {
     setFault('');
+    setBeside(null);
     setTold(null);
     setTyped({ ...typed, ...part });
   };
-  const check = (event: Event) => {
+  const check = async (event: Event) => {
     event.preventDefault();
     const now = bench.clock.now();
     const read = readTurn(typed, { zone: now.zone, untilMs: now.wallMs, parts, shop });
-    if (typeof read === 'string') setFault(words.faults[read]);
-    else setTold(read);
+    if (typeof read === 'string') return setFault(words.faults[read]);
+    const others = await turnsInTheWay(bench, read);
+    const own = others.find(({ person }) => person === read.person);
+    if (own) return setFault(words.faults.inTheWay(own.person, ...clocks(own, now.zone)));
+    setBeside(others[0] ?? null);
+    setTold(read);
   };
   return (
     <>
@@ -87,7 +105,7 @@ export function EnterTurnForm({ day, close }: { day: string; close(told: string)
         <EnteredParts parts={parts} lines={typed.lines} change={(lines) => alter({ lines })} />
         <p>{words.stoppedTitle}</p>
         <div class="settle-span">
-          {shop.reasons.map(({ id, label }) => {
+          {withBreak(shop.reasons).map(({ id, label }) => {
             const name = reasonText({ reason: id, label });
             return (
               <label class="field settle-minutes" key={id}>
@@ -119,13 +137,15 @@ export function EnterTurnForm({ day, close }: { day: string; close(told: string)
           </button>
         </div>
       </form>
+      {told && beside && <p role="status">{words.beside(...clocks(beside, bench.clock.now().zone))}</p>}
       {told && (
         <WhoForm
-          who={{ by: '', why: '', isAtStation: false }}
-          answer={words.enter}
+          who={{ ...who, why: '' }}
+          submit={words.enter}
           needsWhy
-          done={(who) => {
-            enterTurn(bench, told, who);
+          done={(given) => {
+            enterTurn(bench, told, given);
+            setWho({ ...given, why: '' });
             close(words.entered);
           }}
           close={() => setTold(null)}
@@ -135,6 +155,8 @@ export function EnterTurnForm({ day, close }: { day: string; close(told: string)
   );
 }
 
+type Fault = Exclude<keyof typeof words.faults, 'inTheWay'>;
+
 interface Known {
   readonly zone: string;
   readonly untilMs: number;
@@ -143,7 +165,7 @@ interface Known {
 }
 
 /** The turn as typed, or what is wrong with it. An end that is not after its beginning is on the next day. */
-function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold | keyof typeof words.faults {
+function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold | Fault {
   const person = knownCode(shop.people, typed.person);
   if (person === '') return 'person';
   const from = minuteOfClock(typed.from);
@@ -160,7 +182,7 @@ function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold
   });
   const areFine = lines.every(({ done, rework, scrap }) => rework + scrap <= done && done <= 5_000);
   if (!areFine || !lines.some(({ done }) => done > 0)) return 'parts';
-  const stops = shop.reasons
+  const stops = withBreak(shop.reasons)
     .map(({ id, label, category }) => ({
       category,
       reason: id,
@@ -171,6 +193,12 @@ function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold
   const stoppedMs = stops.reduce((sum, { lostMs }) => sum + lostMs, 0);
   if (!(stoppedMs <= toWallMs - fromWallMs)) return 'stops';
   return { person, fromWallMs, toWallMs, lines, stops };
+}
+
+/** From when to when a turn was, by the shop's clock. */
+function clocks({ fromWallMs, toWallMs }: TurnSpan, zone: string): [from: string, to: string] {
+  const clock = (wallMs: number) => timeOfDay({ wallMs, offsetMin: offsetMin(wallMs, zone) });
+  return [clock(fromWallMs), clock(toWallMs)];
 }
 
 /** A whole number as typed, 0 for nothing; NaN for anything else. */

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { judgeCycle } from '../../application/turn/judge-cycle';
 import { judgePart } from '../../application/turn/judge-part';
 import { partInHand } from '../../application/turn/part-in-hand';
 import { recodeParts } from '../../application/turn/recode-parts';
@@ -30,19 +31,41 @@ export function PartsRight({ turn, ask }: Props) {
   const others = bench.shop.value.parts.filter(
     (part) => !part.retired && chosen.some((cycle) => cycle.part !== part.id),
   );
-  const choices: Wanted[] = [
+  const count = chosen.length;
+  const choices: (Wanted & { readonly button: string })[] = [
     ...(['good', 'rework', 'scrap'] as const).map((outcome) => ({
-      word: { good: words.isGood, rework: words.isRework, scrap: words.isScrap }[outcome],
+      button: words[outcome],
+      word: words.mark(count, words[outcome]),
       isFree: true as const,
       say: () => {
         for (const { key } of chosen) judgePart(bench, id, key, outcome);
       },
     })),
+    ...(count === 1 && taps[0] === chosen[0]!.key && !isHalf(cycles, taps[0]!)
+      ? [
+          {
+            button: words.wasTwo,
+            word: words.wasTwo,
+            isAnswer: true as const,
+            say: ({ by }: { by: string }) => judgeCycle(bench, id, taps[0]!, 'two-parts', by),
+          },
+        ]
+      : []),
     chosen.every(({ setAside }) => setAside !== '')
-      ? { word: words.takeBack, say: ({ by }) => each((tap) => takePartBack(bench, id, tap, by)) }
-      : { word: words.setAside, say: ({ by, why }) => each((tap) => setPartAside(bench, id, tap, why, by)) },
+      ? {
+          button: words.takeBack,
+          word: words.takeBackAll(count),
+          isAnswer: true,
+          say: ({ by }) => each((tap) => takePartBack(bench, id, tap, by)),
+        }
+      : {
+          button: words.setAside,
+          word: words.setAsideAll(count),
+          say: ({ by, why }) => each((tap) => setPartAside(bench, id, tap, why, by)),
+        },
     ...others.map((part) => ({
-      word: words.itWas(part.code),
+      button: words.changeTo(part.code),
+      word: words.changeAll(count, part.code),
       say: (who: { by: string; why: string }) => recodeParts(bench, id, taps, partInHand(part), who),
     })),
   ];
@@ -68,16 +91,21 @@ export function PartsRight({ turn, ask }: Props) {
           }}
         />
       </div>
-      <p>{words.howMany(chosen.length)}</p>
+      <p>{words.howMany(count)}</p>
       <div class="choices">
         {choices.map((choice) => (
           <button type="button" key={choice.word} class="button" onClick={() => ask(choice)}>
-            {choice.word}
+            {choice.button}
           </button>
         ))}
       </div>
     </div>
   );
+}
+
+/** Said to be two parts already, or several at once: the others of its tap stand beside it. */
+function isHalf(cycles: readonly Cycle[], tap: string): boolean {
+  return cycles.some(({ key }) => key.startsWith(`${tap}/`));
 }
 
 interface FieldProps {

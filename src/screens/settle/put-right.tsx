@@ -1,11 +1,13 @@
 import './put-right.css';
 import { useState } from 'preact/hooks';
+import { withdrawTurn } from '../../application/turn/withdraw-turn';
 import type { Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
 import { useApp } from '../app';
 import { timeOfDay } from '../pace/time-of-day';
 import { CountRight } from './count-right';
 import { PartsRight } from './parts-right';
+import { PersonRight } from './person-right';
 import { operatorOf, type Who } from './question';
 import { StretchRight } from './stretch-right';
 import { WhoForm } from './who-form';
@@ -15,27 +17,46 @@ export interface Wanted {
   readonly word: string;
   /** It goes without a code and a reason. */
   readonly isFree?: true;
+  /** It is its own reason: a code is enough. */
+  readonly isAnswer?: true;
+  /** What is said once it is done, where it puts nothing right. */
+  readonly told?: string;
   say(who: { readonly by: string; readonly why: string }): void;
 }
 
 interface Props {
   readonly turns: readonly Turn[];
   readonly isAtStation: boolean;
+  /** Who answers, where it was asked already; nobody at the station. */
+  readonly who?: Who;
+  setWho?(who: Who): void;
 }
 
+type What = keyof typeof words.whats;
+
+const nobody: Who = { by: '', why: '', isAtStation: false };
+const tappedWhats: readonly What[] = ['parts', 'person', 'time', 'count'];
+const emptyWhats: readonly What[] = ['person', 'time', 'count'];
+/** Of a turn that nobody tapped only the sums mean anything. */
+const enteredWhats: readonly What[] = ['person', 'away'];
+
 /** What nobody asked about: a part, a stretch of time, a person. Folded away until it is wanted. */
-export function PutRight({ turns, isAtStation }: Props) {
-  const { isReadOnly } = useApp();
-  const [what, setWhat] = useState<'parts' | 'time' | 'count' | null>(null);
+export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Props) {
+  const { bench, isReadOnly } = useApp();
+  const [what, setWhat] = useState<What | null>(null);
   const [id, setId] = useState('');
   const [wanted, setWanted] = useState<Wanted | null>(null);
-  const [who, setWho] = useState<Who>({ by: '', why: '', isAtStation: false });
   const [told, setTold] = useState('');
+  const turns = all.filter(({ isWithdrawn }) => !isWithdrawn);
   const turn = turns.find((each) => each.id === id) ?? turns.at(-1);
   if (!turn) return null;
-  const show = (next: typeof what) => {
+  const show = (next: What) => {
     setWhat(next === what ? null : next);
-    setWanted(null);
+    setWanted(
+      next === 'away' && next !== what
+        ? { word: words.whats.away, told: words.taken, say: (by) => withdrawTurn(bench, turn, by) }
+        : null,
+    );
     setTold('');
   };
   const ask = (next: Wanted) => {
@@ -43,7 +64,8 @@ export function PutRight({ turns, isAtStation }: Props) {
     setTold(next.isFree ? words.said : '');
     if (next.isFree) next.say(who);
   };
-  const hasParts = turn.cycles.length > 0 && !turn.enteredLater;
+  const whats = turn.enteredLater ? enteredWhats : turn.cycles.length > 0 ? tappedWhats : emptyWhats;
+  const chosen = whats.find((each) => each === what) ?? null;
   return (
     <section class="stack no-print settle-right" aria-label={words.title}>
       <h2>{words.title}</h2>
@@ -51,7 +73,13 @@ export function PutRight({ turns, isAtStation }: Props) {
         {turns.length > 1 && (
           <label class="field">
             <span>{words.turn}</span>
-            <select value={turn.id} onChange={(event) => setId(event.currentTarget.value)}>
+            <select
+              value={turn.id}
+              onChange={(event) => {
+                setId(event.currentTarget.value);
+                setWanted(null);
+              }}
+            >
               {turns.map((each) => (
                 <option key={each.id} value={each.id}>
                   {words.turnLine(timeOfDay(each.startedAt), each.cycles.length)}
@@ -60,50 +88,40 @@ export function PutRight({ turns, isAtStation }: Props) {
             </select>
           </label>
         )}
-        {(['parts', 'time', 'count'] as const).map(
-          (each) =>
-            (each !== 'parts' || hasParts) && (
-              <button
-                type="button"
-                key={each}
-                class="choice"
-                aria-pressed={what === each}
-                disabled={isReadOnly}
-                onClick={() => show(each)}
-              >
-                {words.whats[each]}
-              </button>
-            ),
-        )}
+        {whats.map((each) => (
+          <button
+            type="button"
+            key={each}
+            class="choice"
+            aria-pressed={what === each}
+            disabled={isReadOnly}
+            onClick={() => show(each)}
+          >
+            {words.whats[each]}
+          </button>
+        ))}
       </div>
-      {what === 'parts' && hasParts && <PartsRight key={turn.id} turn={turn} ask={ask} />}
-      {what === 'time' && <StretchRight key={turn.id} turn={turn} ask={ask} />}
-      {what === 'count' && (
-        <CountRight
-          key={turn.id}
-          turn={turn}
-          done={() => {
-            setWhat(null);
-            setTold(words.said);
-          }}
-        />
-      )}
+      {chosen === 'parts' && <PartsRight key={turn.id} turn={turn} ask={ask} />}
+      {chosen === 'person' && <PersonRight key={turn.id} turn={turn} ask={ask} />}
+      {chosen === 'time' && <StretchRight key={turn.id} turn={turn} ask={ask} />}
+      {chosen === 'count' && <CountRight key={turn.id} turn={turn} ask={ask} />}
       {wanted && (
         <WhoForm
           key={wanted.word}
           who={isAtStation ? { ...operatorOf(turn), why: '' } : who}
-          answer={wanted.word}
-          needsWhy
+          submit={wanted.word}
+          needsWhy={!wanted.isAnswer}
           done={(given) => {
             wanted.say(given);
-            if (!isAtStation) setWho({ ...given, why: '' });
+            if (!isAtStation) setWho?.({ ...given, why: '' });
             setWanted(null);
-            setTold(words.said);
+            setWhat(null);
+            setTold(wanted.told ?? words.said);
           }}
           close={() => setWanted(null)}
         />
       )}
-      {what && <p class="quiet small">{words.note}</p>}
+      {chosen && <p class="quiet small">{chosen === 'away' ? words.awayNote : words.note}</p>}
       <p role="status">{told}</p>
     </section>
   );

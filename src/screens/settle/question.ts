@@ -81,9 +81,12 @@ export function question(bench: Bench, turn: Turn, doubt: Doubt): { text: string
       };
     case 'another-part': {
       const { fits, partsDone } = doubt.suggestion;
-      const chosen = turn.cycles.find((cycle) => cycle.key === key)?.partCode ?? '';
+      const first = turn.cycles.find((cycle) => cycle.key === key);
+      const chosen = first?.partCode ?? '';
+      const asks = words.otherPart(partsDone.length, fits.partCode, roundedClockFace(fits.targetMs ?? 0));
       return {
-        text: words.otherPart(partsDone.length, fits.partCode, roundedClockFace(fits.targetMs ?? 0)),
+        // What only the shop's present targets suggest takes no part out of a mean.
+        text: first?.isCounted ? `${asks} ${words.countsMeanwhile(chosen)}` : asks,
         choices: [
           {
             word: words.itIs(fits.partCode),

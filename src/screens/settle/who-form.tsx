@@ -6,19 +6,21 @@ import type { Who } from './question';
 
 interface Props {
   readonly who: Who;
-  /** In the words of the button that was pressed. */
-  readonly answer: string;
+  /** What sending it does, in words. */
+  readonly submit: string;
   readonly needsWhy: boolean;
   done(who: Who): void;
   close(): void;
 }
 
 /** Asked with the first answer: who says so, and where a part or a person changes, why. */
-export function WhoForm({ who, answer, needsWhy, done, close }: Props) {
+export function WhoForm({ who, submit, needsWhy, done, close }: Props) {
   const { bench } = useApp();
   const [by, setBy] = useState(who.by);
   const [why, setWhy] = useState(who.why);
   const [isMissing, setMissing] = useState(false);
+  // It is asked once; at the station somebody else than the operator may stand there.
+  const [isCodeAsked, setCodeAsked] = useState(who.by === '' || who.isAtStation);
   const send = (event: Event) => {
     event.preventDefault();
     if (by.trim() === '' || (needsWhy && why.trim() === '')) return setMissing(true);
@@ -27,18 +29,27 @@ export function WhoForm({ who, answer, needsWhy, done, close }: Props) {
   return (
     <form class="settle-form" onSubmit={send}>
       <div class="settle-who">
-        <label class="field">
-          <span>{words.yourCode}</span>
-          <input
-            value={by}
-            maxLength={16}
-            autocomplete="off"
-            ref={(field) => {
-              if (field?.value === '') field.focus();
-            }}
-            onInput={(event) => setBy(event.currentTarget.value)}
-          />
-        </label>
+        {isCodeAsked ? (
+          <label class="field">
+            <span>{words.yourCode}</span>
+            <input
+              value={by}
+              maxLength={16}
+              autocomplete="off"
+              ref={(field) => {
+                if (field?.value === '') field.focus();
+              }}
+              onInput={(event) => setBy(event.currentTarget.value)}
+            />
+          </label>
+        ) : (
+          <p>
+            {words.answersAs(by)}{' '}
+            <button type="button" class="button plain" onClick={() => setCodeAsked(true)}>
+              {words.anotherCode}
+            </button>
+          </p>
+        )}
         {needsWhy && (
           <label class="field">
             <span>{words.reason}</span>
@@ -68,11 +79,11 @@ export function WhoForm({ who, answer, needsWhy, done, close }: Props) {
         </div>
       )}
       <p class={isMissing ? 'fault' : 'quiet small'} role="status">
-        {needsWhy ? words.whoAndWhyHint : words.whoHint}
+        {needsWhy ? (isCodeAsked ? words.whoAndWhyHint : words.whyHint) : words.whoHint}
       </p>
       <div class="row">
         <button type="submit" class="button">
-          {words.answerWith(answer)}
+          {submit}
         </button>
         <button type="button" class="button" onClick={close}>
           {words.cancel}

@@ -7,14 +7,23 @@ import { reviewDayMore } from '../../../i18n/en/review-day-more';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
+import { Figure } from '../figure';
 import { useWidth } from '../use-width';
+import type { Working } from '../working';
+import { demandedWorking, efficiencyWorking } from './day-workings';
 import { fairSentence } from './fair-sentence';
 
 const words = reviewDayMore.fair;
 const MINUTE_MS = 60_000;
 
+interface Props {
+  readonly day: DaySummary;
+  readonly days: readonly DaySummary[];
+  readonly open: (working: Working) => void;
+}
+
 /** Slow, or hard? The day beside any other, by what its parts demanded and by what they took. */
-export function DayFairness({ day, days }: { day: DaySummary; days: readonly DaySummary[] }) {
+export function DayFairness({ day, days, open }: Props) {
   const { ref, width } = useWidth();
   const [wanted, setWanted] = useState('');
   const others = days.filter((each) => each.day !== day.day && dayFigures(each).efficiency !== null);
@@ -51,6 +60,14 @@ export function DayFairness({ day, days }: { day: DaySummary; days: readonly Day
             )}
             <figcaption class="small quiet">{words.legend}</figcaption>
           </figure>
+          <p class="row">
+            <Figure open={open} working={() => demandedWorking(day)}>
+              {words.demanded(roundedClockFace(compared.mixMs[0]))}
+            </Figure>
+            <Figure open={open} working={() => efficiencyWorking(day)}>
+              {words.efficiency(formatNumber(100 * compared.efficiency[0], 1))}
+            </Figure>
+          </p>
           <label class="field review-beside no-print">
             <span>{words.with}</span>
             <select value={other.day} onChange={(event) => setWanted(event.currentTarget.value)}>

@@ -1,9 +1,12 @@
-import { hourBoard } from '../../../domain/day/hour-board';
+import { type BoardHour, hourBoard } from '../../../domain/day/hour-board';
 import type { AttendedTurn } from '../../../domain/day/summarise-day';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
+import { decimalMinutes } from '../../../i18n/format-duration';
 import { formatNumber } from '../../../i18n/format-number';
+import { Figure } from '../figure';
 import { reasonName } from '../reason-name';
 import { roundedShares } from '../rounded-shares';
+import type { Working } from '../working';
 
 const words = reviewDayMore.hours;
 const MINUTE_MS = 60_000;
@@ -12,9 +15,11 @@ const MINUTE_MS = 60_000;
 export function HourTable({
   turns,
   setUpStandardMs,
+  open,
 }: {
   turns: readonly AttendedTurn[];
   setUpStandardMs: number | null;
+  open: (working: Working) => void;
 }) {
   const hours = hourBoard(turns, setUpStandardMs);
   const planned = roundedShares(
@@ -47,7 +52,15 @@ export function HourTable({
             <tr key={hour.fromWallMs}>
               <th scope="row">{clock(hour.fromWallMs, hour.offsetMin)}</th>
               <td>{planned[place]}</td>
-              <td>{hour.isSilent ? '–' : <strong>{earned[place]}</strong>}</td>
+              <td>
+                {hour.isSilent ? (
+                  '–'
+                ) : (
+                  <Figure open={open} working={() => earnedWorking(hour)}>
+                    <strong>{earned[place]}</strong>
+                  </Figure>
+                )}
+              </td>
               <td class="words">{hour.isSilent ? words.silent : side(hour)}</td>
               <td>{hour.goodParts}</td>
               <td class="words">
@@ -68,8 +81,33 @@ export function HourTable({
           </tr>
         </tfoot>
       </table>
-      <p class="small quiet">{words.note}</p>
+      <p class="small quiet">
+        {words.note} {hours.length > 0 && efficiencyText(hours.at(-1)!)}
+      </p>
     </>
+  );
+}
+
+function earnedWorking({ fromWallMs, offsetMin, earnedMs, setUpMs }: BoardHour): Working {
+  return {
+    title: words.earnedTitle(clock(fromWallMs, offsetMin)),
+    says: words.earnedSays,
+    formula: words.earnedFormula,
+    put: words.earnedPut(
+      decimalMinutes(earnedMs - setUpMs),
+      decimalMinutes(setUpMs),
+      decimalMinutes(earnedMs),
+    ),
+  };
+}
+
+/** The same figure as the day's own, so that nobody takes the plan for another measure. */
+function efficiencyText({ earnedSoFarMs, plannedSoFarMs }: BoardHour): string {
+  if (plannedSoFarMs === 0) return '';
+  return words.efficiency(
+    formatNumber(Math.round(earnedSoFarMs / MINUTE_MS)),
+    formatNumber(Math.round(plannedSoFarMs / MINUTE_MS)),
+    formatNumber((100 * earnedSoFarMs) / plannedSoFarMs, 1),
   );
 }
 

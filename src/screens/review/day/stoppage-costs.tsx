@@ -3,6 +3,7 @@ import { absorbStoppage } from '../../../application/review/absorb-stoppage';
 import type { AttendedTurn } from '../../../domain/day/summarise-day';
 import { readTargetTime } from '../../../domain/shop/read-target-time';
 import type { Stoppage, Turn } from '../../../domain/turn/turn';
+import { printedMs } from '../../../domain/turn/whole-seconds';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
@@ -109,7 +110,7 @@ function costs({ turn, absorbedMs }: AttendedTurn): Stood[] {
   return turn.stoppages
     .filter(({ category, toMs }) => (category === 'stoppage' || category === 'called-away') && toMs !== null)
     .map((stoppage) => {
-      const lengthMs = stoppage.toMs! - stoppage.fromMs;
+      const lengthMs = printedMs({ fromMs: stoppage.fromMs, toMs: stoppage.toMs! });
       const absorbed = Math.min(lengthMs, absorbedMs.get(stoppage.key) ?? 0);
       return { turn, stoppage, lengthMs, costMs: lengthMs - absorbed };
     });

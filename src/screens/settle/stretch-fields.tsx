@@ -1,0 +1,67 @@
+import { localIso } from '../../domain/records/local-iso';
+import type { Turn } from '../../domain/turn/turn';
+import { putRight as words } from '../../i18n/en/put-right';
+
+const DAY_MS = 86_400_000;
+
+interface Props {
+  readonly from: string;
+  readonly to: string;
+  setFrom(next: string): void;
+  setTo(next: string): void;
+  readonly isMissing: boolean;
+}
+
+/** From when to when, by the clock. */
+export function StretchFields({ from, to, setFrom, setTo, isMissing }: Props) {
+  return (
+    <>
+      <div class="settle-span">
+        <TimeField label={words.from} value={from} change={setFrom} />
+        <TimeField label={words.to} value={to} change={setTo} />
+      </div>
+      {isMissing && (
+        <p class="fault" role="alert">
+          {words.missing}
+        </p>
+      )}
+    </>
+  );
+}
+
+/** Of a turn, milliseconds since it began. */
+export interface Stretch {
+  readonly fromMs: number;
+  readonly toMs: number;
+}
+
+function TimeField({ label, value, change }: { label: string; value: string; change(next: string): void }) {
+  return (
+    <label class="field">
+      <span>{label}</span>
+      <input type="time" step={1} value={value} onInput={(event) => change(event.currentTarget.value)} />
+    </label>
+  );
+}
+
+/** The wall clock at a place in the turn, to the second. */
+export function clockAt({ startedAt: { wallMs, offsetMin } }: Turn, atMs: number): string {
+  return localIso(wallMs + atMs, offsetMin).slice(11, 19);
+}
+
+/** Two times of the clock as a stretch of the turn; the second of the start and of the end are its own. */
+export function readStretch(turn: Turn, from: string, to: string): Stretch | null {
+  const place = (clock: string) => {
+    const [, hours, minutes, seconds = '0'] = /^(\d\d):(\d\d)(?::(\d\d))?/.exec(clock) ?? [];
+    if (hours === undefined) return Number.NaN;
+    const { wallMs, offsetMin } = turn.startedAt;
+    const sinceMidnightMs = (wallMs + offsetMin * 60_000) % DAY_MS;
+    const atMs = ((Number(hours) * 60 + Number(minutes)) * 60 + Number(seconds)) * 1_000;
+    // A turn passes midnight; the second in which it began lies just before it.
+    const placeMs = atMs - sinceMidnightMs;
+    return placeMs > -1_000 ? placeMs : placeMs + DAY_MS;
+  };
+  const fromMs = from === clockAt(turn, 0) ? 0 : place(from);
+  const toMs = to === clockAt(turn, turn.lastAtMs) ? turn.lastAtMs : place(to);
+  return fromMs >= 0 && toMs > fromMs && toMs <= turn.lastAtMs ? { fromMs, toMs } : null;
+}
