@@ -92,7 +92,9 @@ describe('an engineer with an operator and a machine at once', () => {
   it('sees the machine govern, nothing unaccounted, and too few cycles to show a change', async () => {
     await page.getByText('the machine: its run is the longer branch').waitFor();
     await page.getByText('At most 2 % is unaccounted').waitFor();
-    await page.locator('p', { hasText: '5 whole cycles: whether they change shows from ten on.' }).waitFor();
+    await page
+      .locator('p', { hasText: 'Hand work of 5 whole cycles: whether it changes shows from ten on.' })
+      .waitFor();
   });
 
   it('makes the study a standard with a day in force, which asks for a second operator', async () => {
@@ -100,6 +102,10 @@ describe('an engineer with an operator and a machine at once', () => {
     await page.getByText('Analysis of studies').waitFor();
     await page.getByLabel('Issued by').fill('E1');
     await reach('Issue as revision 1');
+    // A second tap of a double one falls on a button that says no.
+    const again = page.getByRole('button', { name: 'Issue as revision 2' });
+    await again.waitFor();
+    expect(await again.isDisabled()).toBe(true);
     await page.getByText('in force', { exact: true }).waitFor();
     await page.getByText('Due for a check study: it rests on one operator.').waitFor();
     const facts = (await readOwnLog(page)).map(({ fact }) => fact);

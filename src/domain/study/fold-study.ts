@@ -10,6 +10,7 @@ import { withoutUndone } from '../records/without-undone';
 import { applyCorrections } from './apply-corrections';
 import { foldImportedStudy } from './fold-imported-study';
 import { beginMachines, lanesOf } from './machine-lane';
+import { internalAfterStop } from './one-lane';
 import { idleWatch, type Study, type TapKind, type UndoableTap } from './study';
 import { takeTap } from './take-tap';
 import { flagClock, type WatchInHand } from './watch-in-hand';
@@ -53,6 +54,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     carried: headOfRows(fact, first.stamp),
     order,
     after,
+    behindRun: new Set(fact.lanes === 1 ? internalAfterStop(fact.elements) : []),
     readings: [],
     waits: [],
     everyFlag,

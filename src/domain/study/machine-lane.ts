@@ -47,19 +47,28 @@ export function beginMachines(study: WatchInHand, indexes: readonly number[], at
   watch.machineNext = rest;
 }
 
+/** The break point that starts the machine was missed: it runs, nobody knows since when. */
+export function beginUnseen(study: WatchInHand, indexes: readonly number[], atMs: number): void {
+  if (indexes.length === 0) return;
+  beginMachines(study, indexes, atMs);
+  const { watch } = study;
+  if (watch.machine) watch.machine = { ...watch.machine, isStartUnseen: true };
+}
+
 /** The machine stops: its time is read, and an operator who stood waiting goes on at the same instant. */
 export function endMachine(study: WatchInHand, key: string, atMs: number): void {
   const { watch } = study;
   if (!watch.machine) return;
-  const { elementIndex, cycle, beganAtMs, clockFlag } = watch.machine;
+  const { elementIndex, cycle, beganAtMs, clockFlag, isStartUnseen = false } = watch.machine;
   study.readings.push(
     newReading(study, key, {
       cycle,
       elementIndex,
-      observedMs: atMs - beganAtMs,
+      observedMs: isStartUnseen ? null : atMs - beganAtMs,
       ratingPct: 100,
-      excluded: clockFlag === 'slept' ? 'tablet-slept' : null,
+      excluded: isStartUnseen ? 'missed-break-point' : clockFlag === 'slept' ? 'tablet-slept' : null,
       clockFlag,
+      isMerged: isStartUnseen,
     }),
   );
   const [next, ...rest] = watch.machineNext;

@@ -19,9 +19,14 @@ export function runsOverWork(elements: Elements): ReadonlyMap<number, readonly n
   return after;
 }
 
-/** Internal elements that one lane can tap only once the machine has stopped, as places in the list. */
+/**
+ * Internal elements that one lane can tap only once the machine has stopped, as places in the list; none without a
+ * machine.
+ */
 export function internalAfterStop(elements: Elements): number[] {
-  const seen = new Set(runsOf(elements).flatMap(({ between }) => between));
+  const runs = runsOf(elements);
+  if (runs.length === 0) return [];
+  const seen = new Set(runs.flatMap(({ between }) => between));
   return cycleOrder(elements).filter((index) => isInternal(elements[index]!) && !seen.has(index));
 }
 

@@ -89,6 +89,8 @@ export interface StudyWatch {
     readonly cycle: number;
     readonly beganAtMs: number;
     readonly clockFlag: ClockFlag;
+    /** The break point that started it was missed: it can be seen to stop, but has no time. */
+    readonly isStartUnseen?: true;
   } | null;
   /** Machine elements that begin one after the other once this one ends, 0-based. */
   readonly machineNext: readonly number[];

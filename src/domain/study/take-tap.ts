@@ -1,6 +1,6 @@
 import type { StudyFact } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
-import { beginMachines, endMachine, missMachine } from './machine-lane';
+import { beginMachines, beginUnseen, endMachine, missMachine } from './machine-lane';
 import { beginRun, endRun } from './one-lane';
 import { flagClock, newReading, type WatchInHand } from './watch-in-hand';
 
@@ -33,6 +33,7 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
     case 'break-point-missed':
       watch.merged = [...watch.merged, { cycle: watch.cycle, elementIndex: watch.elementIndex }];
       endRun(study);
+      if (study.heading.lanes === 2) beginUnseen(study, study.after.get(watch.elementIndex) ?? [], atMs);
       advance(study);
       break;
     case 'foreign-began':

@@ -11,6 +11,8 @@ export interface WatchInHand {
   readonly order: readonly number[];
   /** Two lanes: the machine elements that begin as an element of the operator ends; under −1 those that run first. */
   readonly after: ReadonlyMap<number, readonly number[]>;
+  /** One lane: internal elements that are tapped once the machine has stopped, 0-based. */
+  readonly behindRun: ReadonlySet<number>;
   readonly readings: Reading[];
   readonly waits: { readonly cycle: number; readonly observedMs: number }[];
   readonly watch: { -readonly [K in keyof StudyWatch]: StudyWatch[K] };
@@ -32,7 +34,7 @@ export const FOREIGN_ELEMENT = 'Foreign element';
 
 /** The row of a reading, with all that makes it stand alone. */
 export function newReading(
-  { heading, carried, clockFlag }: WatchInHand,
+  { heading, carried, clockFlag, behindRun }: WatchInHand,
   id: string,
   what: Pick<StudyRow, 'cycle' | 'observedMs' | 'ratingPct' | 'excluded'> & {
     /** Null for a foreign element. */
@@ -57,7 +59,8 @@ export function newReading(
       elementNo: what.elementIndex === null ? heading.elements.length + 1 : what.elementIndex + 1,
       elementClass: element?.elementClass ?? 'foreign',
       work: element?.work ?? 'manual',
-      placement: element?.placement ?? 'external',
+      // What was seen after the stop was not done in the run, whatever the method says.
+      placement: behindRun.has(what.elementIndex ?? -1) ? 'external' : (element?.placement ?? 'external'),
       unitsPerOccurrence: element?.unitsPerOccurrence ?? 1,
       partsPerCycle: heading.partsPerCycle,
       observedMs: what.observedMs,

@@ -9,7 +9,7 @@ export const studyReduce = {
     ineffective: 'Foreign, and waiting for the machine',
     unaccounted: 'Unaccounted',
     unaccountedIs: (time: string, pct: string) => `${time}, ${pct} %`,
-    good: 'At most 2 % is unaccounted: the study can be used.',
+    good: 'At most 2 % is unaccounted: the clock agrees.',
     bad: (pct: string) => `Not usable: ${pct} % of the time is unaccounted. Above 2 % the study is repeated.`,
     none: 'No clock check: the study came from a table, or is still timed.',
     formula:
@@ -29,13 +29,13 @@ export const studyReduce = {
     whole: (runs: string) =>
       `Timed one after the other: ${runs} is read from where the machine starts to its own tap, with the work done meanwhile inside. Where the machine stopped before that work was done, its time here is too long.`,
     behind: (work: string) =>
-      `The method has ${work} done while the machine runs, but it was timed after the stop: the standard time counts it inside the run, the clock behind it. Time operator and machine at once.`,
+      `The method has ${work} done while the machine runs, but it was timed after the stop, so it counts as done while the machine stands. Time operator and machine at once to see it in the run.`,
   },
   steady: {
-    title: 'Did the work stand still?',
-    few: (n: number) => `${n} whole cycles: from five on it can be said.`,
-    trendFew: (n: number) => `${n} whole cycles: whether they change shows from ten on.`,
-    none: (n: number) => `No trend over ${n} whole cycles.`,
+    title: 'Did the pace stay the same?',
+    few: (n: number) => `Hand work of ${n} whole cycles: from five on it can be said.`,
+    trendFew: (n: number) => `Hand work of ${n} whole cycles: whether it changes shows from ten on.`,
+    none: (n: number) => `No trend in the hand work of ${n} whole cycles.`,
     falling: (pct: string) =>
       `The cycles became ${pct} % shorter: somebody was learning. The study describes a moment; no standard is made from it.`,
     rising: (pct: string) =>
@@ -47,7 +47,7 @@ export const studyReduce = {
       `Rating took the spread of the hand work from ${from} % to ${to} %.`,
     wider: (from: string, to: string) =>
       `Rated, the hand work spreads more than observed: ${from} % to ${to} %. Ratings that follow the pace narrow it.`,
-    chart: 'Whole cycles in their order, rated work by hand',
+    chart: 'Rated work by hand of each whole cycle, in their order',
     source: 'Slope and halves on logarithms, median runs test, natural limits: NIST/SEMATECH e-Handbook.',
   },
   frequency: {

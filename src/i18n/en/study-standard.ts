@@ -50,6 +50,9 @@ export const studyStandard = {
   },
 
   issue: (revision: number) => `Issue as revision ${revision}`,
+  issued: (revision: number) => `Revision ${revision} says this already.`,
+  thin: (cycles: number) =>
+    `It rests on ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'} and no precision can be said: issue it all the same`,
   inForce: 'In force from',
   checkBy: 'Check study by',
   issuedBy: 'Issued by',

@@ -189,8 +189,7 @@ export const study = {
     machineRuns: 'Tap when it stops',
     machineStands: 'Stands',
     startsWith: (starter: string) => `Starts by itself as “${starter}” ends`,
-    shortRun: (time: string, starter: string) =>
-      `Ran only ${time}? It starts by itself as “${starter}” ends; tap when it stops. Undo takes this one back.`,
+    shortRun: (time: string) => `Ran only ${time}? If not, Undo, and tap when it stops.`,
     runs: 'runs',
     chooseIt: ': this one is in hand',
     undo: 'Undo',

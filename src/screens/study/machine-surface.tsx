@@ -18,7 +18,7 @@ interface Props {
 
 /** The machine's place to tap, beside the operator's: it ends the run, and nothing else. */
 export function MachineSurface({ running, starter, shortRun, disabled, onTap }: Props) {
-  const stands = shortRun === null ? words.startsWith(starter) : words.shortRun(shortRun, starter);
+  const stands = shortRun === null ? words.startsWith(starter) : words.shortRun(shortRun);
   return (
     <TimingButton class="study-surface study-surface-machine" disabled={!running || disabled} onTap={onTap}>
       <span class="study-surface-edge">{running ? words.machineRuns : words.machineStands}</span>

@@ -11,13 +11,10 @@ export function OneLaneNote({ study: { heading, readings } }: { study: Study }) 
   const { elements } = heading;
   const runs = new Set(readings.flatMap(({ isBeside, row }) => (isBeside ? [row.element] : [])));
   const behind = internalAfterStop(elements).map((index) => elements[index]!.name);
-  const hasMachine = elements.some(
-    ({ work, elementClass }) => work === 'machine' && elementClass === 'repetitive',
-  );
   return (
     <>
       {runs.size > 0 && <p>{words.whole(allWords.and([...runs]))}</p>}
-      {hasMachine && behind.length > 0 && <p class="fault">{words.behind(allWords.and(behind))}</p>}
+      {behind.length > 0 && <p class="fault">{words.behind(allWords.and(behind))}</p>}
     </>
   );
 }

@@ -105,6 +105,13 @@ describe('one lane', () => {
     expect(lines(studyOf(paper.bench)).at(-1)).toBe('Bore 1: 8000');
   });
 
+  it('counts internal work that was tapped after the stop as done while the machine stands', async () => {
+    const at = await openStudy({ elements: [load, bore, inspect], lanes: 1, terms: noAllowance });
+    for (const ms of [6_000, 8_000, 5_000]) tapAfter(at, ms);
+    const { normalTimeMs } = summariseStudy(studyOf(at.bench).readings.map(({ row }) => row));
+    expect(normalTimeMs).toBe(19_000);
+  });
+
   it('cannot see internal work that the method lists behind the run', () => {
     expect(internalAfterStop([load, bore, inspect])).toEqual([2]);
     expect(internalAfterStop(cell)).toEqual([]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
 import { endMachine } from '../../../src/application/study/end-machine';
+import { missBreakPoint } from '../../../src/application/study/miss-break-point';
 import { undoLastReading } from '../../../src/application/study/undo-last-reading';
 import { foreignLetters } from '../../../src/domain/study/foreign-letters';
 import { element, lines, openStudy, studyOf, tapAfter } from './study-at-the-bench';
@@ -119,6 +120,17 @@ describe('two lanes', () => {
     undoLastReading(at.bench);
     tapAfter(at, 900);
     expect(studyOf(at.bench).undoable).toMatchObject({ kind: 'wait-ended', element: 'Load' });
+  });
+
+  it('run the machine without a time where the break point that starts it was missed, and wait for its stop', async () => {
+    const at = await open();
+    at.clock.pass(2_000);
+    missBreakPoint(at.bench);
+    for (const ms of [1_000, 1_200]) tapAfter(at, ms);
+    expect(studyOf(at.bench).watch.isWaiting).toBe(true);
+    machineAfter(at, 800);
+    expect(lines(studyOf(at.bench)).at(-1)).toBe('Bore 1: – (missed-break-point)');
+    expect(waits(at)).toEqual([[1, 800]]);
   });
 
   it('run one machine element after the other, and the first of the method from the start', async () => {

@@ -29,12 +29,20 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
   const [inForceOn, setInForceOn] = useState(today);
   const [checkBy, setCheckBy] = useState(() => yearAfter(today));
   const [issuedBy, setIssuedBy] = useState(chosen[0]?.study.heading?.observer ?? '');
-  const [isTarget, setIsTarget] = useState(true);
+  /** Null until it is said. */
+  const [saidTarget, setSaidTarget] = useState<boolean | null>(null);
+  const [isThinKnown, setIsThinKnown] = useState(false);
+  const isThin = analysis.uncertainty === null;
+  const isTarget = saidTarget ?? !isThin;
   const { standardTimeMs, normalTimeMs } = analysis.together;
   const hasTrouble = chosen.some(({ obstacles }) => obstacles.some((obstacle) => obstacle !== 'unseen'));
   if (standardTimeMs === null || normalTimeMs === null) return <p class="fault">{words.incomplete}</p>;
   if (hasTrouble) return <p class="fault">{words.blocked}</p>;
 
+  const last = standards.at(-1);
+  // The button stands where it stood: a second tap on it must not issue the same once more.
+  const isIssued =
+    last !== undefined && isSame(last, { standardTimeMs, terms, studies: chosen.map(({ id }) => id) });
   const isWhole = inForceOn !== '' && checkBy > inForceOn && issuedBy.trim() !== '';
   const method = part.methods.at(-1);
   const issue = () => {
@@ -69,12 +77,23 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
         <TextField label={words.issuedBy} value={issuedBy} narrow onInput={setIssuedBy} />
       </div>
       {!isWhole && <p class="fault">{words.dayFault}</p>}
+      {isIssued && <p role="status">{words.issued(standards.length)}</p>}
+      {isThin && !isIssued && (
+        <label class="study-told">
+          <input
+            type="checkbox"
+            checked={isThinKnown}
+            onChange={(event) => setIsThinKnown(event.currentTarget.checked)}
+          />
+          <span>{words.thin(analysis.cycles)}</span>
+        </label>
+      )}
       <PinAsk />
       <div class="row">
         <button
           type="button"
           class="button strong"
-          disabled={!isWhole || isReadOnly || isShut}
+          disabled={!isWhole || isIssued || (isThin && !isThinKnown) || isReadOnly || isShut}
           onClick={issue}
         >
           {words.issue(standards.length + 1)}
@@ -83,13 +102,21 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
           <input
             type="checkbox"
             checked={isTarget}
-            onChange={(event) => setIsTarget(event.currentTarget.checked)}
+            onChange={(event) => setSaidTarget(event.currentTarget.checked)}
           />
           <span>{words.setTarget}</span>
         </label>
       </div>
     </section>
   );
+}
+
+type Issued = Pick<StandardRevision, 'standardTimeMs' | 'terms' | 'studies'>;
+
+function isSame(one: Issued, other: Issued): boolean {
+  const text = ({ standardTimeMs, terms, studies }: Issued) =>
+    JSON.stringify([standardTimeMs, terms, studies]);
+  return text(one) === text(other);
 }
 
 /** The 29th of February comes back as the 1st of March. */
