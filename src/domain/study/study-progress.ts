@@ -35,8 +35,9 @@ export interface StudyProgress {
 export function studyProgress(
   rows: readonly StudyRow[],
   asked: PrecisionAsked = usualPrecision,
+  inMethod?: number,
 ): StudyProgress {
-  const cycleMs = cycleTimes(rows);
+  const cycleMs = wholeCycles(rows, ratedMs, inMethod).map(({ ms }) => ms);
   const n = cycleMs.length;
   const isEnough = n >= FEWEST_FOR_INTERVAL && observedMean(cycleMs) > 0;
   const interval = isEnough ? meanInterval(cycleMs, asked.confidence) : null;
@@ -67,13 +68,14 @@ export function cycleTimes(rows: readonly StudyRow[], timeOf = ratedMs): number[
   return wholeCycles(rows, timeOf).map(({ ms }) => ms);
 }
 
-/** The same with the numbers of the cycles. */
+/** The same with the numbers of the cycles. A cycle in hand is none: `inMethod` says how many elements make one. */
 export function wholeCycles(
   rows: readonly StudyRow[],
   timeOf = ratedMs,
+  inMethod = 0,
 ): { readonly cycle: number; readonly ms: number }[] {
   const inCycle = rows.filter(({ elementClass }) => elementClass === 'repetitive');
-  const elements = new Set(inCycle.map(({ element }) => element)).size;
+  const elements = Math.max(inMethod, new Set(inCycle.map(({ element }) => element)).size);
   return [...groupBy(inCycle, ({ cycle }) => cycle)]
     .sort(([a], [b]) => a - b)
     .flatMap(([cycle, own]) => {

@@ -189,7 +189,7 @@ export const studySheet = {
     foreign: 'Foreign: not rated.',
     note: 'Remark',
     foreignName: 'What it was',
-    keepNote: 'Keep it',
+    keepNote: 'Keep the remark',
     kept: 'The first reading and every change of it stay in the records.',
   },
 

@@ -80,7 +80,13 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   return (
     <>
       {clock && !clock.usable && <p class="fault">{studyReduce.clock.bad(percentOf(clock.errorShare))}</p>}
-      <SheetAnswer summary={summary} time={time} reason={halfMethodReason(summary)} unseen={unseen} />
+      <SheetAnswer
+        study={study}
+        summary={summary}
+        time={time}
+        reason={halfMethodReason(summary)}
+        unseen={unseen}
+      />
       <OneLaneNote study={study} />
       <SheetHead study={study} />
       <div class="row study-switches no-print">

@@ -1,10 +1,13 @@
+import type { Study } from '../../domain/study/study';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { formatNumber } from '../../i18n/format-number';
+import { ProgressLine } from './progress-line';
 import type { TimeWords } from './time-words';
 
 interface Props {
+  readonly study: Study;
   readonly summary: StudySummary;
   readonly time: TimeWords;
   /** Why there is no standard time, when there is none. */
@@ -14,7 +17,7 @@ interface Props {
 }
 
 /** The answer to the screen's question, before everything that leads to it. */
-export function SheetAnswer({ summary, time, reason, unseen }: Props) {
+export function SheetAnswer({ study, summary, time, reason, unseen }: Props) {
   const { standardTimeMs, piecesPerHour, terms, machineMs } = summary;
   if (standardTimeMs === null || piecesPerHour === null) {
     return (
@@ -33,7 +36,8 @@ export function SheetAnswer({ summary, time, reason, unseen }: Props) {
     <p class="study-answer">
       {unseen.length > 0 ? words.answer.without(allWords.and(unseen)) : words.answer.name}{' '}
       <strong class="number">{time.said(standardTimeMs)}</strong>{' '}
-      <span class="quiet">{words.answer.beside(allowance, formatNumber(piecesPerHour, 1))}</span>
+      <span class="quiet">{words.answer.beside(allowance, formatNumber(piecesPerHour, 1))}</span>{' '}
+      <ProgressLine study={study} />
     </p>
   );
 }

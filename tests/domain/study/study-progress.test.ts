@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cycleTimes, studyProgress } from '../../../src/domain/study/study-progress';
+import { usualPrecision } from '../../../src/domain/study/summarise-study';
 import { coefficientOfVariation } from '../../../src/statistics/coefficient-of-variation';
 import { fixtureRows } from './demo-rows';
 import { openStudy, studyOf, tapAfter } from './study-at-the-bench';
@@ -40,6 +41,18 @@ describe('the progress of a study', () => {
   it('counts the machine’s run and not the work inside it where the run is longer', async () => {
     // 2 s by hand, and the longer of 5 and 3 s.
     expect(studyProgress(await rows([2_000])).cycleMs).toEqual([7_000]);
+  });
+
+  it('counts no cycle whose elements of the method have not all been read', async () => {
+    const at = await openStudy();
+    for (const ms of [2_000, 5_000]) tapAfter(at, ms);
+    const wholeSoFar = () => {
+      const soFar = studyOf(at.bench).readings.map(({ row }) => row);
+      return studyProgress(soFar, usualPrecision, 3).cycleMs.length;
+    };
+    expect(wholeSoFar()).toBe(0);
+    tapAfter(at, 3_000);
+    expect(wholeSoFar()).toBe(1);
   });
 
   it('has no precision below five whole cycles', async () => {
