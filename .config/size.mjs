@@ -9,7 +9,7 @@ import { top } from './prepare.mjs';
  *
  * All scripts were meant to stay under 150; DEVELOPERS.md tells why they do not.
  */
-export const budgets = { paceScreen: 30, allScripts: 230, everything: 350 };
+export const budgets = { paceScreen: 30, allScripts: 250, everything: 350 };
 
 /** Sizes of a built app, in kilobytes: what the Pace screen needs, all scripts, and all that is kept offline. */
 export function sizes(dist) {
