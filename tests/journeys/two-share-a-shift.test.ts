@@ -73,9 +73,9 @@ describe('two people at one tablet', () => {
   it('can put right what nobody asked about, with a reason, and Review shows it', async () => {
     const right = page.locator('.settle-right');
     await right.getByRole('button', { name: 'Parts', exact: true }).click();
-    await right.getByRole('button', { name: 'goes into no average' }).click();
+    await right.getByRole('button', { name: 'Leave out of averages' }).click();
     await right.getByRole('textbox', { name: 'Reason' }).fill('drill broke');
-    await right.getByRole('button', { name: /^Answer/ }).click();
+    await right.getByRole('button', { name: 'Leave the part out of averages' }).click();
     await right.getByText('It is put right.').waitFor();
     await saved(page);
     await toScreen('Review');

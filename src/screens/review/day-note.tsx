@@ -17,7 +17,7 @@ export function DayNote({ day, notes }: { day: string; notes: readonly Note[] })
     .filter((each) => each.isChange && each.day > day)
     .sort((a, b) => (a.day < b.day ? -1 : 1));
   return (
-    <div class="stack">
+    <div class={isWriting ? 'stack' : 'row'}>
       {changed && <p>{words.before(formatDay(changed.day), changed.text)}</p>}
       {own.map(({ key, text, isChange, by }) => (
         <p key={key} class="row">
@@ -40,7 +40,7 @@ export function DayNote({ day, notes }: { day: string; notes: readonly Note[] })
       {isWriting ? (
         <NoteForm day={day} close={() => setWriting(false)} />
       ) : (
-        <div class="row no-print">
+        <div class="no-print">
           <button type="button" class="button plain" disabled={isReadOnly} onClick={() => setWriting(true)}>
             {words.write}
           </button>
