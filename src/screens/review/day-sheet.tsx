@@ -29,7 +29,7 @@ export function DaySheet({ day, open }: Props) {
     <section class="stack" aria-labelledby="review-sheet-title">
       <div class="row spread">
         <h2 id="review-sheet-title">{words.title}</h2>
-        <p class="small quiet">{words.hint}</p>
+        <p class="small quiet no-print">{words.hint}</p>
       </div>
       <table class="sheet review-sheet">
         <thead>

@@ -81,7 +81,7 @@ export function ReviewScreen() {
           </button>
         </div>
       )}
-      {newest && <PaperFoot newest={newest} />}
+      {newest && <PaperFoot newest={newest} place={place} />}
       {working && <WorkingSheet working={working} close={() => setWorking(null)} />}
     </div>
   );

@@ -62,7 +62,7 @@ export function PromisesPlace({ days, book }: PlaceProps) {
           ))}
         </fieldset>
         {good.length >= CAPACITY_DAYS && (
-          <p class="review-tried">
+          <p class={tried === '' ? 'review-tried no-print' : 'review-tried'}>
             <label>
               {words.tries}{' '}
               <input
