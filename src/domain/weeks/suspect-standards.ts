@@ -25,19 +25,7 @@ const AGREED = 0.9;
  * Told from five days on, when it is off by more than 5 % and at least nine of ten person-days lie on that side.
  */
 export function suspectStandards(summaries: readonly DaySummary[]): SuspectStandard[] {
-  const made = summaries.flatMap(({ parts }) =>
-    parts
-      .filter(({ allowedMs }) => allowedMs > 0)
-      .map((part) => ({
-        part,
-        otherAllowedMs: parts.reduce((sum, other) => sum + other.allowedMs, 0) - part.allowedMs,
-        otherTakenMs: parts.reduce((sum, other) => sum + other.takenMs, 0) - part.takenMs,
-      })),
-  );
-  return [...groupBy(made, ({ part }) => part.part)].flatMap(([part, days]): SuspectStandard[] => {
-    const compared = days.filter(
-      ({ otherAllowedMs, otherTakenMs }) => otherAllowedMs > 0 && otherTakenMs > 0,
-    );
+  return [...comparedByPart(summaries)].flatMap(([part, compared]): SuspectStandard[] => {
     if (compared.length < DAYS) return [];
     const sum = (of: (day: (typeof compared)[number]) => number) =>
       compared.reduce((total, day) => total + of(day), 0);
@@ -51,4 +39,24 @@ export function suspectStandards(summaries: readonly DaySummary[]): SuspectStand
     if (Math.abs(against - 1) <= OFF || !isAgreed) return [];
     return [{ part, partCode: compared.at(-1)!.part.partCode, against, days: compared.length }];
   });
+}
+
+/** Whether any target can be judged yet: a part with a target was made beside others on five days. */
+export function areStandardsTold(summaries: readonly DaySummary[]): boolean {
+  return [...comparedByPart(summaries).values()].some((days) => days.length >= DAYS);
+}
+
+/** The days of each part on which another was made too, with what the others took. */
+function comparedByPart(summaries: readonly DaySummary[]) {
+  const made = summaries.flatMap(({ parts }) =>
+    parts
+      .filter(({ allowedMs }) => allowedMs > 0)
+      .map((part) => ({
+        part,
+        otherAllowedMs: parts.reduce((sum, other) => sum + other.allowedMs, 0) - part.allowedMs,
+        otherTakenMs: parts.reduce((sum, other) => sum + other.takenMs, 0) - part.takenMs,
+      })),
+  );
+  const compared = made.filter(({ otherAllowedMs, otherTakenMs }) => otherAllowedMs > 0 && otherTakenMs > 0);
+  return groupBy(compared, ({ part }) => part.part);
 }

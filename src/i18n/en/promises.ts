@@ -10,7 +10,7 @@ export const promisesWords = {
     '0.95': 'nineteen ordinary days of twenty',
   },
   tooFew: (count: number) =>
-    `What a day can bring is told from five ordinary days on; there are ${count} so far`,
+    `What a day can bring is told from five ordinary days on; there ${count === 1 ? 'is one' : `are ${count === 0 ? 'none' : count}`} so far`,
   basis: (mean: string, deviation: string, count: number, of: number) =>
     `From ${days(count)} with an ordinary mix, of ${of} read: mean ${mean} a day, standard deviation ${deviation}. The mean is kept on every second day only.`,
   keptLabel: 'Kept on',
@@ -50,8 +50,8 @@ export const promisesWords = {
       `Between ${low} and ${high} (95 %), from the efficiency of ${days(count)}.`,
     noInterval:
       'At target pace: the efficiency is not known yet. That takes five days with targets, and a range does too.',
-    standard: (perPart: string, setUp: string, source: string) =>
-      `By the standard: ${perPart} a part, ${setUp} a set-up. ${source}`,
+    standard: (perPart: string, setUp: string | null, source: string) =>
+      `By the standard: ${perPart} a part, ${setUp === null ? 'nothing set for a set-up' : `${setUp} a set-up`}. ${source}`,
     sources: {
       typed: 'The target is no standard time.',
       standard: 'The target is a standard time.',

@@ -97,6 +97,8 @@ export const reviewWeeks = {
   },
   standards: {
     title: 'Targets that look wrong',
+    cannotTell:
+      'Cannot be told yet: it takes two parts or more with targets, made side by side on five days.',
     none: 'None: no part takes much more or less of its target than the others do.',
     more: (part: string, percent: string, count: number) =>
       `${part} takes ${percent} % more of its target than the other parts do of theirs, in whoever’s hands, on ${days(count)}. Look at the target, not at the people.`,

@@ -4,7 +4,7 @@ import { summariseDay } from '../../../src/domain/day/summarise-day';
 import { daysRun } from '../../../src/domain/weeks/days-run';
 import { meanChartAlarms } from '../../../src/domain/weeks/mean-chart-alarms';
 import { type PersonDay, personFigures } from '../../../src/domain/weeks/person-figures';
-import { suspectStandards } from '../../../src/domain/weeks/suspect-standards';
+import { areStandardsTold, suspectStandards } from '../../../src/domain/weeks/suspect-standards';
 import { shop, weeks3And4 } from '../../demo/demo-shop';
 import { summariesOf, turnsToSummarise } from '../../demo/demo-summaries';
 
@@ -77,6 +77,14 @@ describe('standards that look wrong', () => {
 
   it('are not told from four days', () => {
     expect(suspectStandards(days.slice(0, 4))).toEqual([]);
+    expect(areStandardsTold(days.slice(0, 4))).toBe(false);
+    expect(areStandardsTold(days.slice(0, 5))).toBe(true);
+    // Of one part alone nothing can be told, however many days there are.
+    const alone = days.map((day) => ({
+      ...day,
+      parts: day.parts.filter(({ partCode }) => partCode === 'M'),
+    }));
+    expect(areStandardsTold(alone)).toBe(false);
   });
 });
 

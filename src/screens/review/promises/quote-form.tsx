@@ -33,7 +33,8 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const isSize = wanted === ANOTHER_SIZE || parts.length === 0;
   const part = isSize ? sizeQuoted(size) : partQuoted(parts.find(({ id }) => id === wanted) ?? parts[0]!);
   const count = Number(quantity);
-  const setUpMs = Math.max(0, Number(setUps) || 0) * (setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0);
+  const setUpStandardMs = setUpStandardAt(book, Number.MAX_SAFE_INTEGER);
+  const setUpMs = Math.max(0, Number(setUps) || 0) * (setUpStandardMs ?? 0);
   const { efficiencies, dayMs } = shopEfficiency(sinceLastChange(days, book));
   const isOrder = part !== null && Number.isSafeInteger(count) && count >= 1;
   const quoted = isOrder ? quoteTime({ ...part, quantity: count, setUpMs }, efficiencies, dayMs) : null;
@@ -139,7 +140,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             <p class="small quiet">
               {words.standard(
                 roundedClockFace(part.standardMs),
-                roundedClockFace(setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0),
+                setUpStandardMs === null ? null : roundedClockFace(setUpStandardMs),
                 words.sources[part.source],
               )}{' '}
               {part.revision === null ? words.noRevision : words.revision(part.revision)}{' '}

@@ -1,5 +1,5 @@
 import type { DaySummary } from '../../../domain/day/summarise-day';
-import { suspectStandards } from '../../../domain/weeks/suspect-standards';
+import { areStandardsTold, suspectStandards } from '../../../domain/weeks/suspect-standards';
 import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatNumber } from '../../../i18n/format-number';
 
@@ -11,7 +11,7 @@ export function WrongStandards({ days }: { days: readonly DaySummary[] }) {
   return (
     <section class="stack" aria-labelledby="review-standards-title">
       <h2 id="review-standards-title">{words.title}</h2>
-      {suspects.length === 0 && <p>{words.none}</p>}
+      {suspects.length === 0 && <p>{areStandardsTold(days) ? words.none : words.cannotTell}</p>}
       {suspects.map(({ part, partCode, against, days: count }) => {
         const percent = formatNumber(100 * Math.abs(against - 1));
         return <p key={part}>{words[against > 1 ? 'more' : 'less'](partCode, percent, count)}</p>;
