@@ -10,6 +10,7 @@ export const exclusionCauses = [
   'defect-or-rework',
   'interruption',
   'tablet-slept',
+  'mistaken-tap',
 ] as const;
 
 export type ExclusionCause = (typeof exclusionCauses)[number];

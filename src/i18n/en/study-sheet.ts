@@ -22,6 +22,8 @@ export const studySheet = {
     observer: 'Observer',
     begun: 'Begun',
     cycles: 'Cycles',
+    cyclesWhole: (all: number, whole: number) =>
+      all === whole ? String(all) : `${all}, ${whole} of them whole`,
     perCycle: 'Parts per cycle',
     conditions: 'Conditions',
     purpose: 'For',
@@ -218,6 +220,7 @@ export const studySheet = {
     'defect-or-rework': { letter: 'd', words: 'defect or rework' },
     interruption: { letter: 'i', words: 'interruption' },
     'tablet-slept': { letter: 's', words: 'tablet slept' },
+    'mistaken-tap': { letter: 't', words: 'tapped by mistake' },
   } as Record<string, { readonly letter: string; readonly words: string }>,
   /** For a cause in the engineer’s own words. */
   ownCause: { letter: 'o' },

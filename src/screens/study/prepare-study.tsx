@@ -27,6 +27,7 @@ import {
   type StudyDraft,
   wholeOf,
 } from './study-draft';
+import { draftOfTerms } from './terms-draft';
 import { TermsFields } from './terms-fields';
 import { TextField } from './text-field';
 
@@ -58,6 +59,14 @@ export function PrepareStudy() {
       ...draftOfMethod(chosen?.methods.at(-1)),
       sizes: {},
       chosenLanes: keptLanes.of(app, id),
+    });
+    // A study of a part with a standard begins with the allowances in force, unless others were typed meanwhile.
+    readStandards(bench).then((known) => {
+      const inForce = known.get(id)?.standards.at(-1)?.terms;
+      if (!inForce) return;
+      setDraft((now) =>
+        now.part === id && now.terms === draft.terms ? { ...now, terms: draftOfTerms(inForce) } : now,
+      );
     });
   };
   // The part's sizes come from the log a moment later, and never over what was typed.

@@ -1,5 +1,6 @@
 import type { StudyHeading } from '../../domain/records/study-fact';
 import type { Study } from '../../domain/study/study';
+import { cycleTimes } from '../../domain/study/study-progress';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { momentWords } from './moment-words';
@@ -11,7 +12,8 @@ const optional: readonly string[] = [words.agreement, words.plan, words.sizes, w
 /** What stands at the head of the form: which work, whose pace, under which conditions. */
 export function SheetHead({ study }: { study: Study }) {
   const { heading, readings, title, startedAt, status } = study;
-  const row = readings[0]?.row;
+  const rows = readings.map((reading) => reading.row);
+  const row = rows[0];
   const carried = row?.carried ?? {};
   const begun = heading ? momentWords(startedAt) : carried.started_at?.slice(0, 16).replace('T', ' ');
   const lines: [string, string | undefined][] = [
@@ -21,7 +23,10 @@ export function SheetHead({ study }: { study: Study }) {
     [words.operator, heading?.operator ?? carried.operator],
     [words.observer, heading?.observer ?? carried.observer],
     [words.begun, begun],
-    [words.cycles, String(Math.max(0, ...readings.map(({ row: { cycle } }) => cycle)))],
+    [
+      words.cycles,
+      words.cyclesWhole(Math.max(0, ...rows.map(({ cycle }) => cycle)), cycleTimes(rows).length),
+    ],
     [words.perCycle, String(row?.partsPerCycle ?? heading?.partsPerCycle ?? 1)],
     [words.told, heading?.personTold ? words.toldYes : ''],
     [words.purpose, heading?.purpose ? allWords.prepare.purposes[heading.purpose] : ''],
