@@ -216,6 +216,7 @@ export const study = {
     rateEnded: 'Rate the one that ended instead',
     rateInHand: 'Rate what is in hand instead',
     inHand: 'in hand',
+    carried: 'carried on',
     ended: 'just ended',
     locks: { machine: 'machine: 100, locked', foreign: 'foreign: not rated' },
     lower: '−5',

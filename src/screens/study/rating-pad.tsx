@@ -15,6 +15,8 @@ export interface Judged {
   readonly ratingPct: number;
   /** It ended already: the rating comes late. */
   readonly isEnded: boolean;
+  /** It was chosen for an element before this one. */
+  readonly isCarried: boolean;
 }
 
 interface Props {
@@ -83,11 +85,12 @@ function Shown({ judged, lock, onSwitch }: Pick<Props, 'judged' | 'lock' | 'onSw
       </p>
     );
   }
-  const { element, ratingPct, isEnded } = judged;
+  const { element, ratingPct, isEnded, isCarried } = judged;
+  const when = isEnded ? words.ended : isCarried ? words.carried : words.inHand;
   const lines = (
     <>
       <span class="study-pad-element">{element}</span> <strong class="number">{ratingPct}</strong>{' '}
-      <span class="study-pad-when">{isEnded ? words.ended : words.inHand}</span>
+      <span class="study-pad-when">{when}</span>
     </>
   );
   if (!onSwitch) {

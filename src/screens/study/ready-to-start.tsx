@@ -70,7 +70,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
       sheet={<LiveElementSheet elements={elements} readings={[]} watch={null} lanes={1} acts={null} />}
       pad={
         <RatingPad
-          judged={first ? { element: first.name, ratingPct: 100, isEnded: false } : null}
+          judged={first ? { element: first.name, ratingPct: 100, isEnded: false, isCarried: false } : null}
           lock={null}
           disabled
           onRate={() => {}}

@@ -26,21 +26,35 @@ export function useRating(study: Study): Rating {
   /** The reading that was chosen to be rated late: the next tap brings the pad back to what is in hand. */
   const [late, setLate] = useState<string | null>(null);
 
+  /** The element that the standing rating was chosen for: on others it is carried on. */
+  const [chosenFor, setChosenFor] = useState('');
+
   const elements = study.heading?.elements ?? [];
   const { aside, elementIndex } = study.watch;
+  const place = `${study.watch.cycle}:${aside?.elementIndex ?? elementIndex}`;
   const isForeign = aside !== null && aside.elementIndex === null;
   const inHand = isForeign ? undefined : elements[aside?.elementIndex ?? elementIndex];
   const lock = isForeign ? 'foreign' : inHand?.work === 'machine' ? 'machine' : null;
   const isLate = ended !== null && (lock !== null || late === ended.id);
 
   const rate = (ratingPct: number) => {
+    // A late rating judges the one reading that ended, and says nothing of what is in hand.
+    if (isLate) {
+      rateReading(bench, study, ended.id, ratingPct);
+      return;
+    }
     setStanding(ratingPct);
-    if (isLate) rateReading(bench, study, ended.id, ratingPct);
+    setChosenFor(place);
   };
   const judged: Judged | null = isLate
-    ? { element: ended.row.element, ratingPct: ended.row.ratingPct, isEnded: true }
+    ? { element: ended.row.element, ratingPct: ended.row.ratingPct, isEnded: true, isCarried: false }
     : lock === null
-      ? { element: inHand?.name ?? words.none, ratingPct: standing, isEnded: false }
+      ? {
+          element: inHand?.name ?? words.none,
+          ratingPct: standing,
+          isEnded: false,
+          isCarried: standing !== 100 && chosenFor !== place,
+        }
       : null;
   const canSwitch = ended !== null && lock === null;
   return {

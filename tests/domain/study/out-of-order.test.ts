@@ -40,6 +40,7 @@ describe('elements out of order', () => {
   it('can be taken back', async () => {
     const at = await open();
     chooseElement(at.bench, 3);
+    expect(studyOf(at.bench).undoable).toMatchObject({ kind: 'element-chosen', element: 'C' });
     undoLastReading(at.bench);
     tapAfter(at, 1_000);
     expect(lines(studyOf(at.bench))).toEqual(['A 1: 1000']);
