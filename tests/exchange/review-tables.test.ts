@@ -212,7 +212,14 @@ describe('the tables of lost time, hours and notes', () => {
   });
 
   it('give an hour its plan, what it earned, and how far the day is by then', () => {
-    const hour = { fromWallMs: 0, offsetMin: 60, plannedMs: 3_600_000, earnedMs: 3_000_000, setUpMs: 0, goodParts: 40 };
+    const hour = {
+      fromWallMs: 0,
+      offsetMin: 60,
+      plannedMs: 3_600_000,
+      earnedMs: 3_000_000,
+      setUpMs: 0,
+      goodParts: 40,
+    };
     const soFar = { plannedSoFarMs: 7_200_000, earnedSoFarMs: 6_300_000 };
     const cause = { reason: 'material', label: 'No doors', lostMs: 480_000 };
     const hours = [{ ...hour, ...soFar, isSilent: false, cause }];
