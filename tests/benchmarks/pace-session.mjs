@@ -126,6 +126,10 @@ for (let part = 1; Date.now() - began < MINUTES * 60_000; part += 1) {
   if (part % 19 === 0) await page.keyboard.press('PageDown');
 }
 const paints = await page.evaluate(() => window.paints);
+const p98 = quantile(paints, 0.98);
+process.stdout.write(
+  `input to next paint at ${SLOWER} × slower, ${MINUTES} min, n ${paints.length}: p50 ${quantile(paints, 0.5).toFixed(0)} ms, p98 ${p98.toFixed(0)} ms (at most ${PAINT_AT_MOST_MS})\n`,
+);
 await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
 await page.locator('.saving[data-state=saved]').waitFor();
 const records = await page.evaluate(
@@ -164,7 +168,8 @@ async function coldStart(url, selector) {
           }),
         );
       const taken = new MutationObserver(() => {
-        if (found.textContent === before) return;
+        // Two parts can take the same tenths of a second: then only the mark of the tap is new.
+        if (found.textContent === before && !found.querySelector('.pace-flash')) return;
         window.acceptedMs ??= performance.now();
         taken.disconnect();
       });
@@ -191,10 +196,6 @@ await bareSite.close();
 for (const folder of [dist, bareFolder]) rmSync(folder, { recursive: true });
 rmSync(profile, { recursive: true, force: true });
 
-const p98 = quantile(paints, 0.98);
-process.stdout.write(
-  `input to next paint at ${SLOWER} × slower, ${MINUTES} min, n ${paints.length}: p50 ${quantile(paints, 0.5).toFixed(0)} ms, p98 ${p98.toFixed(0)} ms (at most ${PAINT_AT_MOST_MS})\n`,
-);
 const [ofApp, ofBare] = [starts.app, starts.bare].map((list) => quantile(list, 0.5));
 process.stdout.write(
   `cold start to the first tap taken, ${records.length} records, median of ${STARTS}: app ${ofApp.toFixed(0)} ms, bare ${ofBare.toFixed(0)} ms, ratio ${(ofApp / ofBare).toFixed(2)} (at most ${START_AT_MOST})\n`,
