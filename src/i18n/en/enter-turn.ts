@@ -44,4 +44,4 @@ export const enterTurn = {
     `${entered} of ${parts(done)} were entered later, and are in no average.`,
   learning: (count: number) => `${parts(count)} made while learning, and in no average.`,
   shared: (count: number) => `${parts(count)} shared by two people, and in no person’s own figures.`,
-} as const;
+};

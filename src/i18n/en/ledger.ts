@@ -13,4 +13,4 @@ export const ledger = {
     'called-away': 'Called away',
     unaccounted: 'Not accounted for',
   },
-} as const;
+};

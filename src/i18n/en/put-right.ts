@@ -50,4 +50,4 @@ export const putRight = {
     `${tapped} were tapped. The count stays beside them and makes no part: where a tap was missed, say under Parts which one was two.`,
   countKept: 'The count is kept beside the taps.',
   said: 'It is put right.',
-} as const;
+};

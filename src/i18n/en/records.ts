@@ -6,8 +6,8 @@ export const recordsWords = {
   trouble: (problem: string) => `The records could not be counted (${problem}). Nothing has been deleted.`,
   kept: {
     title: 'What this tablet holds',
-    saved: (count: string) => `${count} saved`,
-    records,
+    /** Stands after the figure itself. */
+    saved: (count: number) => `${count === 1 ? 'record' : 'records'} saved`,
     rows: {
       holds: 'Holds',
       days: 'From, to',

@@ -15,4 +15,4 @@ export const turnQuestion = {
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
-} as const;
+};

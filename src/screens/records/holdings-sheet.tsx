@@ -26,8 +26,7 @@ export function HoldingsSheet() {
       {!holdings && !problem && <p class="quiet">{recordsWords.reading}</p>}
       {holdings && (
         <p class="records-count number">
-          <strong>{formatNumber(holdings.records)}</strong>{' '}
-          {words.saved(holdings.records === 1 ? 'record' : 'records')}
+          <strong>{formatNumber(holdings.records)}</strong> {words.saved(holdings.records)}
         </p>
       )}
       <table class="sheet records-sheet">
