@@ -1,0 +1,11 @@
+/** Words for the reasons every shop starts with, and for a stoppage that nobody explained. By reason id. */
+export const reasonWords: Record<string, string> = {
+  material: 'Warten auf Material',
+  machine: 'Maschine oder Werkzeug',
+  quality: 'Qualitätsfrage',
+  'called-away': 'Weggerufen',
+  'set-up': 'Rüsten',
+  break: 'Pause',
+  rework: 'Nacharbeit',
+  'not-stated': 'Nicht angegeben',
+};
