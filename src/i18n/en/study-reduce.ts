@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of what is checked before a study is used: the clock, whether the work stood still, how often things come. */
-export const studyReduce = {
+export const studyReduce = spoken('studyReduce', {
   clock: {
     title: 'Clock check',
     elapsed: 'Elapsed, by the clock',
@@ -70,7 +71,7 @@ export const studyReduce = {
   },
   combination: {
     title: 'Standardized work combination table',
-    heads: ['No.', 'Step', 'Manual', 'Auto', 'Walk'] as const,
+    heads: ['No.', 'Step', 'Manual', 'Auto', 'Walk'] as readonly [string, string, string, string, string],
     together: 'Together',
     cycle: (time: string) => `cycle ${time}`,
     target: (time: string) => `target ${time}`,
@@ -84,4 +85,4 @@ export const studyReduce = {
     signs: ['Analyst', 'Supervisor', 'Seen by the operator or whoever speaks for them'],
     print: 'Print',
   },
-};
+});
