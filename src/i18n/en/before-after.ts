@@ -1,7 +1,9 @@
+import { spoken } from '../spoken';
+
 const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
 
 /** Words of before and after. */
-export const beforeAfterWords = {
+export const beforeAfterWords = spoken('beforeAfterWords', {
   titleNone: 'Nothing has been compared yet',
   hint: 'Two periods, one difference that matters: fixed before anybody looks, because a threshold chosen afterwards proves nothing.',
   verdicts: {
@@ -113,4 +115,4 @@ export const beforeAfterWords = {
     noneMade: (part: string, before: string) =>
       `${part}: ${before} before; no time of today to hold against it, as none was made on the days that were read.`,
   },
-};
+});

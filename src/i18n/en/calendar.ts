@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the shop's calendar. */
-export const calendar = {
+export const calendar = spoken('calendar', {
   title: 'When the shop works',
   note: 'Breaks stop nobody’s clock by themselves. Where nobody taps in one, it is asked about, and the position stands still in it.',
   none: 'No shift yet. Without one there are no planned breaks.',
@@ -45,4 +46,4 @@ export const calendar = {
   dayNote: 'Breaks of that weekday that lie in these hours stay.',
   saveDay: 'Save the day',
   leaveDayOut: (day: string) => `Leave out ${day}`,
-} as const;
+});

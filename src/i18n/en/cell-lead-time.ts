@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the page on lots and lead time. */
-export const cellLeadTime = {
+export const cellLeadTime = spoken('cellLeadTime', {
   taps: 'Lots at the cell',
   arrived: (parts: string) => `${parts} arrived`,
   released: (parts: string) => `${parts} free for the next operation`,
@@ -96,4 +97,4 @@ export const cellLeadTime = {
     'Value-adding share: work on this part only, never what is done beside it, so it cannot pass 100 %.',
     'Lot: in batch Q·Σt; one piece Σt + (Q − 1)·cycle; with a station each Σt + (Q − 1)·longest. A wrong setting is seen when a part is finished.',
   ],
-};
+});

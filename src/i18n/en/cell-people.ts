@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the page on people and machines. */
-export const cellPeople = {
+export const cellPeople = spoken('cellPeople', {
   enough: (people: string, good: string, wanted: string) =>
     `Enough with ${people}: ${good} good parts a day, ${wanted} are wanted.`,
   tooFew: (people: string, good: string, wanted: string) =>
@@ -67,4 +68,4 @@ export const cellPeople = {
     'Machines in turn: the round takes the longer of loading + machine and machines × the operator’s own time; n′ = (loading + machine) ÷ (loading + work beside it) (Niebel & Freivalds).',
     'Calling at random: binomial, each machine needing the operator loading ÷ (loading + machine) of the time.',
   ],
-};
+});

@@ -1,3 +1,5 @@
+import { spoken } from '../spoken';
+
 interface Exchange {
   readonly name: string;
   readonly every: number;
@@ -5,7 +7,7 @@ interface Exchange {
 }
 
 /** Words of the page that tries changes. */
-export const cellWhatIf = {
+export const cellWhatIf = spoken('cellWhatIf', {
   title: 'What would change the cell?',
   begin: 'Change something: what it does is said here.',
   reset: 'As it is now',
@@ -105,4 +107,4 @@ export const cellWhatIf = {
     'Machine time then = what speed leaves + (the rest) × passes ÷ speed.',
     'The simulation gives the answers of an independent package (SimPy) on twenty random cells, and the exact ones of queueing theory.',
   ],
-};
+});

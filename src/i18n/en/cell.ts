@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the Cell screen: what governs, and its frame. */
-export const cell = {
+export const cell = spoken('cell', {
   reading: 'Reading studies, turns and lots …',
   trouble: (problem: string) => `The cell could not be read: ${problem}`,
   tryAgain: 'Try again',
@@ -27,10 +28,10 @@ export const cell = {
   minutes: (figure: string) => `${figure} min`,
   who: { operator: 'Operator', machine: 'Machine', other: 'Other person' },
   whoNumbered: (who: string, number: number) => `${who} ${number}`,
-};
+});
 
 /** Words that say what a part is reckoned from. */
-export const cellSource = {
+export const cellSource = spoken('cellSource', {
   study: (title: string) => `From study “${title}”`,
   on: (day: string) => `of ${day}`,
   newestOf: (count: number) => `, newest of ${count}`,
@@ -40,10 +41,10 @@ export const cellSource = {
     `. ${count === 1 ? 'One of its readings is' : `${count} of its readings are`} worth a look there; what nobody leaves out with a cause counts here as in the standard.`,
   thin: (part: string) => `Too few cycles to lean on what follows for ${part}: time at least five.`,
   mix: (shares: string) => `As made in the newest turns: ${shares}.`,
-};
+});
 
 /** Words of the first page: who governs, and what to do next. */
-export const cellGoverns = {
+export const cellGoverns = spoken('cellGoverns', {
   next: {
     outside: (element: string) =>
       `Next: shorten hand work at the standing machine, beginning with “${element}”.`,
@@ -134,4 +135,4 @@ export const cellGoverns = {
     `A day has ${hours} working hours, the mean of the newest ${days} days with turns.`,
   assumedDay: (hours: string) =>
     `A day is taken to have ${hours} working hours and no stoppage until turns are recorded.`,
-};
+});

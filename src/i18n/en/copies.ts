@@ -1,11 +1,12 @@
 import { formatNumber } from '../format-number';
+import { spoken } from '../spoken';
 
 const counted = (count: number, one: string, more: string) =>
   `${formatNumber(count)} ${count === 1 ? one : more}`;
 const records = (count: number) => counted(count, 'record', 'records');
 
 /** Words about copies outside the tablet, restoring them, snapshots, and the check of all records. */
-export const copiesWords = {
+export const copiesWords = spoken('copiesWords', {
   records,
   inDemo: 'The demo shop is invented: it needs no copy, and no copy of yours is read into it.',
   keep: {
@@ -141,4 +142,4 @@ export const copiesWords = {
     recent: 'Among the newest records:',
     failed: (problem: string) => `The check could not be finished (${problem}). Nothing has been deleted.`,
   },
-};
+});

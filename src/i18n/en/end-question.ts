@@ -1,7 +1,8 @@
 import { clockFace } from '../format-duration';
+import { spoken } from '../spoken';
 
 /** Words of the question at the end of a turn. */
-export const endQuestion = {
+export const endQuestion = spoken('endQuestion', {
   endTitle: 'End this turn?',
   endText: (count: number, ms: number) =>
     `${count === 1 ? '1 part' : `${count} parts`} done. The part in hand, ${clockFace(ms)} so far, will not be counted.`,
@@ -9,4 +10,4 @@ export const endQuestion = {
   endNo: 'Keep working',
   handOver: 'Or somebody else goes on',
   handOverNote: 'The part in hand is shared by the two, and in neither’s own average.',
-} as const;
+});

@@ -1,9 +1,10 @@
 import { formatNumber } from '../format-number';
+import { spoken } from '../spoken';
 
 const parts = (count: number) => (count === 1 ? '1 part' : `${count} parts`);
 
 /** Words of a turn that is written down afterwards, and of how far a day's taps can be trusted. */
-export const enterTurn = {
+export const enterTurn = spoken('enterTurn', {
   title: 'Enter a turn that nobody tapped',
   open: 'Enter a turn',
   note: 'Its parts and its time count. No time of a single part is known, so none goes into an average or a study.',
@@ -44,4 +45,4 @@ export const enterTurn = {
     `${entered} of ${parts(done)} were entered later, and are in no average.`,
   learning: (count: number) => `${parts(count)} made while learning, and in no average.`,
   shared: (count: number) => `${parts(count)} shared by two people, and in no person’s own figures.`,
-};
+});

@@ -1,7 +1,8 @@
 import { clockFace } from '../format-duration';
+import { spoken } from '../spoken';
 
 /** Words of the supervisor's PIN. */
-export const latchWords = {
+export const latchWords = spoken('latchWords', {
   title: 'Supervisor’s PIN',
   what: 'A latch, not a safe: it keeps a passing hand from changing parts, targets, methods, allowances and reasons, and from restoring a copy on this tablet. It hides nothing and locks no data: whoever has the tablet for an hour, or a copy of the records, can get past it.',
   off: 'No PIN is set.',
@@ -29,4 +30,4 @@ export const latchWords = {
   noCryptography: 'This browser has no cryptography here; open the app at an https address.',
   forgotten:
     'A forgotten PIN cannot be read from anywhere. The records stay readable and can be copied; a tablet set up anew can take the copy, and asks for the same PIN.',
-};
+});

@@ -1,7 +1,9 @@
+import { spoken } from '../spoken';
+
 const parts = (count: number) => (count === 1 ? '1 part' : `${count} parts`);
 
 /** Words about people who are new to a job. */
-export const learning = {
+export const learning = spoken('learning', {
   title: 'Learning',
   note: 'While somebody learns, their parts count as done, are in no average, and show no position.',
   line: (code: string, count: number) => `${code}: the first ${parts(count)}`,
@@ -11,4 +13,4 @@ export const learning = {
   howMany: 'For how many parts?',
   set: 'Mark as learning',
   choose: 'Choose who, and for how many parts. Nothing was changed.',
-} as const;
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Names of the categories of the time ledger, on every screen. */
-export const ledger = {
+export const ledger = spoken('ledger', {
   title: 'Where the time went',
   pictureTitle: 'Elapsed time by category',
   piece: (name: string, time: string) => `${name} ${time}`,
@@ -13,4 +14,4 @@ export const ledger = {
     'called-away': 'Called away',
     unaccounted: 'Not accounted for',
   },
-};
+});

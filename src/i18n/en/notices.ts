@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the strip above every screen: what is not as always. */
-export const noticeWords = {
+export const noticeWords = spoken('noticeWords', {
   demo: 'Demo shop: invented records, kept apart from yours',
   leaveDemo: 'Leave the demo',
   readOnly: 'Another tab of Pacewright is recording. This one only reads.',
@@ -19,4 +20,4 @@ export const noticeWords = {
   full: 'the storage is full: take a copy out under Records',
   notOpen: 'the records are not open: load again after the turn',
   ofNewer: 'a newer release has these records',
-};
+});

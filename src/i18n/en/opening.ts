@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the page while the records are not open. */
-export const openingWords = {
+export const openingWords = spoken('openingWords', {
   opening: 'Opening the records …',
   heldUp:
     'Another tab still runs an older release of Pacewright and times something there. Finish it, or close that tab: this one opens by itself then.',
@@ -13,4 +14,4 @@ export const openingWords = {
   goOnText:
     'You can go on timing without them. What you record lies in reserve, and comes to the records when they open again.',
   goOn: 'Go on in reserve',
-};
+});

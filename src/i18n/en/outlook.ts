@@ -1,9 +1,10 @@
 import { formatNumber } from '../format-number';
+import { spoken } from '../spoken';
 
 const parts = (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`;
 
 /** Words of where a turn is heading, and of the parts that are wanted in it. */
-export const outlook = {
+export const outlook = spoken('outlook', {
   finish: (about: string, from: string, to: string) =>
     from === to ? `Done at ${about}` : `Done about ${about}, ${from} to ${to}`,
   byEnd: (time: string, from: number, to: number) =>
@@ -30,4 +31,4 @@ export const outlook = {
     `The last parts took ${formatNumber(ratio, 2)} of their targets: all their time over all their targets.`,
   target: (what: string) => `Target: ${what}.`,
   sources: { typed: 'typed in', standard: 'the standard time', takt: 'takt, from calendar and demand' },
-} as const;
+});

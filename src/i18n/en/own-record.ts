@@ -1,7 +1,8 @@
 import { formatNumber } from '../format-number';
+import { spoken } from '../spoken';
 
 /** Words of the operator's own record, read when a turn has ended. */
-export const ownRecord = {
+export const ownRecord = spoken('ownRecord', {
   ownTitle: 'Your own record',
   ownWhen: (person: string, day: string, from: string, to: string) => `${person} · ${day}, ${from} to ${to}`,
   ownNote: 'You see it first. It is for improving and planning, not for pay or discipline.',
@@ -43,4 +44,4 @@ export const ownRecord = {
   daysNote: 'Every part with its time and the target it had. It is yours: nobody is told.',
   taken: (name: string, count: number) => `Saved: ${name}, ${count} ${count === 1 ? 'part' : 'parts'}.`,
   notTaken: (error: string) => `Nothing was saved: ${error}`,
-} as const;
+});

@@ -1,9 +1,10 @@
 import { clockFace } from '../format-duration';
 import { formatNumber } from '../format-number';
 import { roundedClockFace } from '../rounded-clock-face';
+import { spoken } from '../spoken';
 
 /** Words of the operator's screen. */
-export const pace = {
+export const pace = spoken('pace', {
   turnHeading: (person: string, part: string) => `${person} · ${part}`,
   partDone: (together: number) => (together === 1 ? 'Part done' : `${together} parts done`),
   beginPart: 'Start part',
@@ -63,7 +64,7 @@ export const pace = {
   announceStopped: 'Stopped',
   announceGoing: 'Going on',
   announceBegun: 'Part begun',
-} as const;
+});
 
 /** A position moves while it is read: whole seconds. */
 function wholeSeconds(ms: number): string {

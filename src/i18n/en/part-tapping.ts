@@ -1,9 +1,10 @@
 import { formatDay } from '../format-day';
 import { formatNumber } from '../format-number';
 import { roundedClockFace } from '../rounded-clock-face';
+import { spoken } from '../spoken';
 
 /** Words of how a part is tapped, and of a target that calendar and demand give. */
-export const partTapping = {
+export const partTapping = spoken('partTapping', {
   title: 'How it is tapped',
   tappings: { 'each-part': 'Once a part', 'start-stop': 'Start and end', elements: 'Every element' },
   what: {
@@ -25,4 +26,4 @@ export const partTapping = {
     'no-demand': 'A whole number of parts above 0, please.',
     absurd: 'With so many parts there would be less than a second for each, or more than a day.',
   },
-} as const;
+});

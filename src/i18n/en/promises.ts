@@ -1,7 +1,9 @@
+import { spoken } from '../spoken';
+
 const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
 
 /** Words of capacity, people needed, and quotations. */
-export const promisesWords = {
+export const promisesWords = spoken('promisesWords', {
   sentence: (promise: string, kept: string, reached: number, of: number) =>
     `${promise} good parts a day can be promised for an ordinary mix: ${kept} bring as many or more. Of all ${days(of)}, hard and easy ones too, ${reached} did`,
   inWords: {
@@ -83,4 +85,4 @@ export const promisesWords = {
     note: 'What is past keeps the time that stood then.',
   },
   hours: (hours: string) => `${hours}\u00a0h`,
-};
+});

@@ -1,7 +1,8 @@
 import { roundedClockFace } from '../rounded-clock-face';
+import { spoken } from '../spoken';
 
 /** Words of what a person puts right without being asked. */
-export const putRight = {
+export const putRight = spoken('putRight', {
   title: 'Put something else right',
   note: 'Nothing is deleted: what was recorded stays, and what is put right stands beside it with who and why.',
   turn: 'Which turn?',
@@ -50,4 +51,4 @@ export const putRight = {
     `${tapped} were tapped. The count stays beside them and makes no part: where a tap was missed, say under Parts which one was two.`,
   countKept: 'The count is kept beside the taps.',
   said: 'It is put right.',
-};
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words for the reasons every shop starts with, and for a stoppage that nobody explained. By reason id. */
-export const reasonWords: Record<string, string> = {
+export const reasonWords = spoken<Record<string, string>>('reasonWords', {
   material: 'Waiting for material',
   machine: 'Machine or tool',
   quality: 'Quality question',
@@ -8,4 +9,4 @@ export const reasonWords: Record<string, string> = {
   break: 'Break',
   rework: 'Rework',
   'not-stated': 'Not stated',
-};
+});

@@ -1,7 +1,9 @@
+import { spoken } from '../spoken';
+
 const records = (count: number) => `${count} ${count === 1 ? 'record' : 'records'}`;
 
 /** Words of the Records screen. */
-export const recordsWords = {
+export const recordsWords = spoken('recordsWords', {
   reading: 'Counting the records …',
   trouble: (problem: string) => `The records could not be counted (${problem}). Nothing has been deleted.`,
   kept: {
@@ -85,4 +87,4 @@ export const recordsWords = {
     title: 'What these records are for',
     text: 'For improving and planning the work; not for pay or discipline. This is no record of hours worked and no payroll. Nothing leaves the tablet unless somebody takes it out here.',
   },
-};
+});

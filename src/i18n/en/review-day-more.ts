@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of what stands behind the day: whether it was hard, its hours, and how its figures hang together. */
-export const reviewDayMore = {
+export const reviewDayMore = spoken('reviewDayMore', {
   fair: {
     title: 'Was it slow, or was it hard?',
     with: 'Beside',
@@ -144,4 +145,4 @@ export const reviewDayMore = {
     notATime: 'This is not a time: write it as 1:30.',
     note: 'A stoppage in which the machine worked on costs less output than it lasted.',
   },
-};
+});

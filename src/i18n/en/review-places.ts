@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** The places of Review, and what is said while its days are read. */
-export const reviewPlaces = {
+export const reviewPlaces = spoken('reviewPlaces', {
   title: 'What do you want to know?',
   names: {
     day: 'The day',
@@ -20,4 +21,4 @@ export const reviewPlaces = {
     toDo: 'To be done',
     signed: 'Signed',
   },
-};
+});

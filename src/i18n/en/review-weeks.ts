@@ -1,7 +1,9 @@
+import { spoken } from '../spoken';
+
 const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
 
 /** Words of the weeks. */
-export const reviewWeeks = {
+export const reviewWeeks = spoken('reviewWeeks', {
   figure: 'Follow',
   figures: {
     efficiency: 'Efficiency',
@@ -122,4 +124,4 @@ export const reviewWeeks = {
     looks: (count: number) => (count === 1 ? 'Looked at once' : `Looked at ${count} times`),
     look: (day: string, by: string, purpose: string) => `${day}, ${by}: ${purpose}`,
   },
-};
+});

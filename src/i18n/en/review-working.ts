@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words with which a figure of the Review screen explains itself. */
-export const reviewWorking = {
+export const reviewWorking = spoken('reviewWorking', {
   numbers: 'Numbers that went in',
   seconds: 'Net cycles in the order they were done, seconds:',
   count: {
@@ -73,4 +74,4 @@ export const reviewWorking = {
     put: (count: number, time: string) =>
       `${count} ${count === 1 ? 'stoppage' : 'stoppages'}, ${time} together`,
   },
-};
+});

@@ -1,8 +1,10 @@
+import { spoken } from '../spoken';
+
 const parts = (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`;
 const turns = (count: number) => `${count} ${count === 1 ? 'turn' : 'turns'}`;
 
 /** Words of the Review screen. */
-export const review = {
+export const review = spoken('review', {
   reading: 'Reading the days …',
   trouble: (problem: string) => `The days could not be read (${problem}). Nothing has been deleted.`,
   tryAgain: 'Try again',
@@ -163,4 +165,4 @@ export const review = {
   hours: (hours: number, minutes: number) =>
     hours > 0 ? `${hours}\u00a0h\u00a0${minutes}\u00a0min` : `${minutes}\u00a0min`,
   close: 'Close',
-};
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of what leaves the tablet from Review. */
-export const saveTablesWords = {
+export const saveTablesWords = spoken('saveTablesWords', {
   title: 'Out of the tablet',
   span: 'Which days',
   thisDay: (day: string) => day,
@@ -24,4 +25,4 @@ export const saveTablesWords = {
     'hours: planned and earned minutes; an hour in which nothing ended says nothing.',
     'first_pass_yield = good the first time ÷ done. lost_output: lost time less what machine or operator worked on.',
   ],
-};
+});

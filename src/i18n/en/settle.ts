@@ -1,7 +1,8 @@
 import { roundedClockFace } from '../rounded-clock-face';
+import { spoken } from '../spoken';
 
 /** Words of the questions that taps leave open, and of what was put right. */
-export const settle = {
+export const settle = spoken('settle', {
   slept: (ms: number) => `The tablet slept ${roundedClockFace(ms)}. Was it work?`,
   pageGone: (ms: number) => `Nothing was seen for ${roundedClockFace(ms)}. Was it work?`,
   work: 'Work',
@@ -98,4 +99,4 @@ export const settle = {
     byHand: (count: number) => `${count} counted by hand`,
     nothing: '–',
   },
-};
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the frame around every screen. */
-export const shell = {
+export const shell = spoken('shell', {
   name: 'Pacewright',
   screens: { pace: 'Pace', study: 'Study', cell: 'Cell', review: 'Review', shop: 'Shop', records: 'Records' },
   questions: {
@@ -20,4 +21,4 @@ export const shell = {
   memoryOnly: 'This browser keeps nothing: records are lost when the page closes',
   missing: 'This part of the app could not be loaded. Nothing has been deleted.',
   rescue: 'Save all records as a file, without the app',
-};
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the Shop screen. */
-export const shop = {
+export const shop = spoken('shop', {
   parts: {
     title: 'Parts',
     none: 'No part yet. Add the first one: a code is enough, a target can follow.',
@@ -88,4 +89,4 @@ export const shop = {
     missing: 'Every reason needs words. Nothing was changed.',
     twice: (name: string) => `Two reasons are called ${name}. Nothing was changed.`,
   },
-};
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of standard data: an element's time for parts of any size. */
-export const studyData = {
+export const studyData = spoken('studyData', {
   title: 'Standard data',
   none: 'No element was read on parts of several sizes yet. Say in the method what an element grows with, give the size of each part, and study parts of four sizes or more.',
   element: 'Element and what it grows with',
@@ -37,4 +38,4 @@ export const studyData = {
   source:
     'Least squares; intervals at 95 %: Montgomery, Peck and Vining, Introduction to Linear Regression Analysis, chapter 2. Lack of fit: Draper and Smith, Applied Regression Analysis, section 2.1.',
   hold: 'It holds for these conditions and this method only.',
-};
+});

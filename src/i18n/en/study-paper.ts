@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words for typing in a study that was timed on paper. */
-export const studyPaper = {
+export const studyPaper = spoken('studyPaper', {
   title: 'Type in a paper study',
   intro: 'Cycle by cycle, element by element, as it stands on the sheet. The method must be in the shop.',
   noMethod: 'No part has a method yet. Write one under New study first.',
@@ -35,4 +36,4 @@ export const studyPaper = {
   },
   source: 'typed from paper',
   notNumber: 'A time is a number, such as 0.45.',
-};
+});

@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the study summary sheet and of the time observation sheet. */
-export const studySheet = {
+export const studySheet = spoken('studySheet', {
   title: 'Study summary sheet',
   answer: {
     name: 'Standard time',
@@ -224,4 +225,4 @@ export const studySheet = {
   } as Record<string, { readonly letter: string; readonly words: string }>,
   /** For a cause in the engineer’s own words. */
   ownCause: { letter: 'o' },
-};
+});

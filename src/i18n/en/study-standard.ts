@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the analysis of studies, of standards, and of standard data. */
-export const studyStandard = {
+export const studyStandard = spoken('studyStandard', {
   title: (part: string) => `Standard of ${part}`,
   back: 'All studies',
   reading: 'Reading the studies …',
@@ -87,4 +88,4 @@ export const studyStandard = {
     sheet: 'To the standard of this part',
     paper: 'Type in a paper study',
   },
-};
+});

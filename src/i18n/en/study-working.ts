@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the workings: what a figure is, how it comes about, and where its form is from. */
-export const studyWorking = {
+export const studyWorking = spoken('studyWorking', {
   words: 'In words',
   symbols: 'Formula',
   numbers: 'Numbers, rounded here only',
@@ -153,4 +154,4 @@ export const studyWorking = {
     source: 'Groover, Work Systems, chapter 13.',
     nobody: 'There is no machine-controlled element, so nothing runs beside the operator.',
   },
-};
+});

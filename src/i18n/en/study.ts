@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of the engineer's screen. */
-export const study = {
+export const study = spoken('study', {
   classes: { repetitive: 'repetitive', occasional: 'occasional', foreign: 'foreign' },
   works: { manual: 'manual', machine: 'machine', walking: 'walking', attention: 'attention' },
   whileItRuns: 'while the machine runs',
@@ -245,4 +246,4 @@ export const study = {
     enough: 'Enough for ± 5 %.',
     cannotHelp: 'More cycles will not help: rate a second operator.',
   },
-};
+});

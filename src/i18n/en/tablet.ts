@@ -1,5 +1,6 @@
+import { spoken } from '../spoken';
 /** Words of what a tablet keeps for itself: how it looks, and how it answers. */
-export const tabletWords = {
+export const tabletWords = spoken('tabletWords', {
   title: 'This tablet',
   close: 'Close',
   light: 'Light',
@@ -23,4 +24,4 @@ export const tabletWords = {
   keepHow: 'The other screens then open with the supervisor’s PIN only.',
   keepNoPin: 'For this a supervisor’s PIN is needed. It is set in Shop.',
   kept: 'This tablet is kept on Pace.',
-} as const;
+});

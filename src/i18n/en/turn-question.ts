@@ -1,8 +1,9 @@
 import { clockFace } from '../format-duration';
 import { roundedClockFace } from '../rounded-clock-face';
+import { spoken } from '../spoken';
 
 /** Words of the questions beside the figures, and of those that take their place. */
-export const turnQuestion = {
+export const turnQuestion = spoken('turnQuestion', {
   outcomeTitle: (ms: number) => `Previous part, ${roundedClockFace(ms)}: how is it?`,
   undoTitle: (what: string, ms: number) => `Take back ${what}, ${clockFace(ms)} ago?`,
   undoYes: 'Take it back',
@@ -15,4 +16,4 @@ export const turnQuestion = {
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
-};
+});

@@ -1,8 +1,9 @@
 import { decimalMinutes } from '../format-duration';
 import { roundedClockFace } from '../rounded-clock-face';
+import { spoken } from '../spoken';
 
 /** Words of the screen before a turn: who, which part, and what anyone should know first. */
-export const turnSetup = {
+export const turnSetup = spoken('turnSetup', {
   startTitle: 'Start a turn',
   who: 'Who is at the station?',
   whoHint: 'A code or initials. No full name is needed.',
@@ -49,4 +50,4 @@ export const turnSetup = {
     'Local rules and licensed practice come before anything shown here.',
     'No target depends on going without rest, water or the toilet. Stop needs no reason.',
   ],
-} as const;
+});
