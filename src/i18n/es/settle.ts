@@ -1,0 +1,107 @@
+import type { settle as english } from '../en/settle';
+import { roundedClockFace } from '../rounded-clock-face';
+
+/** Words of the questions that taps leave open, and of what was put right. */
+export const settle: typeof english = {
+  slept: (ms) => `La tableta estuvo en reposo ${roundedClockFace(ms)}. ¿Era trabajo?`,
+  pageGone: (ms) => `No se vio nada durante ${roundedClockFace(ms)}. ¿Era trabajo?`,
+  work: 'Trabajo',
+  chooseWhy: 'Elegir motivo',
+  secondTap: (ms) => `Segundo toque a los ${roundedClockFace(ms)}. ¿También una pieza?`,
+  secondIsPart: 'Una pieza',
+  secondIsNone: 'Ninguna pieza',
+  longOne: (ms, eachMs, count) =>
+    `Un ciclo largo, ${roundedClockFace(ms)}. ¿${count === 2 ? 'Dos' : count} piezas de ${roundedClockFace(eachMs)}?`,
+  longIs: {
+    'two-parts': (together) => (together === 1 ? 'Dos piezas' : `${2 * together} piezas`),
+    'one-part': (together) => (together === 1 ? 'Una pieza' : `${together} piezas`),
+  },
+  beforeChange: (ms, to) => `${roundedClockFace(ms)} antes del cambio a ${to}. ¿Qué fue?`,
+  beforeIs: {
+    'set-up': () => 'Preparación',
+    'next-part': (_from, to) => `Trabajo en ${to}`,
+    'part-before': (from) => `Otra pieza ${from}`,
+    'left-out': () => 'Dejar fuera',
+  },
+  otherPart: (count, code, target) =>
+    `${count} piezas encajan con ${code} (objetivo ${target}). ¿Qué es lo correcto?`,
+  countsMeanwhile: (code) => `Hasta entonces cuentan como ${code}.`,
+  itIs: (code) => `Es ${code}`,
+  asChosen: (code) => `${code} es correcto`,
+  breakIn: (ms) => `En esta pieza cae una pausa prevista de ${roundedClockFace(ms)}. ¿Se hizo?`,
+  breakTaken: 'Sí, pausa',
+  breakWorked: 'No, se trabajó',
+  stillPerson: (ms, person) =>
+    `Ausencia de ${roundedClockFace(ms)}. ¿Seguía ${person} después? Las piezas cuentan en todo caso.`,
+  stillAfterShift: (person) =>
+    `El turno ha terminado. ¿Seguía ${person} después? Las piezas cuentan en todo caso.`,
+  yes: 'Sí',
+  someoneElse: 'Otra persona',
+  saidAtStation: 'dicho en el puesto',
+
+  notes: 'Lo que se dijo en el puesto',
+  noteOf: (from, to) => `De ${from} a ${to}:`,
+
+  title: 'Por aclarar',
+  note: 'No es obligatorio responder. Mientras nadie lo haga, un tiempo que puede ser erróneo no entra en ninguna media.',
+  none: 'No hay nada abierto en este día.',
+  label: (at, part) => `${at} · ${part}`,
+  labelWithPerson: (at, part, person) => `${at} · ${part} · ${person}`,
+  answersAs: (code) => `Las respuestas van con el código ${code}.`,
+  anotherCode: 'Otro código',
+  showMore: (count) => `Ver ${count} más`,
+  yourCode: 'Código propio',
+  reason: 'Motivo',
+  whoHint: 'El código propio va con la respuesta. Se pide una sola vez.',
+  whoAndWhyHint: 'Se piden el código propio y un motivo.',
+  whyHint: 'Se pide un motivo.',
+  reasons: [
+    'Se eligió mal la pieza',
+    'Se eligió mal la persona',
+    'Lo dijo la persona del puesto',
+    'Anotado en papel',
+  ],
+  rightCode: 'Código de la persona que era',
+  answerWith: (answer) => `Responder: ${answer}`,
+  putRight: 'Corregir',
+  cancel: 'Cancelar',
+  open: 'Aún abierto',
+
+  column: {
+    of: 'De',
+    when: 'Corregido',
+    who: 'Quién',
+    what: 'Qué',
+    why: 'Por qué',
+    before: 'Antes',
+    after: 'Después',
+  },
+  kinds: {
+    'gap-explained': 'Hueco aclarado',
+    'change-explained': 'Tiempo antes de un cambio',
+    'tap-counted': 'Segundo toque contado',
+    'tap-left-out': 'Segundo toque descartado',
+    'break-answered': 'Pausa aclarada',
+    'cycle-judged': 'Piezas de un toque',
+    'part-confirmed': 'Pieza confirmada',
+    'person-confirmed': 'Persona confirmada',
+    'part-recoded': 'Pieza cambiada',
+    'person-corrected': 'Persona cambiada',
+    'time-reclassified': 'Tiempo asignado a otra cosa',
+    'part-set-aside': 'Pieza apartada',
+    'part-taken-back': 'Pieza incluida de nuevo',
+    'parts-counted': 'Recuento anotado',
+    'turn-started': 'Periodo anotado después',
+    'turn-withdrawn': 'Periodo anotado y retirado',
+  },
+  states: {
+    count: (done, counted) =>
+      `${done} ${done === 1 ? 'terminada' : 'terminadas'}, ${counted === 1 ? 'cuenta' : 'cuentan'} ${counted}`,
+    span: (category, time) => `${category} ${time}`,
+    person: 'una persona',
+    another: 'otra',
+    same: 'sigue igual',
+    byHand: (count) => `${count} ${count === 1 ? 'contada' : 'contadas'} a mano`,
+    nothing: '–',
+  },
+};
