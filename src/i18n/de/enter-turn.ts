@@ -1,0 +1,52 @@
+import type { enterTurn as english } from '../en/enter-turn';
+import { formatNumber } from '../format-number';
+
+const parts = (count: number) => `${count} ${count === 1 ? 'Teil' : 'Teile'}`;
+/** As it stands after "von". */
+const ofParts = (count: number) => `${count} ${count === 1 ? 'Teil' : 'Teilen'}`;
+const were = (count: number) => (count === 1 ? 'wurde' : 'wurden');
+
+/** Words of a turn that is written down afterwards, and of how far a day's taps can be trusted. */
+export const enterTurn: typeof english = {
+  title: 'Einsatz nachtragen, den niemand angetippt hat',
+  open: 'Einsatz nachtragen',
+  note: 'Seine Teile und seine Zeit zählen. Die Zeit eines einzelnen Teils ist nicht bekannt; darum geht keine in einen Mittelwert oder eine Studie ein.',
+  person: 'Wessen Einsatz?',
+  day: 'Tag',
+  from: 'Von',
+  to: 'Bis',
+  part: (place) => `Teil ${place}`,
+  done: (place) => `Fertig, Teil ${place}`,
+  rework: (place) => `davon nachgearbeitet, Teil ${place}`,
+  scrap: (place) => `davon Ausschuss, Teil ${place}`,
+  short: { part: 'Teil', done: 'Fertig', rework: 'Nachgearbeitet', scrap: 'Ausschuss' },
+  addPart: 'Weiteres Teil',
+  stopped: (reason) => `Minuten Stillstand: ${reason}`,
+  stoppedTitle: 'Minuten Stillstand, soweit bekannt',
+  enter: 'Nachtragen',
+  next: 'Weiter',
+  cancel: 'Abbrechen',
+  entered: 'Der Einsatz ist eingetragen und als nachgetragen gekennzeichnet.',
+  beside: (from, to) =>
+    `Von ${from} bis ${to} ist schon ein anderer Einsatz aufgezeichnet. Weiter, wenn dieser daneben lief.`,
+  faults: {
+    inTheWay: (code, from, to) =>
+      `${code} hat schon einen Einsatz von ${from} bis ${to}, und niemand ist in zweien zugleich. Nichts wurde geändert.`,
+    person: 'Ein Kürzel fehlt. Nichts wurde geändert.',
+    times:
+      'Der Tag und beide Zeiten sind nötig; der Einsatz muss vorbei und darf höchstens einen Tag lang sein. Nichts wurde geändert.',
+    parts:
+      'Mindestens ein Teil, in ganzen Zahlen, und nicht mehr nachgearbeitet und Ausschuss als fertig. Nichts wurde geändert.',
+    stops:
+      'Minuten Stillstand sind ganze Zahlen und zusammen nicht mehr, als der Einsatz lang ist. Nichts wurde geändert.',
+  },
+
+  trust: 'Wie weit das Tippen reicht',
+  capture: (tapped, counted, share) =>
+    `${parts(tapped)} angetippt von ${counted} von Hand gezählten: ${formatNumber(share * 100)} %.`,
+  partial: 'Unvollständig: die Mittelwerte gelten nur für einen Teil der Arbeit.',
+  enteredShare: (entered, done) =>
+    `${entered} von ${ofParts(done)} ${were(entered)} nachgetragen und ${entered === 1 ? 'steht' : 'stehen'} in keinem Mittelwert.`,
+  learning: (count) => `${parts(count)} beim Anlernen gefertigt und in keinem Mittelwert.`,
+  shared: (count) => `${parts(count)} zu zweit gefertigt und in keinen Zahlen einer einzelnen Person.`,
+};

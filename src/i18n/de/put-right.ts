@@ -1,0 +1,56 @@
+import type { putRight as english } from '../en/put-right';
+import { roundedClockFace } from '../rounded-clock-face';
+
+/** What is acted on, as it begins a button. */
+const them = (count: number) => (count === 1 ? 'Teil' : `${count} Teile`);
+
+/** Words of what a person puts right without being asked. */
+export const putRight: typeof english = {
+  title: 'Etwas anderes berichtigen',
+  note: 'Nichts wird gelöscht: was aufgezeichnet wurde, bleibt; daneben steht, was berichtigt wurde, von wem und warum.',
+  turn: 'Welcher Einsatz?',
+  /** Whose turn it was is not shown. */
+  turnLine: (from, parts) => `${from}, ${parts} ${parts === 1 ? 'Teil' : 'Teile'}`,
+
+  whats: {
+    parts: 'Teile',
+    person: 'Person',
+    time: 'Eine Zeitspanne',
+    count: 'Stückzahl neben dem Tippen',
+    away: 'Diesen Einsatz zurückziehen',
+  },
+  fromPart: 'Von Teil',
+  toPart: 'bis Teil',
+  partLine: (at, code, ms) => `${at} · ${code} · ${roundedClockFace(ms)}`,
+  howMany: (count) => (count === 1 ? 'Dieses Teil:' : `Diese ${count} Teile:`),
+  mark: (count, as) => `${them(count)} kennzeichnen: ${as}`,
+  good: 'Gut',
+  rework: 'Nachgearbeitet',
+  scrap: 'Ausschuss',
+  wasTwo: 'Es waren zwei Teile',
+  setAside: 'Nicht in Mittelwerte',
+  setAsideAll: (count) => `${them(count)} aus den Mittelwerten lassen`,
+  takeBack: 'Wieder in Mittelwerte',
+  takeBackAll: (count) => `${them(count)} wieder in die Mittelwerte nehmen`,
+  changeTo: (code) => `In ${code} ändern`,
+  changeAll: (count, code) => `${them(count)} in ${code} ändern`,
+  putAs: (from, to, what) => `${from} bis ${to} zuordnen: ${what}`,
+  giveTo: (from, to, code) => `${from} bis ${to} zuordnen: ${code}`,
+  onRecord: (code) => `${code} ✓ eingetragen`,
+  awayNote:
+    'Der Einsatz und seine Teile zählen nicht mehr. Im Protokoll bleibt er, auch wer ihn nachtrug und wer ihn zurückzog.',
+  taken: 'Der Einsatz ist zurückgezogen.',
+
+  from: 'Von',
+  to: 'Bis',
+  was: 'Es war …',
+  work: 'Arbeit an Teilen',
+  whose: 'Wer war in dieser Zeit da?',
+  missing: 'Beide Zeiten angeben, nacheinander und innerhalb des Einsatzes. Nichts wurde geändert.',
+  counted: 'Von Hand gezählte Teile',
+  keepCount: 'Stückzahl sichern',
+  countNote: (tapped) =>
+    `${tapped} ${tapped === 1 ? 'wurde' : 'wurden'} angetippt. Die Stückzahl steht daneben und erzeugt kein Teil: fehlt ein Tippen, unter „Teile“ angeben, welches zwei waren.`,
+  countKept: 'Die Stückzahl steht jetzt neben dem Tippen.',
+  said: 'Es ist berichtigt.',
+};

@@ -1,0 +1,52 @@
+import type { enterTurn as english } from '../en/enter-turn';
+import { formatNumber } from '../format-number';
+
+const parts = (count: number) => `${count} ${count === 1 ? 'pieza' : 'piezas'}`;
+/** A participle or adjective beside that many parts. */
+const so = (count: number, word: string) => (count === 1 ? word : `${word}s`);
+
+/** Words of a turn that is written down afterwards, and of how far a day's taps can be trusted. */
+export const enterTurn: typeof english = {
+  title: 'Anotar un periodo que nadie tocó',
+  open: 'Anotar un periodo',
+  note: 'Sus piezas y su tiempo cuentan. No se conoce el tiempo de ninguna pieza suelta; por eso ninguno entra en una media ni en un estudio.',
+  person: '¿De quién es el periodo?',
+  day: 'Día',
+  from: 'Desde',
+  to: 'Hasta',
+  part: (place) => `Pieza ${place}`,
+  done: (place) => `Terminadas, pieza ${place}`,
+  rework: (place) => `de ellas retrabajadas, pieza ${place}`,
+  scrap: (place) => `de ellas desecho, pieza ${place}`,
+  short: { part: 'Pieza', done: 'Terminadas', rework: 'Retrabajadas', scrap: 'Desecho' },
+  addPart: 'Otra pieza',
+  stopped: (reason) => `Minutos de parada: ${reason}`,
+  stoppedTitle: 'Minutos de parada, si se conocen',
+  enter: 'Anotarlo',
+  next: 'Siguiente',
+  cancel: 'Cancelar',
+  entered: 'El periodo está anotado y marcado como anotado después.',
+  beside: (from, to) =>
+    `Ya hay otro periodo registrado de ${from} a ${to}. Seguir si este se trabajó al mismo tiempo.`,
+  faults: {
+    inTheWay: (code, from, to) =>
+      `${code} ya tiene un periodo de ${from} a ${to}, y nadie está en dos a la vez. No se ha cambiado nada.`,
+    person: 'Falta un código. No se ha cambiado nada.',
+    times:
+      'Hacen falta el día y las dos horas; el periodo debe haber terminado y durar un día como mucho. No se ha cambiado nada.',
+    parts:
+      'Al menos una pieza, en números enteros, y no más retrabajadas y desechadas que terminadas. No se ha cambiado nada.',
+    stops:
+      'Los minutos de parada son números enteros y no suman más de lo que dura el periodo. No se ha cambiado nada.',
+  },
+
+  trust: 'Hasta dónde llegan los toques',
+  capture: (tapped, counted, share) =>
+    `${parts(tapped)} con toque de ${counted} ${so(counted, 'contada')} a mano: ${formatNumber(share * 100)} %.`,
+  partial: 'Incompleto: las medias hablan solo de una parte del trabajo.',
+  enteredShare: (entered, done) =>
+    `${entered} de ${parts(done)} ${entered === 1 ? 'se anotó después y no entra' : 'se anotaron después y no entran'} en ninguna media.`,
+  learning: (count) => `${parts(count)} ${so(count, 'hecha')} durante el aprendizaje y en ninguna media.`,
+  shared: (count) =>
+    `${parts(count)} ${so(count, 'hecha')} entre dos personas y en las cifras propias de ninguna.`,
+};
