@@ -1,0 +1,152 @@
+import type { copiesWords as english } from '../en/copies';
+import { formatNumber } from '../format-number';
+
+const counted = (count: number, one: string, more: string) =>
+  `${formatNumber(count)} ${count === 1 ? one : more}`;
+const records = (count: number) => counted(count, 'Eintrag', 'Einträge');
+/** As it stands after "von". */
+const ofRecords = (count: number) => counted(count, 'Eintrag', 'Einträgen');
+const breaks = (count: number) => counted(count, 'Bruchstelle', 'Bruchstellen');
+
+/** Words about copies outside the tablet, restoring them, snapshots, and the check of all records. */
+export const copiesWords: typeof english = {
+  records,
+  inDemo:
+    'Die Beispielwerkstatt ist erfunden: sie braucht keine Sicherung, und keine eigene Sicherung wird in sie eingelesen.',
+  keep: {
+    title: 'Sicherung außerhalb aufbewahren',
+    text: 'Ein verlorenes oder kaputtes Tablet nimmt seine Einträge mit. Nur eine Sicherung an einem anderen Ort übersteht das.',
+    age: (age) => `Letzte Sicherung: ${age}.`,
+    none: 'Noch keine Sicherung gemacht.',
+    since: (count) =>
+      count === 0
+        ? 'Sie enthält alles.'
+        : `${records(count)} seither ${count === 1 ? 'fehlt' : 'fehlen'} darin.`,
+    notYet: (count) => `${records(count)} ${count === 1 ? 'liegt' : 'liegen'} nur auf diesem Tablet.`,
+    how: {
+      folder: 'Sie wurde in den Ordner geschrieben und zurückgelesen.',
+      shared: 'Sie wurde an das Teilen-Menü übergeben.',
+      downloaded: 'Sie wurde zum Herunterladen angeboten; ob sie behalten wurde, sagt der Browser nicht.',
+    },
+    make: 'Sicherung machen',
+    making: 'Sicherung wird geschrieben und zurückgelesen …',
+    lock: 'Mit einer Passphrase verschließen',
+    lockNote:
+      'Ohne sie kann jeder die Datei lesen, der sie bekommt. Mit ihr öffnet nur die Passphrase die Datei: aufschreiben, denn niemand kann sie wiederherstellen, auch wir nicht.',
+    phrase: 'Passphrase',
+    again: 'Noch einmal dieselbe',
+    phraseShort: 'Eine Passphrase braucht mindestens acht Zeichen. Drei oder vier Wörter sind besser.',
+    phraseDiffers: 'Die beiden Passphrasen sind verschieden.',
+    noCryptography:
+      'Dieser Browser kann hier keine Datei verschließen; die App unter einer https-Adresse öffnen.',
+    ready: (name, count, size) => `${name}: ${records(count)}, ${size}, zurückgelesen und heil.`,
+    unsaved: (count) =>
+      ` ${counted(count, 'noch nicht gesicherter Eintrag fehlt', 'noch nicht gesicherte Einträge fehlen')} darin.`,
+    withBreaks: (count) => ` Das Protokoll hat ${breaks(count)}; alles Lesbare ist in der Sicherung.`,
+    share: 'Teilen …',
+    download: 'Herunterladen',
+    cancel: 'Abbrechen',
+    close: 'Schließen',
+    outcome: {
+      shared: (name) => `An das Teilen-Menü übergeben: ${name}. Nachsehen, ob sie angekommen ist.`,
+      refused: (name) => `Das System nahm ${name} nicht an. Stattdessen herunterladen.`,
+      cancelled: (name) => `${name} wurde nicht geteilt.`,
+    },
+    downloaded: (name) =>
+      `Zum Herunterladen angeboten: ${name}. Nachsehen, ob sie da ist, dann vom Tablet wegbringen.`,
+    notVerified: (sentence) =>
+      `Keine Sicherung gemacht: was geschrieben wurde, lässt sich nicht zurücklesen. ${sentence}`,
+    notWritten: (problem) => `Keine Sicherung gemacht (${problem}). Die Einträge sind, wie sie waren.`,
+  },
+  folder: {
+    title: 'Ein Ordner für Sicherungen',
+    text: 'Ein Netzlaufwerk oder eine Speicherkarte. Nach jedem beendeten Einsatz und jeder beendeten Studie wird dort von selbst gesichert, eine Datei je Tag. Diese Sicherungen sind nicht verschlossen: wer den Ordner lesen kann, kann sie lesen. Verschlossene von Hand machen.',
+    choose: 'Ordner wählen …',
+    other: 'Anderen wählen …',
+    chosen: (name) => `Sicherungen gehen in den Ordner „${name}“.`,
+    asks: (name) => `Der Browser will erneut gefragt werden, bevor er in „${name}“ schreibt.`,
+    ask: 'Erlauben',
+    now: 'Jetzt dort sichern',
+    forget: 'Keinen Ordner nutzen',
+    forgotten: 'Es wird kein Ordner mehr genutzt. Was darin liegt, bleibt.',
+    done: (name, count) => `${name}: ${records(count)}, zurückgelesen und heil.`,
+    collapsed: (count, before) =>
+      `Nichts wurde geschrieben: das Protokoll enthält ${records(count)}, die heutige Sicherung dort ${formatNumber(before)}. Sie blieb, wie sie war.`,
+    noFolder: 'Kein Ordner gewählt.',
+    failed: (problem) => `Der Ordner konnte nicht genutzt werden (${problem}).`,
+  },
+  missing: {
+    text: (count) =>
+      `${counted(count, 'Eintrag, der auf diesem Tablet war, ist', 'Einträge, die auf diesem Tablet waren, sind')} weg. Eine Sicherung übernehmen: die vollste auf diesem Tablet steht unten zur Ansicht, falls es eine gibt. Eine von außerhalb kann voller sein.`,
+    leave: 'So lassen',
+  },
+  restore: {
+    title: 'Sicherung zurückspielen',
+    text: 'Ergänzt, was diesem Tablet fehlt, und ändert nichts Vorhandenes. Dieselbe Sicherung zweimal ist wie einmal. Auch Sicherungen anderer Tablets lassen sich ergänzen.',
+    choose: 'Sicherung wählen …',
+    reading: 'Sicherung wird gelesen und verglichen …',
+    refused: (sentence) => `${sentence} Nichts wurde geändert.`,
+    unreadable: (problem) =>
+      `Die Einträge auf diesem Tablet ließen sich zum Vergleich nicht lesen (${problem}). Nichts wurde geändert.`,
+    locked: 'Diese Sicherung ist verschlossen. Ihre Passphrase eingeben.',
+    open: 'Öffnen',
+    rows: {
+      made: 'Gemacht',
+      holds: 'Enthält',
+      added: 'Hier neu',
+      there: 'Schon hier',
+      clashes: 'Widersprüche',
+      breaks: 'Bruchstellen darin',
+    },
+    made: (day, device, release) => `${day} auf ${device}, Version ${release}`,
+    tablets: (names) => `von ${names}`,
+    clash: (device, sequence) => `Eintrag ${sequence} von ${device}`,
+    clashText: (count, places) =>
+      `${records(count)} mit anderem Inhalt unter derselben Nummer, zuerst: ${places}. Nichts kann übernommen werden: was davon stimmt, kann kein Programm sagen.`,
+    none: 'keine',
+    breaks: (count) => `${breaks(count)} hatte das Protokoll, als die Sicherung gemacht wurde`,
+    take: 'Übernehmen',
+    leave: 'Lassen',
+    nothingNew: 'Alles in dieser Sicherung ist schon hier.',
+    busy: 'Gerade läuft eine Zeitmessung. Zuerst den Einsatz oder die Studie beenden; nichts wurde geändert.',
+    taking: 'Einträge werden übernommen …',
+    done: (count) => `${records(count)} übernommen. Alles, was hier war, ist, wie es war.`,
+    cutShort: (written, of, problem) =>
+      `Der Speicher verweigerte nach ${formatNumber(written)} von ${ofRecords(of)} (${problem}). Diese sind heil; für den Rest noch einmal zurückspielen.`,
+  },
+  overlaps: {
+    title: 'Zwei Tablets, eine Person, dieselbe Zeit',
+    text: 'Einer der beiden Einsätze gehört vielleicht jemand anderem. Im Rückblick diesen Tag öffnen und die Person berichtigen; beide Einsätze bleiben, wie sie aufgezeichnet sind.',
+    line: (person, minutes, first, second) =>
+      `${person}: ${minutes} min in beiden, auf ${first} und auf ${second}`,
+    review: 'Rückblick öffnen',
+    unknown: 'Ob sich Einsätze zweier Tablets überschneiden, ließ sich nicht lesen.',
+  },
+  snapshots: {
+    title: 'Tägliche Sicherung auf diesem Tablet',
+    text: 'Einmal am Tag, wenn nichts gemessen wird, und jedes Mal zurückgelesen; die letzten acht bleiben. Sie hilft bei beschädigtem Protokoll. Das Löschen der Browserdaten übersteht sie nicht.',
+    none: 'Noch keine.',
+    impossible: 'Dieser Browser kann keine behalten. Umso wichtiger sind Sicherungen außerhalb.',
+    line: records,
+    look: 'Ansehen',
+    lookAt: (day) => `Ansehen: die Sicherung vom ${day}`,
+    collapsed: (now, before, day) =>
+      `Das Protokoll enthält ${records(now)}, die Sicherung vom ${day} ${formatNumber(before)}. Einträge gingen verloren: diese Sicherung ansehen und übernehmen. Bis dahin wird keine ältere aufgegeben.`,
+    failed: (problem) => `Die heutige konnte nicht gemacht werden (${problem}).`,
+  },
+  check: {
+    title: 'Alle Einträge prüfen',
+    text: 'Folgt der Kette der Prüfsummen vom ersten Eintrag bis zum letzten. Das findet Schäden, keine Täuschung.',
+    go: 'Alle Einträge prüfen',
+    going: (done) => `${formatNumber(done)} Einträge verfolgt …`,
+    sound: (count, tablets) =>
+      `${records(count)} von ${counted(tablets, 'Tablet', 'Tablets')}: alle folgen ohne Bruch aufeinander.`,
+    broken: (count, broken) =>
+      `${records(count)} verfolgt; ${breaks(broken)}. Alles Lesbare lässt sich weiter sichern und ausgeben.`,
+    missing: (device, sequence) => `Eintrag ${sequence} von ${device} fehlt.`,
+    changed: (device, sequence) => `Eintrag ${sequence} von ${device} ist nicht, was geschrieben wurde.`,
+    more: (count) => `und ${formatNumber(count)} weitere`,
+    recent: 'Unter den neuesten Einträgen:',
+    failed: (problem) => `Die Prüfung wurde nicht fertig (${problem}). Nichts wurde gelöscht.`,
+  },
+};
