@@ -8,7 +8,7 @@ interface Modules {
 }
 
 /** Where the app begins, and where the parts begin that come after the first screen. */
-const first = [/src\/main\.tsx$/, /src\/screens\/pace\/pace-screen\.tsx$/];
+const main = /src\/main\.tsx$/;
 const later: readonly (readonly [place: string, root: RegExp])[] = [
   ['study', /src\/screens\/study\/study-screen\.tsx$/],
   ['review', /src\/screens\/review\/review-screen\.tsx$/],
@@ -20,9 +20,9 @@ const later: readonly (readonly [place: string, root: RegExp])[] = [
 ];
 
 /**
- * One script for each place of the app, one for what several of them use, and one for what Pace brings after its
- * first tap. Left to itself the bundler makes a hundred and more, and a small file hardly compresses: together they
- * were a seventh larger. What the first screen needs is left to the bundler.
+ * One script for each place of the app, one for what several of them use, one for the first screen, and one for what
+ * Pace brings after its first tap. Left to itself the bundler makes a hundred and more, and a small file hardly
+ * compresses: together they were a seventh larger, and the first tap of the day waited for each of them.
  */
 export function modulesByPlace(): { plugin: Plugin; placeOf(id: string): string | null } {
   let places = new Map<string, string>();
@@ -41,7 +41,7 @@ export function modulesByPlace(): { plugin: Plugin; placeOf(id: string): string 
 function findPlaces(modules: Modules): Map<string, string> {
   const ids = [...modules.getModuleIds()];
   const named = (root: RegExp) => ids.filter((id) => root.test(id));
-  const atOnce = reach(modules, first.flatMap(named), new Set(), false);
+  const atOnce = reach(modules, named(main), new Set(), false);
   const reached = later.map(([place, root]) => [place, reach(modules, named(root), atOnce, true)] as const);
   const roots = new Set(later.flatMap(([, root]) => named(root)));
   const fromFirst = [...atOnce].flatMap((id) => modules.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
@@ -53,6 +53,8 @@ function findPlaces(modules: Modules): Map<string, string> {
   const places = new Map<string, string>();
   for (const id of ids) {
     if (id.endsWith('.css')) continue;
+    // The page names main itself, which has to stay a file of its own.
+    if (atOnce.has(id) && !main.test(id)) places.set(id, 'first');
     const [place, ...others] = all.filter(([, found]) => found.has(id)).map(([name]) => name);
     if (place) places.set(id, others.length > 0 ? 'common' : place);
   }

@@ -28,7 +28,6 @@ export function sizes(dist) {
     for (const other of chunk.imports ?? []) need(other);
   };
   need('index.html');
-  need('screens/pace/pace-screen.tsx');
   const sum = (list) => list.reduce((total, file) => total + compressed(file), 0);
   return {
     paceScreen: sum([...needed]),

@@ -100,16 +100,6 @@ function contentSecurityPolicy(): Plugin {
   };
 }
 
-const sharedModules = new RegExp(
-  `src/(${[
-    'i18n/(format-duration|format-number|rounded-clock-face|en/pace)',
-    'domain/(records/local-iso|turn/(earned-time|own-of-turn|pace))',
-    'statistics/(compensated-sum|observed-mean)',
-    'screens/(timing-button|use-now|use-screen-awake)',
-    'screens/pace/(part-title|position-text|ticking-clock|time-of-day)',
-  ].join('|')})\\.tsx?$`,
-);
-
 const byPlace = modulesByPlace();
 
 export default defineConfig({
@@ -127,10 +117,8 @@ export default defineConfig({
       polyfill: false,
       // Names of files do not compress, and every script is on the tablet after the first visit: only the first
       // screen's own are fetched ahead. Styles are named in any case, or a part would show without them.
-      resolveDependencies: (file, others, { hostType }) =>
-        hostType === 'html' || file.includes('pace-screen')
-          ? others
-          : others.filter((other) => other.endsWith('.css')),
+      resolveDependencies: (_file, others, { hostType }) =>
+        hostType === 'html' ? others : others.filter((other) => other.endsWith('.css')),
     },
     // Tells the size check which files a screen needs; not part of what is kept offline.
     manifest: true,
@@ -138,11 +126,7 @@ export default defineConfig({
       output: {
         codeSplitting: {
           includeDependenciesRecursively: false,
-          // Small and needed by every screen: one file instead of seven that hardly compress.
-          groups: [
-            { name: 'shared', test: sharedModules },
-            { name: byPlace.placeOf, debugName: 'place' },
-          ],
+          groups: [{ name: byPlace.placeOf, debugName: 'place' }],
         },
       },
     },

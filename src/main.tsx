@@ -14,6 +14,7 @@ import { randomName } from './device/random-name';
 import { screenWakeLock } from './device/screen-wake-lock';
 import { takeWriterLock } from './device/writer-lock';
 import { type App, AppContext } from './screens/app';
+import { PaceScreen } from './screens/pace/pace-screen';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { tabletPreferences } from './screens/tablet/tablet-preferences';
@@ -26,6 +27,8 @@ import { TwoShelfRecordLog } from './storage/two-shelf-record-log';
 const SLOW_MS = 1_000;
 /** The first taps come before the upkeep. */
 const UPKEEP_AFTER_MS = 3_000;
+/** Whoever opens the app in mid-part has tapped by then: nothing else is read before. */
+const AFTER_FIRST_TAP_MS = 500;
 
 const root = document.querySelector('#app')!;
 const route = signal(parseRoute(location.hash));
@@ -54,7 +57,7 @@ interface OpenedLog {
 }
 
 const loaders: ScreenLoaders = {
-  pace: async () => (await import('./screens/pace/pace-screen')).PaceScreen,
+  pace: async () => PaceScreen,
   study: async () => (await import('./screens/study/study-screen')).StudyScreen,
   cell: async () => (await import('./screens/cell/cell-screen')).CellScreen,
   review: async () => (await import('./screens/review/review-screen')).ReviewScreen,
@@ -83,14 +86,16 @@ async function openLog(isWriter: boolean): Promise<OpenedLog> {
   if (isDemo) return { log: await (await otherLogs()).openDemoLog(), copies: 1 };
   if (isGoingOn) return { log: (await otherLogs()).unopenedLog(), copies: 1 };
   if (isWithoutStorage()) return { log: (await otherLogs()).memoryLog(), copies: 0 };
-  const journal = isWriter ? await openJournal(OWN_JOURNAL).catch(() => null) : null;
-  const device = () => journal?.ownEnd?.device ?? randomName('tablet');
+  // Both at once: the first tap waits for the slower one, not for their sum.
+  const opened = isWriter ? openJournal(OWN_JOURNAL).catch(() => null) : null;
+  const device = async () => (await opened)?.ownEnd?.device ?? randomName('tablet');
   const database = await IndexedDbRecordLog.open(OWN_DATABASE, device, {
     heldUp() {
       isHeldUp.value = true;
     },
     mayLetGo: () => !inHand?.busy,
   });
+  const journal = await opened;
   if (!journal) return { log: database, copies: 1 };
   const { log } = await TwoShelfRecordLog.open(database, journal);
   return { log, copies: 2 };
@@ -267,9 +272,10 @@ onPageReturn(() => inHand?.log.wake());
 document.documentElement.dataset.release = __RELEASE__;
 open();
 
-import('./device/measured-step').then(({ measuredStepMs }) => {
+setTimeout(async () => {
+  const { measuredStepMs } = await import('./device/measured-step');
   clockStepMs = measuredStepMs();
-});
+}, AFTER_FIRST_TAP_MS);
 
 async function lookForUpdates(): Promise<void> {
   const updating = await import('./updating');
@@ -281,5 +287,5 @@ async function lookForUpdates(): Promise<void> {
   );
 }
 
-// The records come first: what keeps the app offline is fetched beside them, not before.
-if (import.meta.env.PROD && 'serviceWorker' in navigator) lookForUpdates();
+// The records come first: what keeps the app offline is fetched after them.
+if (import.meta.env.PROD && 'serviceWorker' in navigator) setTimeout(lookForUpdates, AFTER_FIRST_TAP_MS);

@@ -47,19 +47,24 @@ export class IndexedDbRecordLog implements RecordLog {
   /** @param newDevice names this tablet when the database does not know it yet */
   static async open(
     name: string,
-    newDevice: () => string,
+    newDevice: () => string | Promise<string>,
     holder: LogHolder = {},
   ): Promise<IndexedDbRecordLog> {
     const log = new IndexedDbRecordLog(name, holder);
-    log.ownDevice = await log.use(async (database) => {
-      const known = await database.get('tablet', 'device');
-      if (known !== undefined) return known;
-      const device = newDevice();
-      const transaction = database.transaction('tablet', 'readwrite', { durability: 'strict' });
-      await Promise.all([transaction.store.add(device, 'device'), transaction.done]);
-      return device;
-    });
+    const known = await log.use((database) => database.get('tablet', 'device'));
+    log.ownDevice = known ?? (await log.nameTablet(await newDevice()));
     return log;
+  }
+
+  /** The name that is kept: another tab may have given one in the meantime. */
+  private nameTablet(device: string): Promise<string> {
+    return this.use(async (database) => {
+      const transaction = database.transaction('tablet', 'readwrite', { durability: 'strict' });
+      const known = await transaction.store.get('device');
+      if (known === undefined) transaction.store.put(device, 'device');
+      await transaction.done;
+      return known ?? device;
+    });
   }
 
   get device(): string {
