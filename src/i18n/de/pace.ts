@@ -1,0 +1,73 @@
+import type { pace as english } from '../en/pace';
+import { clockFace } from '../format-duration';
+import { formatNumber } from '../format-number';
+import { roundedClockFace } from '../rounded-clock-face';
+
+/** Words of the operator's screen. */
+export const pace: typeof english = {
+  turnHeading: (person, part) => `${person} · ${part}`,
+  partDone: (together) => (together === 1 ? 'Teil fertig' : `${together} Teile fertig`),
+  beginPart: 'Teil starten',
+  beginHint: 'Antippen, sobald die Hände am Teil sind',
+  elementOf: (place, count) => `endet hier · ${place} von ${count}`,
+  goOn: 'Weiter',
+  stop: 'Stopp',
+  stoppedState: 'Gestoppt',
+  lastPart: (ms) => `Voriges Teil ${roundedClockFace(ms)}`,
+  secondTapNote: 'Zweimal getippt, bisher einmal gezählt',
+  tapHint: 'Je Teil einmal tippen, immer im selben Moment',
+  goOnHint: 'Mit diesem Tippen geht die Arbeit weiter',
+  thisPart: 'Dieses Teil',
+  stopClock: 'Stillstand seit',
+  reworking: 'Nacharbeit seit',
+  partSoFar: (ms) => `Dieses Teil bisher ${clockFace(ms)}`,
+  targetWords: { none: 'Zielzeit', typed: 'Zielzeit', standard: 'Vorgabezeit', takt: 'Takt' },
+  noTarget: 'Keine Zielzeit',
+  over: 'darüber',
+  turnSoFar: 'Einsatz bisher, ohne Stillstände',
+  paceLabel: 'Ohne Stillstände',
+  planLabel: 'Mit Stillständen',
+  position: {
+    ahead: (ms) => `${wholeSeconds(ms)} voraus`,
+    behind: (ms) => `${wholeSeconds(-ms)} zurück`,
+    level: 'gleichauf',
+  },
+  // A decimal number takes the plural, 1,0 too.
+  parts: (parts) => `= ${formatNumber(Math.abs(parts), 1)} Teile wie dieses`,
+  learning: 'Anlernen: der Stand wird nicht geführt',
+  breakUntil: (time) => `Pause bis ${time}: der Stand ruht`,
+  noPosition: 'Keine Zielzeit, also kein Stand',
+  doneCount: (count) => (count === 1 ? 'Teil fertig' : 'Teile fertig'),
+  average: 'Mittelwert dieses Teils',
+  averageOf: (n, done) => (n === done ? `(${n})` : `(${n} von ${done} gewertet)`),
+  averageNone: 'noch kein Mittelwert dieses Teils',
+  undo: 'Rückgängig',
+  undoWhat: {
+    'part-begun': 'Start des Teils',
+    'element-done': 'Ende des Abschnitts',
+    'part-done': (ms) => `Teil fertig ${roundedClockFace(ms)}`,
+    'part-changed': 'Teil gewechselt',
+    'person-changed': 'Person gewechselt',
+    stopped: 'Tippen auf „Stopp“',
+    resumed: 'Tippen auf „Weiter“',
+  },
+  takenBack: (what) => `Zurückgenommen: ${what}`,
+  changePart: 'Teil wechseln',
+  endTurn: 'Einsatz beenden',
+  lastPartIs: 'Voriges Teil',
+  outcomes: { good: 'gut', rework: 'Nacharbeit', scrap: 'Ausschuss' },
+  reworkNow: 'Jetzt nacharbeiten',
+  changeTitle: 'Welches Teil kommt als Nächstes?',
+  back: 'Zurück',
+  screenMaySleep: 'Bildschirm kann ausgehen',
+  announceDone: (count, ms) => `Teil ${count} fertig, ${roundedClockFace(ms)}`,
+  announceSecond: 'Zweites Tippen: ein Teil? Zählt erst nach einer Antwort',
+  announceStopped: 'Gestoppt',
+  announceGoing: 'Es geht weiter',
+  announceBegun: 'Teil gestartet',
+};
+
+/** A position moves while it is read: whole seconds. */
+function wholeSeconds(ms: number): string {
+  return clockFace(Math.round(ms / 1_000) * 1_000);
+}

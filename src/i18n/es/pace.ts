@@ -1,0 +1,73 @@
+import type { pace as english } from '../en/pace';
+import { clockFace } from '../format-duration';
+import { formatNumber } from '../format-number';
+import { roundedClockFace } from '../rounded-clock-face';
+
+/** Words of the operator's screen. */
+export const pace: typeof english = {
+  turnHeading: (person, part) => `${person} · ${part}`,
+  partDone: (together) => (together === 1 ? 'Pieza terminada' : `${together} piezas terminadas`),
+  beginPart: 'Empezar pieza',
+  beginHint: 'Tocar al poner las manos en la pieza',
+  elementOf: (place, count) => `termina aquí · ${place} de ${count}`,
+  goOn: 'Seguir',
+  stop: 'Parar',
+  stoppedState: 'Parado',
+  lastPart: (ms) => `Pieza anterior ${roundedClockFace(ms)}`,
+  secondTapNote: 'Dos toques; por ahora cuenta uno',
+  tapHint: 'Un toque por pieza, siempre en el mismo momento',
+  goOnHint: 'Con este toque sigue el trabajo',
+  thisPart: 'Esta pieza',
+  stopClock: 'Tiempo de parada',
+  reworking: 'Tiempo de retrabajo',
+  partSoFar: (ms) => `Esta pieza lleva ${clockFace(ms)}`,
+  targetWords: { none: 'Objetivo', typed: 'Objetivo', standard: 'Tiempo estándar', takt: 'Takt' },
+  noTarget: 'Sin objetivo',
+  over: 'exceso',
+  turnSoFar: 'Periodo hasta ahora, sin paradas',
+  paceLabel: 'Sin paradas',
+  planLabel: 'Con paradas',
+  position: {
+    ahead: (ms) => `${wholeSeconds(ms)} por delante`,
+    behind: (ms) => `${wholeSeconds(-ms)} por detrás`,
+    level: 'a la par',
+  },
+  // A decimal number takes the plural, 1,0 too.
+  parts: (parts) => `= ${formatNumber(Math.abs(parts), 1)} piezas como esta`,
+  learning: 'Aprendizaje: no se lleva la posición',
+  breakUntil: (time) => `Pausa hasta las ${time}: la posición no cambia`,
+  noPosition: 'Sin objetivo no hay posición',
+  doneCount: (count) => (count === 1 ? 'pieza terminada' : 'piezas terminadas'),
+  average: 'media de esta pieza',
+  averageOf: (n, done) => (n === done ? `(${n})` : `(${n === 1 ? 'cuenta' : 'cuentan'} ${n} de ${done})`),
+  averageNone: 'aún sin media de esta pieza',
+  undo: 'Deshacer',
+  undoWhat: {
+    'part-begun': 'inicio de pieza',
+    'element-done': 'fin de elemento',
+    'part-done': (ms) => `pieza terminada ${roundedClockFace(ms)}`,
+    'part-changed': 'cambio de pieza',
+    'person-changed': 'cambio de persona',
+    stopped: 'toque en «Parar»',
+    resumed: 'toque en «Seguir»',
+  },
+  takenBack: (what) => `Se deshizo: ${what}`,
+  changePart: 'Cambiar pieza',
+  endTurn: 'Terminar periodo',
+  lastPartIs: 'Pieza anterior',
+  outcomes: { good: 'buena', rework: 'retrabajo', scrap: 'desecho' },
+  reworkNow: 'Retrabajar ahora',
+  changeTitle: '¿Qué pieza viene ahora?',
+  back: 'Volver',
+  screenMaySleep: 'La pantalla puede apagarse',
+  announceDone: (count, ms) => `Pieza ${count} terminada, ${roundedClockFace(ms)}`,
+  announceSecond: 'Segundo toque: ¿es una pieza? No cuenta hasta que se diga',
+  announceStopped: 'Parado',
+  announceGoing: 'Sigue el trabajo',
+  announceBegun: 'Pieza empezada',
+};
+
+/** A position moves while it is read: whole seconds. */
+function wholeSeconds(ms: number): string {
+  return clockFace(Math.round(ms / 1_000) * 1_000);
+}
