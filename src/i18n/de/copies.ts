@@ -21,7 +21,7 @@ export const copiesWords: typeof english = {
     since: (count) =>
       count === 0
         ? 'Sie enthält alles.'
-        : `${records(count)} seither ${count === 1 ? 'fehlt' : 'fehlen'} darin.`,
+        : `${counted(count, 'neuerer Eintrag fehlt', 'neuere Einträge fehlen')} darin.`,
     notYet: (count) => `${records(count)} ${count === 1 ? 'liegt' : 'liegen'} nur auf diesem Tablet.`,
     how: {
       folder: 'Sie wurde in den Ordner geschrieben und zurückgelesen.',
@@ -30,16 +30,16 @@ export const copiesWords: typeof english = {
     },
     make: 'Sicherung machen',
     making: 'Sicherung wird geschrieben und zurückgelesen …',
-    lock: 'Mit einer Passphrase verschließen',
+    lock: 'Mit einer Passphrase schützen',
     lockNote:
-      'Ohne sie kann jeder die Datei lesen, der sie bekommt. Mit ihr öffnet nur die Passphrase die Datei: aufschreiben, denn niemand kann sie wiederherstellen, auch wir nicht.',
+      'Ohne Passphrase kann die Datei lesen, wer sie bekommt. Mit Passphrase öffnet sie nur diese: aufschreiben, denn niemand kann sie wiederherstellen, auch wir nicht.',
     phrase: 'Passphrase',
     again: 'Noch einmal dieselbe',
     phraseShort: 'Eine Passphrase braucht mindestens acht Zeichen. Drei oder vier Wörter sind besser.',
     phraseDiffers: 'Die beiden Passphrasen sind verschieden.',
     noCryptography:
-      'Dieser Browser kann hier keine Datei verschließen; die App unter einer https-Adresse öffnen.',
-    ready: (name, count, size) => `${name}: ${records(count)}, ${size}, zurückgelesen und heil.`,
+      'Dieser Browser kann eine Datei hier nicht schützen; die App unter einer https-Adresse öffnen.',
+    ready: (name, count, size) => `${name}: ${records(count)}, ${size}, zurückgelesen und unversehrt.`,
     unsaved: (count) =>
       ` ${counted(count, 'noch nicht gesicherter Eintrag fehlt', 'noch nicht gesicherte Einträge fehlen')} darin.`,
     withBreaks: (count) => ` Das Protokoll hat ${breaks(count)}; alles Lesbare ist in der Sicherung.`,
@@ -53,14 +53,14 @@ export const copiesWords: typeof english = {
       cancelled: (name) => `${name} wurde nicht geteilt.`,
     },
     downloaded: (name) =>
-      `Zum Herunterladen angeboten: ${name}. Nachsehen, ob sie da ist, dann vom Tablet wegbringen.`,
+      `Zum Herunterladen angeboten: ${name}. Nachsehen, ob sie da ist, dann vom Tablet wegkopieren.`,
     notVerified: (sentence) =>
       `Keine Sicherung gemacht: was geschrieben wurde, lässt sich nicht zurücklesen. ${sentence}`,
     notWritten: (problem) => `Keine Sicherung gemacht (${problem}). Die Einträge sind, wie sie waren.`,
   },
   folder: {
     title: 'Ein Ordner für Sicherungen',
-    text: 'Ein Netzlaufwerk oder eine Speicherkarte. Nach jedem beendeten Einsatz und jeder beendeten Studie wird dort von selbst gesichert, eine Datei je Tag. Diese Sicherungen sind nicht verschlossen: wer den Ordner lesen kann, kann sie lesen. Verschlossene von Hand machen.',
+    text: 'Ein Netzlaufwerk oder eine Speicherkarte. Nach jedem beendeten Einsatz und jeder beendeten Studie wird dort von selbst gesichert, eine Datei je Tag. Diese Sicherungen sind nicht geschützt: wer den Ordner lesen kann, kann auch sie lesen. Von Hand gemachte schützen.',
     choose: 'Ordner wählen …',
     other: 'Anderen wählen …',
     chosen: (name) => `Sicherungen gehen in den Ordner „${name}“.`,
@@ -69,7 +69,7 @@ export const copiesWords: typeof english = {
     now: 'Jetzt dort sichern',
     forget: 'Keinen Ordner nutzen',
     forgotten: 'Es wird kein Ordner mehr genutzt. Was darin liegt, bleibt.',
-    done: (name, count) => `${name}: ${records(count)}, zurückgelesen und heil.`,
+    done: (name, count) => `${name}: ${records(count)}, zurückgelesen und unversehrt.`,
     collapsed: (count, before) =>
       `Nichts wurde geschrieben: das Protokoll enthält ${records(count)}, die heutige Sicherung dort ${formatNumber(before)}. Sie blieb, wie sie war.`,
     noFolder: 'Kein Ordner gewählt.',
@@ -77,7 +77,7 @@ export const copiesWords: typeof english = {
   },
   missing: {
     text: (count) =>
-      `${counted(count, 'Eintrag, der auf diesem Tablet war, ist', 'Einträge, die auf diesem Tablet waren, sind')} weg. Eine Sicherung übernehmen: die vollste auf diesem Tablet steht unten zur Ansicht, falls es eine gibt. Eine von außerhalb kann voller sein.`,
+      `${counted(count, 'Eintrag, der auf diesem Tablet war, ist', 'Einträge, die auf diesem Tablet waren, sind')} weg. Eine Sicherung übernehmen: die vollständigste auf diesem Tablet ist unten schon geöffnet, falls es eine gibt. Eine von außerhalb kann vollständiger sein.`,
     leave: 'So lassen',
   },
   restore: {
@@ -88,7 +88,7 @@ export const copiesWords: typeof english = {
     refused: (sentence) => `${sentence} Nichts wurde geändert.`,
     unreadable: (problem) =>
       `Die Einträge auf diesem Tablet ließen sich zum Vergleich nicht lesen (${problem}). Nichts wurde geändert.`,
-    locked: 'Diese Sicherung ist verschlossen. Ihre Passphrase eingeben.',
+    locked: 'Diese Sicherung ist geschützt. Die Passphrase dazu eingeben.',
     open: 'Öffnen',
     rows: {
       made: 'Gemacht',
@@ -112,7 +112,7 @@ export const copiesWords: typeof english = {
     taking: 'Einträge werden übernommen …',
     done: (count) => `${records(count)} übernommen. Alles, was hier war, ist, wie es war.`,
     cutShort: (written, of, problem) =>
-      `Der Speicher verweigerte nach ${formatNumber(written)} von ${ofRecords(of)} (${problem}). Diese sind heil; für den Rest noch einmal zurückspielen.`,
+      `Der Speicher nahm nach ${formatNumber(written)} von ${ofRecords(of)} nichts mehr an (${problem}). Die übernommenen sind unversehrt; für den Rest noch einmal zurückspielen.`,
   },
   overlaps: {
     title: 'Zwei Tablets, eine Person, dieselbe Zeit',
@@ -138,11 +138,11 @@ export const copiesWords: typeof english = {
     title: 'Alle Einträge prüfen',
     text: 'Folgt der Kette der Prüfsummen vom ersten Eintrag bis zum letzten. Das findet Schäden, keine Täuschung.',
     go: 'Alle Einträge prüfen',
-    going: (done) => `${formatNumber(done)} Einträge verfolgt …`,
+    going: (done) => `${formatNumber(done)} Einträge geprüft …`,
     sound: (count, tablets) =>
       `${records(count)} von ${counted(tablets, 'Tablet', 'Tablets')}: alle folgen ohne Bruch aufeinander.`,
     broken: (count, broken) =>
-      `${records(count)} verfolgt; ${breaks(broken)}. Alles Lesbare lässt sich weiter sichern und ausgeben.`,
+      `${records(count)} geprüft; ${breaks(broken)}. Alles Lesbare lässt sich weiter sichern und ausgeben.`,
     missing: (device, sequence) => `Eintrag ${sequence} von ${device} fehlt.`,
     changed: (device, sequence) => `Eintrag ${sequence} von ${device} ist nicht, was geschrieben wurde.`,
     more: (count) => `und ${formatNumber(count)} weitere`,

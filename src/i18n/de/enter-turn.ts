@@ -28,15 +28,15 @@ export const enterTurn: typeof english = {
   cancel: 'Abbrechen',
   entered: 'Der Einsatz ist eingetragen und als nachgetragen gekennzeichnet.',
   beside: (from, to) =>
-    `Von ${from} bis ${to} ist schon ein anderer Einsatz aufgezeichnet. Weiter, wenn dieser daneben lief.`,
+    `Von ${from} bis ${to} ist schon ein anderer Einsatz aufgezeichnet. Fortfahren, wenn dieser daneben lief.`,
   faults: {
     inTheWay: (code, from, to) =>
       `${code} hat schon einen Einsatz von ${from} bis ${to}, und niemand ist in zweien zugleich. Nichts wurde geändert.`,
     person: 'Ein Kürzel fehlt. Nichts wurde geändert.',
     times:
-      'Der Tag und beide Zeiten sind nötig; der Einsatz muss vorbei und darf höchstens einen Tag lang sein. Nichts wurde geändert.',
+      'Der Tag und beide Zeiten sind nötig; der Einsatz muss vorbei sein und darf höchstens einen Tag dauern. Nichts wurde geändert.',
     parts:
-      'Mindestens ein Teil, in ganzen Zahlen, und nicht mehr nachgearbeitet und Ausschuss als fertig. Nichts wurde geändert.',
+      'Mindestens ein Teil, in ganzen Zahlen; Nacharbeit und Ausschuss zusammen nicht mehr als fertige Teile. Nichts wurde geändert.',
     stops:
       'Minuten Stillstand sind ganze Zahlen und zusammen nicht mehr, als der Einsatz lang ist. Nichts wurde geändert.',
   },
@@ -48,5 +48,5 @@ export const enterTurn: typeof english = {
   enteredShare: (entered, done) =>
     `${entered} von ${ofParts(done)} ${were(entered)} nachgetragen und ${entered === 1 ? 'steht' : 'stehen'} in keinem Mittelwert.`,
   learning: (count) => `${parts(count)} beim Anlernen gefertigt und in keinem Mittelwert.`,
-  shared: (count) => `${parts(count)} zu zweit gefertigt und in keinen Zahlen einer einzelnen Person.`,
+  shared: (count) => `${parts(count)} zu zweit gefertigt und in niemandes eigenen Zahlen.`,
 };

@@ -16,7 +16,7 @@ export const putRight: typeof english = {
     parts: 'Teile',
     person: 'Person',
     time: 'Eine Zeitspanne',
-    count: 'Stückzahl neben dem Tippen',
+    count: 'Aufgeschriebene Stückzahl',
     away: 'Diesen Einsatz zurückziehen',
   },
   fromPart: 'Von Teil',
@@ -50,7 +50,7 @@ export const putRight: typeof english = {
   counted: 'Von Hand gezählte Teile',
   keepCount: 'Stückzahl sichern',
   countNote: (tapped) =>
-    `${tapped} ${tapped === 1 ? 'wurde' : 'wurden'} angetippt. Die Stückzahl steht daneben und erzeugt kein Teil: fehlt ein Tippen, unter „Teile“ angeben, welches zwei waren.`,
+    `${tapped} ${tapped === 1 ? 'wurde' : 'wurden'} angetippt. Die Stückzahl steht daneben und erzeugt kein Teil: wo ein Tippen fehlt, unter „Teile“ angeben, welches Teil zwei waren.`,
   countKept: 'Die Stückzahl steht jetzt neben dem Tippen.',
   said: 'Es ist berichtigt.',
 };

@@ -49,7 +49,7 @@ export const recordsWords: typeof english = {
     choose: 'Tabelle wählen …',
     reading: 'Tabelle wird gelesen …',
     refused: (name, count) =>
-      `Aus ${name} wurde nichts übernommen: ${count === 1 ? 'ein Fehler steht dagegen' : `${count} Fehler stehen dagegen`}.`,
+      `Aus ${name} wurde nichts übernommen: ${count === 1 ? 'ein Fehler spricht dagegen' : `${count} Fehler sprechen dagegen`}.`,
     more: (count) => `und ${count} weitere`,
     tooLarge: (name, megabytes) =>
       `Nichts wurde übernommen: ${name} ist größer als ${megabytes} MB, und so groß ist keine Messwerttabelle.`,
@@ -77,7 +77,7 @@ export const recordsWords: typeof english = {
         : ` ${count} Texte beginnen wie eine Formel; sie stehen dort mit einem Apostroph davor, damit keine Tabellenkalkulation sie ausführt.`,
     noDays: 'Noch gibt es keinen Tag zu speichern.',
     noReadings: 'Diese Studie hat keinen Messwert zu speichern.',
-    failed: (problem) => `Keine Tabelle wurde erzeugt (${problem}).`,
+    failed: (problem) => `Es entstand keine Tabelle (${problem}).`,
   },
   demo: {
     title: 'Die Beispielwerkstatt',
@@ -87,6 +87,6 @@ export const recordsWords: typeof english = {
   },
   purpose: {
     title: 'Wofür diese Aufzeichnungen da sind',
-    text: 'Um die Arbeit zu verbessern und zu planen; nicht für Lohn oder Disziplinarmaßnahmen. Dies ist keine Arbeitszeiterfassung und keine Lohnabrechnung. Nichts verlässt das Tablet, wenn es nicht jemand hier ausgibt.',
+    text: 'Um die Arbeit zu verbessern und zu planen; nicht für Lohn oder Disziplinarmaßnahmen. Dies ist keine Arbeitszeiterfassung und keine Lohnabrechnung. Nichts verlässt das Tablet, außer jemand gibt es hier aus.',
   },
 };

@@ -64,7 +64,7 @@ export const reviewDayMore: typeof english = {
     title: 'Vom Nettozyklus zur Zeit je gutem Teil',
     net: 'Nettozyklus, Mittelwert',
     steps: {
-      'other-work': 'Arbeit an Teilen ohne Mittelwert und zwischen Teilen',
+      'other-work': 'Arbeit an nicht gewerteten Teilen und zwischen Teilen',
       scrap: 'Zeit der Ausschussteile',
       rework: 'Nacharbeit',
       stoppage: 'Stillstände',

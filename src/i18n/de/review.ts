@@ -111,7 +111,7 @@ export const review: typeof english = {
     range: 'Spannweite',
     oneOnly: 'nur ein Teil',
     noneCounted: 'keines gewertet',
-    changed: 'am Tag geändert',
+    changed: 'tagsüber geändert',
     none: '–',
   },
 
@@ -136,7 +136,7 @@ export const review: typeof english = {
   },
 
   note: {
-    write: 'Notiz zu diesem Tag',
+    write: 'Notiz zum Tag schreiben',
     isChange: 'Ab diesem Tag ist die Arbeit eine andere',
     by: 'Eigenes Kürzel',
     text: 'Was geschah',

@@ -32,7 +32,7 @@ export const settle: typeof english = {
   breakTaken: 'Ja, Pause',
   breakWorked: 'Nein, gearbeitet',
   stillPerson: (ms, person) =>
-    `${roundedClockFace(ms)} weg. Danach noch ${person}? Die Teile zählen in jedem Fall.`,
+    `${roundedClockFace(ms)} abwesend. Danach noch ${person}? Die Teile zählen in jedem Fall.`,
   stillAfterShift: (person) =>
     `Die Schicht ist zu Ende. Danach noch ${person}? Die Teile zählen in jedem Fall.`,
   yes: 'Ja',
@@ -55,7 +55,7 @@ export const settle: typeof english = {
   whoHint: 'Das eigene Kürzel gehört zur Antwort. Danach wird nur einmal gefragt.',
   whoAndWhyHint: 'Eigenes Kürzel und ein Grund gehören dazu.',
   whyHint: 'Ein Grund gehört dazu.',
-  reasons: ['Falsches Teil gewählt', 'Falsche Person gewählt', 'Am Platz gesagt', 'Auf Papier notiert'],
+  reasons: ['Falsches Teil gewählt', 'Falsche Person gewählt', 'Von der Person gesagt', 'Auf Papier notiert'],
   rightCode: 'Kürzel der richtigen Person',
   answerWith: (answer) => `Antworten: ${answer}`,
   putRight: 'Berichtigen',
@@ -63,7 +63,7 @@ export const settle: typeof english = {
   open: 'Noch offen',
 
   column: {
-    of: 'Zu',
+    of: 'Betrifft',
     when: 'Berichtigt',
     who: 'Wer',
     what: 'Was',

@@ -12,7 +12,7 @@ export const turnQuestion: typeof english = {
   firstOff: 'Erstteil: Rüsten',
   reasonTitle: 'Warum? Angabe freiwillig',
   reasonTitleAfter: (ms) => `Stillstand ${clockFace(ms)}: warum?`,
-  gapTitle: (ms) => `Keine Arbeit, ${roundedClockFace(ms)}: was war es?`,
+  gapTitle: (ms) => `${roundedClockFace(ms)} keine Arbeit: was war es?`,
   sayWhy: (ms) => `Stillstand ${clockFace(ms)} – Grund angeben`,
   saidWhy: (ms, why) => `Stillstand ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} vor ${to} – was war es?`,

@@ -27,16 +27,16 @@ export const copiesWords: typeof english = {
     },
     make: 'Hacer una copia',
     making: 'Escribiendo la copia y volviéndola a leer …',
-    lock: 'Cerrarla con una frase de contraseña',
+    lock: 'Protegerla con una frase de contraseña',
     lockNote:
-      'Sin ella, quien reciba el archivo puede leerlo. Con ella, solo la frase lo abre: apuntarla, porque nadie puede recuperarla, tampoco nosotros.',
+      'Sin ella, cualquiera que reciba el archivo puede leerlo. Con ella, solo la frase lo abre: apuntarla, porque nadie puede recuperarla, ni siquiera nosotros.',
     phrase: 'Frase de contraseña',
     again: 'La misma otra vez',
     phraseShort:
       'Una frase de contraseña necesita al menos ocho caracteres. Tres o cuatro palabras son mejor.',
     phraseDiffers: 'Las dos frases de contraseña no coinciden.',
     noCryptography:
-      'Este navegador no puede cerrar un archivo aquí; abrir la aplicación en una dirección https.',
+      'Este navegador no puede proteger un archivo aquí; abrir la aplicación en una dirección https.',
     ready: (name, count, size) => `${name}: ${records(count)}, ${size}, releída e intacta.`,
     unsaved: (count) =>
       ` ${counted(count, 'registro aún sin guardar no está', 'registros aún sin guardar no están')} en ella.`,
@@ -57,7 +57,7 @@ export const copiesWords: typeof english = {
   },
   folder: {
     title: 'Una carpeta para copias',
-    text: 'Una unidad de red o una tarjeta de memoria. Tras cada periodo o estudio terminado se escribe allí una copia por sí sola, un archivo al día. Estas copias no están cerradas: quien puede leer la carpeta puede leerlas. Las que se hagan a mano conviene cerrarlas.',
+    text: 'Una unidad de red o una tarjeta de memoria. Tras cada periodo o estudio terminado se escribe allí una copia automáticamente, un archivo al día. Estas copias no están protegidas: quien puede leer la carpeta puede leerlas. Proteger las que se hagan a mano.',
     choose: 'Elegir carpeta …',
     other: 'Elegir otra …',
     chosen: (name) => `Las copias van a la carpeta «${name}».`,
@@ -85,7 +85,7 @@ export const copiesWords: typeof english = {
     refused: (sentence) => `${sentence} No se ha cambiado nada.`,
     unreadable: (problem) =>
       `No se pudieron leer los registros de esta tableta para comparar (${problem}). No se ha cambiado nada.`,
-    locked: 'Esta copia está cerrada. Escribir su frase de contraseña.',
+    locked: 'Esta copia está protegida. Escribir su frase de contraseña.',
     open: 'Abrirla',
     rows: {
       made: 'Hecha',
@@ -110,7 +110,7 @@ export const copiesWords: typeof english = {
     done: (count) =>
       `${records(count)} ${count === 1 ? 'incorporado' : 'incorporados'}. Todo lo que había aquí está como estaba.`,
     cutShort: (written, of, problem) =>
-      `El almacenamiento se negó tras ${formatNumber(written)} de ${records(of)} (${problem}). Esos están intactos; restaurar otra vez para el resto.`,
+      `El almacenamiento no aceptó más tras ${formatNumber(written)} de ${records(of)} (${problem}). Los incorporados están intactos; restaurar otra vez para el resto.`,
   },
   overlaps: {
     title: 'Dos tabletas, una persona, el mismo tiempo',
@@ -124,7 +124,7 @@ export const copiesWords: typeof english = {
     title: 'Copia diaria en esta tableta',
     text: 'Se hace una vez al día, cuando no se mide nada, y se relee cada vez; se guardan las últimas ocho. Sirve si el historial se daña. No sobrevive a borrar los datos del navegador.',
     none: 'Aún ninguna.',
-    impossible: 'Este navegador no puede guardarlas. Tanto más importan las copias fuera.',
+    impossible: 'Este navegador no puede guardarlas. Por eso importan aún más las copias fuera.',
     line: records,
     look: 'Examinarla',
     lookAt: (day) => `Examinarla: la copia del ${day}`,
@@ -136,11 +136,11 @@ export const copiesWords: typeof english = {
     title: 'Comprobar todos los registros',
     text: 'Sigue la cadena de sumas de control del primer registro al último. Encuentra daños, no engaños.',
     go: 'Comprobar todos los registros',
-    going: (done) => `${formatNumber(done)} registros seguidos …`,
+    going: (done) => `${formatNumber(done)} registros comprobados …`,
     sound: (count, tablets) =>
       `${records(count)} de ${counted(tablets, 'tableta', 'tabletas')}: todos se siguen sin roturas.`,
     broken: (count, broken) =>
-      `${records(count)} ${count === 1 ? 'seguido' : 'seguidos'}; ${breaks(broken)}. Todo lo legible se puede seguir copiando y exportando.`,
+      `${records(count)} ${count === 1 ? 'comprobado' : 'comprobados'}; ${breaks(broken)}. Todo lo legible se puede seguir copiando y exportando.`,
     missing: (device, sequence) => `Falta el registro ${sequence} de ${device}.`,
     changed: (device, sequence) => `El registro ${sequence} de ${device} no es lo que se escribió.`,
     more: (count) => `y ${formatNumber(count)} más`,

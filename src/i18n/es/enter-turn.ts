@@ -7,7 +7,7 @@ const so = (count: number, word: string) => (count === 1 ? word : `${word}s`);
 
 /** Words of a turn that is written down afterwards, and of how far a day's taps can be trusted. */
 export const enterTurn: typeof english = {
-  title: 'Anotar un periodo que nadie tocó',
+  title: 'Anotar un periodo sin toques',
   open: 'Anotar un periodo',
   note: 'Sus piezas y su tiempo cuentan. No se conoce el tiempo de ninguna pieza suelta; por eso ninguno entra en una media ni en un estudio.',
   person: '¿De quién es el periodo?',
@@ -35,18 +35,18 @@ export const enterTurn: typeof english = {
     times:
       'Hacen falta el día y las dos horas; el periodo debe haber terminado y durar un día como mucho. No se ha cambiado nada.',
     parts:
-      'Al menos una pieza, en números enteros, y no más retrabajadas y desechadas que terminadas. No se ha cambiado nada.',
+      'Al menos una pieza, en números enteros; retrabajadas y desecho no pueden sumar más que las terminadas. No se ha cambiado nada.',
     stops:
       'Los minutos de parada son números enteros y no suman más de lo que dura el periodo. No se ha cambiado nada.',
   },
 
   trust: 'Hasta dónde llegan los toques',
   capture: (tapped, counted, share) =>
-    `${parts(tapped)} con toque de ${counted} ${so(counted, 'contada')} a mano: ${formatNumber(share * 100)} %.`,
+    `${parts(tapped)} con toque, de ${counted} ${so(counted, 'contada')} a mano: ${formatNumber(share * 100)} %.`,
   partial: 'Incompleto: las medias hablan solo de una parte del trabajo.',
   enteredShare: (entered, done) =>
     `${entered} de ${parts(done)} ${entered === 1 ? 'se anotó después y no entra' : 'se anotaron después y no entran'} en ninguna media.`,
-  learning: (count) => `${parts(count)} ${so(count, 'hecha')} durante el aprendizaje y en ninguna media.`,
+  learning: (count) => `${parts(count)} ${so(count, 'hecha')} durante el aprendizaje, fuera de las medias.`,
   shared: (count) =>
-    `${parts(count)} ${so(count, 'hecha')} entre dos personas y en las cifras propias de ninguna.`,
+    `${parts(count)} ${so(count, 'hecha')} entre dos personas, fuera de las cifras propias de cada una.`,
 };

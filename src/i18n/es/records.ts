@@ -56,7 +56,7 @@ export const recordsWords: typeof english = {
     unreadable: (name, problem) => `No se tomó nada: no se pudo leer ${name} (${problem}).`,
   },
   give: {
-    title: 'Sacar tablas',
+    title: 'Exportar tablas',
     profile: 'Números en las tablas',
     profiles: {
       point: { name: '1.25', note: 'punto decimal, comas entre campos' },

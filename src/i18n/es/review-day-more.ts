@@ -42,7 +42,7 @@ export const reviewDayMore: typeof english = {
     hour: 'Desde',
     plan: 'Plan',
     earned: 'Ganado',
-    difference: 'Diferencia hasta ahí',
+    difference: 'Diferencia acumulada',
     parts: 'Piezas buenas',
     cause: 'Mayor pérdida',
     silent: 'nada terminado',

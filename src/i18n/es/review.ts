@@ -35,7 +35,7 @@ export const review: typeof english = {
     entered: (count, efficiency, lost) =>
       `${parts(count)} ${count === 1 ? 'anotada' : 'anotadas'} después, ${efficiency === null ? '' : `eficiencia del ${efficiency}\u00a0%, `}${lost}.`,
     noneCounted: (lost) => `Aún no entra ninguna pieza en una media; ${lost}.`,
-    takenAway: 'El periodo que se había anotado en este día se retiró.',
+    takenAway: 'El periodo que se había anotado en este día se volvió a retirar.',
     lost: (time) => `tiempo perdido: ${time}`,
     lostUnknown: 'tiempo perdido desconocido',
     unaccounted: (time) => `sin justificar: ${time}`,

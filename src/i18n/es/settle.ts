@@ -68,7 +68,7 @@ export const settle: typeof english = {
   open: 'Aún abierto',
 
   column: {
-    of: 'De',
+    of: 'Sobre',
     when: 'Corregido',
     who: 'Quién',
     what: 'Qué',

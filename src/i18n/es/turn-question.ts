@@ -13,7 +13,7 @@ export const turnQuestion: typeof english = {
   reasonTitle: '¿Por qué? Es voluntario',
   reasonTitleAfter: (ms) => `Parada ${clockFace(ms)}: ¿por qué?`,
   gapTitle: (ms) => `Sin trabajo durante ${roundedClockFace(ms)}: ¿qué fue?`,
-  sayWhy: (ms) => `Parada ${clockFace(ms)} – decir motivo`,
+  sayWhy: (ms) => `Parada ${clockFace(ms)} – indicar motivo`,
   saidWhy: (ms, why) => `Parada ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} antes de ${to} – ¿qué fue?`,
 };
