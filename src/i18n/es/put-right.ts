@@ -50,7 +50,7 @@ export const putRight: typeof english = {
   counted: 'Piezas contadas a mano',
   keepCount: 'Guardar el recuento',
   countNote: (tapped) =>
-    `Se ${tapped === 1 ? 'tocó' : 'tocaron'} ${tapped}. El recuento queda al lado y no crea piezas: donde faltó un toque, indicar en «Piezas» qué pieza eran dos.`,
+    `Se ${tapped === 1 ? 'tocó' : 'tocaron'} ${tapped}. El recuento queda al lado y no crea piezas: donde faltó un toque, indicar en «Piezas» qué pieza valía por dos.`,
   countKept: 'El recuento queda guardado junto a los toques.',
   said: 'Está corregido.',
 };
