@@ -1,4 +1,5 @@
 import type { study as english } from '../en/study';
+import { andBefore } from './and-before';
 
 /** Words of the engineer's screen. */
 export const study: typeof english = {
@@ -254,8 +255,3 @@ export const study: typeof english = {
     cannotHelp: 'Más ciclos no ayudarán: valorar a una segunda persona.',
   },
 };
-
-/** «Y» is «e» before a word that sounds as it begins: «fresado e inspección». */
-function andBefore(word: string): 'y' | 'e' {
-  return /^(h?i(?![aeou])|í|hí)/i.test(word) ? 'e' : 'y';
-}
