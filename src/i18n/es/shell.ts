@@ -27,6 +27,6 @@ export const shell: typeof english = {
   notSaved: (count, isInReserve) =>
     `Sin guardar: ${count} ${count === 1 ? 'registro' : 'registros'} ${isInReserve ? 'en reserva' : 'solo en memoria'}`,
   memoryOnly: 'Este navegador no conserva nada: los registros se pierden al cerrar la página',
-  missing: 'No se pudo cargar esta parte de la app. No se ha borrado nada.',
-  rescue: 'Guardar todos los registros en un archivo, sin la app',
+  missing: 'No se pudo cargar esta parte de la aplicación. No se ha borrado nada.',
+  rescue: 'Guardar todos los registros en un archivo, sin la aplicación',
 };
