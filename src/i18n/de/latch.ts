@@ -1,0 +1,33 @@
+import type { latchWords as english } from '../en/latch';
+import { clockFace } from '../format-duration';
+
+/** Words of the supervisor's PIN. */
+export const latchWords: typeof english = {
+  title: 'PIN der Aufsicht',
+  what: 'Ein Riegel, kein Tresor: im Vorbeigehen kann niemand Teile, Zielzeiten, Verfahren, Zuschläge und Gründe ändern oder auf diesem Tablet eine Sicherung zurückspielen. Er verbirgt nichts und verschließt keine Daten: wer das Tablet eine Stunde lang hat oder eine Sicherung der Einträge, kommt an ihm vorbei.',
+  off: 'Keine PIN gesetzt.',
+  on: 'Eine PIN ist gesetzt. Messen geht ohne sie, Vorgaben ändern nicht.',
+  open: 'Entriegelt, bis Tempo geöffnet wird.',
+  shut: 'Verriegelt: hier ändern geht nur mit der PIN der Aufsicht.',
+  pin: 'PIN',
+  give: 'Entriegeln',
+  close: 'Wieder verriegeln',
+  newPin: 'Neue PIN, 4 bis 12 Ziffern',
+  again: 'Noch einmal dieselbe',
+  current: 'Die gesetzte PIN',
+  set: 'PIN setzen',
+  change: 'PIN ändern oder entfernen',
+  changeTo: 'PIN ändern',
+  remove: 'PIN entfernen',
+  cancel: 'Abbrechen',
+  wasSet: 'Die PIN ist gesetzt.',
+  wasRemoved: 'Die PIN ist entfernt.',
+  shape: 'Eine PIN hat vier bis zwölf Ziffern.',
+  differs: 'Die beiden PINs sind verschieden.',
+  checking: 'Wird geprüft …',
+  wrong: 'Das ist nicht die PIN.',
+  wait: (ms) => `Zu viele falsche. Die nächste wird in ${clockFace(ms)} angenommen.`,
+  noCryptography: 'Dieser Browser hat hier keine Kryptografie; die App unter einer https-Adresse öffnen.',
+  forgotten:
+    'Eine vergessene PIN lässt sich nirgends nachlesen. Die Einträge bleiben lesbar und lassen sich sichern; ein neu eingerichtetes Tablet kann die Sicherung übernehmen und fragt nach derselben PIN.',
+};

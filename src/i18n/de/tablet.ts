@@ -1,0 +1,28 @@
+import type { tabletWords as english } from '../en/tablet';
+
+/** Words of what a tablet keeps for itself: how it looks, and how it answers. */
+export const tabletWords: typeof english = {
+  title: 'Dieses Tablet',
+  close: 'Schließen',
+  light: 'Licht',
+  themes: { paper: 'Innenraum', sun: 'Sonne', dim: 'Wenig Licht' },
+  hand: 'Hand zum Tippen',
+  hands: { right: 'Rechts', left: 'Links' },
+  answer: 'Bei jedem Tippen',
+  sound: 'Ton',
+  vibration: 'Vibration',
+  answerNote: 'Zu sehen ist jedes Tippen ohnehin.',
+  keys: 'Tasten und Pedale',
+  anyKey: 'Jede Taste tippt',
+  taughtKey: 'Nur die angelernte Taste, Enter und Leertaste',
+  teach: 'Pedal oder Taste anlernen',
+  pressNow: 'Jetzt drücken',
+  known: (key) => `jetzt: ${key}`,
+  scanner: 'Ein Scanner, der das Kürzel eines Teils und Enter tippt, wählt dieses Teil.',
+  keep: 'Auf Tempo festgelegt',
+  keepNow: 'Tablet auf Tempo festlegen',
+  keepNoMore: 'Alles wieder freigeben',
+  keepHow: 'Alles andere öffnet sich dann nur mit der PIN der Aufsicht.',
+  keepNoPin: 'Dafür ist eine PIN der Aufsicht nötig. Sie wird unter Werkstatt gesetzt.',
+  kept: 'Dieses Tablet ist auf Tempo festgelegt.',
+};

@@ -1,0 +1,33 @@
+import type { latchWords as english } from '../en/latch';
+import { clockFace } from '../format-duration';
+
+/** Words of the supervisor's PIN. */
+export const latchWords: typeof english = {
+  title: 'PIN de supervisión',
+  what: 'Un pestillo, no una caja fuerte: impide que alguien de paso cambie piezas, objetivos, métodos, suplementos y motivos, o restaure una copia en esta tableta. No oculta nada ni bloquea datos: quien tenga la tableta una hora, o una copia de los registros, puede saltárselo.',
+  off: 'No hay PIN.',
+  on: 'Hay un PIN. Medir no lo pide; cambiar estándares, sí.',
+  open: 'Pestillo abierto hasta que se abra Ritmo.',
+  shut: 'Pestillo echado: cambiar esto pide el PIN de supervisión.',
+  pin: 'PIN',
+  give: 'Abrir',
+  close: 'Echar el pestillo',
+  newPin: 'PIN nuevo, de 4 a 12 cifras',
+  again: 'El mismo otra vez',
+  current: 'El PIN actual',
+  set: 'Poner PIN',
+  change: 'Cambiar o quitar el PIN',
+  changeTo: 'Cambiar el PIN',
+  remove: 'Quitar el PIN',
+  cancel: 'Cancelar',
+  wasSet: 'El PIN está puesto.',
+  wasRemoved: 'Se ha quitado el PIN.',
+  shape: 'Un PIN tiene de cuatro a doce cifras.',
+  differs: 'Los dos PIN son distintos.',
+  checking: 'Comprobando …',
+  wrong: 'Ese no es el PIN.',
+  wait: (ms) => `Demasiados erróneos. El siguiente se acepta dentro de ${clockFace(ms)}.`,
+  noCryptography: 'Este navegador no tiene criptografía aquí; abrir la aplicación en una dirección https.',
+  forgotten:
+    'Un PIN olvidado no se puede leer en ningún sitio. Los registros siguen legibles y se pueden copiar; una tableta preparada de nuevo puede tomar la copia, y pide el mismo PIN.',
+};

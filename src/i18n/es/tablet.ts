@@ -1,0 +1,28 @@
+import type { tabletWords as english } from '../en/tablet';
+
+/** Words of what a tablet keeps for itself: how it looks, and how it answers. */
+export const tabletWords: typeof english = {
+  title: 'Esta tableta',
+  close: 'Cerrar',
+  light: 'Luz',
+  themes: { paper: 'Interior', sun: 'Sol', dim: 'Poca luz' },
+  hand: 'Mano que toca',
+  hands: { right: 'Derecha', left: 'Izquierda' },
+  answer: 'Con cada toque',
+  sound: 'Sonido',
+  vibration: 'Vibración',
+  answerNote: 'Cada toque se ve en todo caso.',
+  keys: 'Teclas y pedales',
+  anyKey: 'Vale cualquier tecla',
+  taughtKey: 'Solo la tecla enseñada, Enter y Espacio',
+  teach: 'Enseñar un pedal o tecla',
+  pressNow: 'Pulsar ahora',
+  known: (key) => `ahora: ${key}`,
+  scanner: 'Un escáner que escribe el código de una pieza y Enter elige esa pieza.',
+  keep: 'Fijada en Ritmo',
+  keepNow: 'Fijar esta tableta en Ritmo',
+  keepNoMore: 'Volver a permitirlo todo',
+  keepHow: 'Lo demás se abre entonces solo con el PIN de supervisión.',
+  keepNoPin: 'Para esto hace falta un PIN de supervisión. Se pone en Taller.',
+  kept: 'Esta tableta está fijada en Ritmo.',
+};
