@@ -1,0 +1,98 @@
+import type { studyStandard as english } from '../en/study-standard';
+import { formatNumber } from '../format-number';
+
+/** Words of the analysis of studies, of standards, and of standard data. */
+export const studyStandard: typeof english = {
+  title: (part) => `Estándar de ${part}`,
+  back: 'Todos los estudios',
+  reading: 'Leyendo los estudios …',
+  failed: 'No se pudieron leer los estudios. No se han borrado.',
+  noPart: 'Esta pieza no está en el taller.',
+  noStudies: 'Aún no hay ningún estudio terminado de esta pieza.',
+  studies: 'Análisis de los estudios',
+  take: 'Cuenta',
+  revision: 'Método',
+  obstacles: {
+    clock: 'falló el control del reloj',
+    trend: 'el trabajo no fue estable',
+    unseen: 'un elemento no se vio nunca',
+    otherMethod: 'otro método',
+  },
+  element: 'Elemento',
+  together: 'En conjunto',
+  perUnit: (unit) => `NT por pieza, ${unit}, y n`,
+  normal: 'Tiempo normal NT',
+  standard: 'Tiempo estándar ST',
+  chooseOne: 'Elegir al menos un estudio.',
+  incomplete: 'Estos estudios juntos no tienen lectura de todos los elementos: medio método no tiene tiempo.',
+  allowing: (allowance) => `Suplemento ${allowance}.`,
+  stands: (sampling, cycles, groups) =>
+    groups === 1
+      ? `± ${sampling} % de ${cyclesOf(cycles)} de una persona en un día. Habla de ese día: estudiar a una segunda persona en otro.`
+      : `± ${sampling} % de ${cyclesOf(cycles)} de ${groups} persona-días.`,
+  withRating: (total) => `Con el ± 5 % propio de la valoración: ± ${total} %.`,
+  tooFew: 'Menos de cinco ciclos completos: no se puede dar ninguna precisión.',
+  blocked:
+    'No se hace ningún estándar de un estudio cuyo control del reloj falló o cuyo trabajo no fue estable. Quitarlo arriba.',
+
+  working: {
+    title: 'Cómo se llegó a esto',
+    means:
+      'Los elementos se emparejan por su nombre; cada lectura usada de cada estudio que cuenta, cuenta una vez.',
+    sums: (external, internal, occasional, machine) =>
+      `NT ext ${external}, NT int ${internal}, NT occ ${occasional}, MC ${machine} min`,
+    terms: (pct, machinePct) => `A ${pct} %, Aₘ ${machinePct} %.`,
+    gives: (time) => `ST ${time}`,
+    interval: (isMany) =>
+      isMany
+        ? `h = t(${formatNumber(0.975, 3)}; g − 1) · √(σ_b² · Σnᵢ² ÷ N² + σ_w² ÷ N), de ciclos en persona-días`
+        : `h = t(${formatNumber(0.975, 3)}; n − 1) · s ÷ √n, de ciclos completos`,
+    stands: (cycles, groups, h) =>
+      `N = ${cycles} ${cycles === 1 ? 'ciclo completo' : 'ciclos completos'}, g = ${groups} ${groups === 1 ? 'persona-día' : 'persona-días'}: h = ± ${h} %.`,
+    source:
+      'Groover, Work Systems, problema 2.7 y capítulo 13; Searle, Casella & McCulloch, Variance Components, capítulo 3 (de memoria); ISO/IEC Guide 98-3.',
+  },
+
+  issue: (revision) => `Emitir como revisión ${revision}`,
+  issued: (revision) => `La revisión ${revision} ya dice esto.`,
+  thin: (cycles) =>
+    `Se apoya en ${cycles} ${cycles === 1 ? 'ciclo completo' : 'ciclos completos'} y no se puede dar ninguna precisión: emitirlo de todos modos`,
+  inForce: 'En vigor desde',
+  checkBy: 'Comprobar antes del',
+  issuedBy: 'Emitido por',
+  dayFault: 'Dar el día desde el que vale, un día posterior para la comprobación, y quién lo emite.',
+  setTarget: 'y hacerlo objetivo de la pieza',
+  revisions: 'Estándares de esta pieza',
+  none: 'Aún no se ha emitido ningún estándar.',
+  number: 'Revisión',
+  since: 'En vigor desde',
+  rests: 'Se apoya en',
+  restsOn: (studies, cycles, operators) =>
+    `${studies} ${studies === 1 ? 'estudio' : 'estudios'}, ${cyclesOf(cycles)}; ${operators}`,
+  isInForce: 'en vigor',
+  dueTitle: 'Toca un estudio de comprobación:',
+  due: {
+    date: 'ha llegado su día',
+    method: 'el método tiene otra revisión',
+    conditions: 'las condiciones son otras',
+    drift: 'un estudio posterior se aparta más de un 5 %',
+    'one-operator': 'se apoya en una sola persona',
+  },
+  notDue: 'Nada pide un estudio de comprobación.',
+  against: (revision, pct, direction) =>
+    `Frente a la revisión ${revision}: tiempo normal un ${pct} % ${direction === 'longer' ? 'más largo' : 'más corto'}.`,
+  converted: (theirs, as) =>
+    `Su suplemento, ${theirs}, es ${as}: se comparan los tiempos normales, porque los suplementos tienen bases distintas.`,
+  list: {
+    title: 'Estándares',
+    check: 'Estudio de comprobación',
+    part: 'Pieza',
+    data: 'Datos tipo: tiempos para otros tamaños',
+    sheet: 'Al estándar de esta pieza',
+    paper: 'Pasar un estudio en papel',
+  },
+};
+
+function cyclesOf(count: number): string {
+  return `${count} ${count === 1 ? 'ciclo' : 'ciclos'}`;
+}
