@@ -17,7 +17,7 @@ export const putRight: typeof english = {
     person: 'Person',
     time: 'Eine Zeitspanne',
     count: 'Aufgeschriebene Stückzahl',
-    away: 'Diesen Einsatz zurückziehen',
+    away: 'Einsatz zurückziehen',
   },
   fromPart: 'Von Teil',
   toPart: 'bis Teil',

@@ -108,7 +108,7 @@ export const reviewDayMore: typeof english = {
       netEquipmentEffectiveness: 'NEE-Index',
       setUpRatio: 'Rüstgrad',
       technicalEfficiency: 'Technischer Nutzungsgrad',
-      firstPassYield: 'Erstausbeute (First Pass Yield)',
+      firstPassYield: 'First Pass Yield',
       scrapRatio: 'Ausschussquote',
       reworkRatio: 'Nacharbeitsquote',
     },

@@ -9,7 +9,7 @@ export const review: typeof english = {
   trouble: (problem) => `No se pudieron leer los días (${problem}). No se ha borrado nada.`,
   tryAgain: 'Reintentar',
 
-  emptyTitle: 'Aún no se ha registrado ningún periodo de trabajo',
+  emptyTitle: 'Aún no hay ningún periodo registrado',
   emptyText:
     'Las piezas que se tocan en Ritmo aparecen aquí en cuanto están terminadas, cada una junto a su objetivo.',
   openPace: 'Abrir Ritmo',
