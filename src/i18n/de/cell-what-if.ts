@@ -1,0 +1,110 @@
+import type { cellWhatIf as english } from '../en/cell-what-if';
+
+/** How often something comes: with every part, or once in so many. */
+const onceIn = (parts: number) => (parts === 1 ? 'bei jedem Teil' : `einmal je ${parts} Teile`);
+
+/** Words of the page that tries changes. */
+export const cellWhatIf: typeof english = {
+  title: 'Was würde die Zelle verändern?',
+  begin: 'Etwas ändern: hier steht dann, was es bewirkt.',
+  reset: 'Wie es jetzt ist',
+  work: 'Arbeit',
+  lots: 'Lose',
+  speed: 'Maschinentempo',
+  fixed: 'Maschinenminuten, die das Tempo nicht ändert',
+  passes: 'Durchgänge',
+  loading: 'Beladezeit',
+  element: 'Ein Abschnitt',
+  elementTime: 'Zeit dieses Abschnitts',
+  done: 'Ausgeführt',
+  places: {
+    external: 'bei stehender Maschine',
+    internal: 'bei laufender Maschine',
+    other: 'von einer anderen Person',
+  },
+  byOperator: 'von der Person am Platz',
+  machines: 'Maschinen',
+  buffer: 'Ablageplätze vor der anderen Person',
+  arrivalLot: 'Teile, die zusammen ankommen',
+  refillAt: 'Restbestand bei ihrer Ankunft',
+  trolley: 'Teile, die zusammen abgehen',
+  people: 'Personen',
+  of: (what, value) => `${what}: ${value}`,
+  takeBack: (change) => `Zurücknehmen: ${change}`,
+  percent: (value) => `${value} %`,
+  less: (what) => `${what}: weniger`,
+  more: (what) => `${what}: mehr`,
+  faster: (minutes, parts) => `${minutes} weniger je Teil: ${parts} Teile mehr am Tag.`,
+  slower: (minutes, parts) => `${minutes} mehr je Teil: ${parts} Teile weniger am Tag.`,
+  noEffect: {
+    hands:
+      'Keine Wirkung auf das Tempo, weil die Handarbeit bestimmt: die Maschine wartet schon jetzt auf sie.',
+    machine:
+      'Keine Wirkung auf das Tempo, weil die Maschine bestimmt: die Person wartet schon jetzt auf sie.',
+    tie: 'Keine Wirkung auf das Tempo: was gespart wird, wird gewartet.',
+    other:
+      'Keine Wirkung auf das Tempo, weil die andere Person bestimmt: der Rest der Zelle wartet schon jetzt.',
+  },
+  lotsOnly: 'Das Tempo bleibt: Lose ändern, wie lange Teile warten, nicht die Arbeit.',
+  alone: 'Keine Wirkung auf das Tempo: die Arbeit bleibt gleich.',
+  exchange: {
+    faster: (parts, { name, every, before }) =>
+      `${parts} Teile mehr am Tag, weil „${name}“ nur ${onceIn(every)} anfällt statt ${onceIn(before)}.`,
+    slower: (parts, { name, every, before }) =>
+      `${parts} Teile weniger am Tag, weil „${name}“ ${onceIn(every)} anfällt statt ${onceIn(before)}.`,
+  },
+  tookOver: {
+    faster: {
+      hands: 'Ab hier bestimmt die Handarbeit: eine noch schnellere Maschine bringt nichts.',
+      machine: 'Ab hier bestimmt die Maschine: noch schnellere Handarbeit daneben bringt nichts.',
+      tie: 'Ab hier bestimmen Handarbeit und Maschine abwechselnd: mehr von einem bringt weniger.',
+      other: 'Ab hier bestimmt die andere Person.',
+    },
+    slower: {
+      hands: 'Jetzt bestimmt die Handarbeit.',
+      machine: 'Jetzt bestimmt die Maschine.',
+      tie: 'Jetzt bestimmen Handarbeit und Maschine abwechselnd.',
+      other: 'Jetzt bestimmt die andere Person.',
+    },
+  },
+  leadTime: (now, then) => `Ein Teil ist ${then} in der Zelle statt ${now}.`,
+  present: 'jetzt',
+  proposed: 'dann',
+  difference: 'Unterschied',
+  rows: {
+    minutes: 'Minuten je Teil, ohne Stillstände',
+    perDay: 'Gute Teile am Tag',
+    promise: 'an 9 von 10 Tagen gehalten',
+    lead: 'Durchlaufzeit, Mittelwert, min',
+    leadHigh: '9 von 10 Teilen in höchstens, min',
+    inside: 'Teile in der Zelle',
+    people: 'Personen',
+    personHour: 'Gute Teile je Personenstunde',
+    machine: 'Maschine läuft, Anteil am Tag',
+  },
+  interval: (difference, half) => `${difference} ± ${half}`,
+  simulated: (days, seed) =>
+    `${days} Tage simuliert aus den eigenen Zyklen und Stillständen der Werkstatt, Startzahl ${seed}, derselbe Zufall für beide.`,
+  anotherSeed: 'Anderer Zufall',
+  longRun: (days) => `${days} Tage simulieren`,
+  progress: (done, days) => `${done} von ${days} Tagen`,
+  stop: 'Hier anhalten',
+  daysTitle: 'Gute Teile am Tag',
+  daysSay: (low, median, high) =>
+    `Ein Tag von zehn hat weniger als ${low}, die Hälfte mehr als ${median}, einer von zehn mehr als ${high}.`,
+  median: 'Hälfte',
+  p10: '1 von 10',
+  p90: '9 von 10',
+  chartNow: 'Der Zyklus jetzt',
+  chartThen: 'Der Zyklus dann',
+  how: [
+    'Jedes simulierte Teil bekommt die Zeiten eines aufgenommenen Zyklus, durch Zufall gezogen; wo ein Zyklus dem vorigen ähnelt, werden kurze Folgen gezogen. Stillstände, Ausschuss und Nacharbeit kommen so oft und dauern so lange wie in den neuesten Einsätzen; ein Nacharbeitsteil braucht noch einmal die Handzeit eines Teils.',
+    'Minuten je Teil sind ohne Stillstände, Nacharbeit und Ausschuss; alles andere in der Tabelle enthält sie.',
+    'Ein Stillstand aus einem Grund, bei dem laut Angabe unter „Personen und Maschinen“ die Maschine steht, hält die Maschine auf; jeder andere die Person, und die Maschine läuft inzwischen ihren Zyklus zu Ende.',
+    'Mit dem Antippen kommt, was zehn Tage Zufall sagen; alle Tage folgen einen Augenblick später.',
+    'Gelegentliche Arbeit, die einmal je Wagen anfällt, fällt so oft an, wie der Wagen geht.',
+    'Jetzt und dann treffen auf denselben Zufall, damit das Intervall des Unterschieds schmal ist: mittlerer Unterschied nach Tagen ± t·s/√n, bei 95 %.',
+    'Maschinenzeit dann = was das Tempo nicht ändert + (der Rest) × Durchgänge ÷ Tempo.',
+    'Die Simulation gibt die Ergebnisse eines unabhängigen Pakets (SimPy) an zwanzig zufälligen Zellen wieder, und die exakten der Warteschlangentheorie.',
+  ],
+};
