@@ -1,17 +1,20 @@
-const MINUTE_MS = 60_000;
-const HOUR_MS = 60 * MINUTE_MS;
-const DAY_MS = 24 * HOUR_MS;
+import { locale } from './spoken';
+
+const units = [
+  ['day', 86_400_000],
+  ['hour', 3_600_000],
+  ['minute', 60_000],
+] as const;
 
 /**
- * How long ago something was, in its largest whole unit.
+ * How long ago something was, in its largest whole unit; less than a minute is now.
  *
  * @example
  * formatAge(3 * 86_400_000) // => '3 days ago'
  */
 export function formatAge(ms: number): string {
-  const said = (count: number, unit: string) => `${count} ${unit}${count === 1 ? '' : 's'} ago`;
-  if (ms >= DAY_MS) return said(Math.floor(ms / DAY_MS), 'day');
-  if (ms >= HOUR_MS) return said(Math.floor(ms / HOUR_MS), 'hour');
-  if (ms >= MINUTE_MS) return said(Math.floor(ms / MINUTE_MS), 'minute');
-  return 'just now';
+  const [unit, length] = units.find((each) => ms >= each[1]) ?? ['second', Number.POSITIVE_INFINITY];
+  // A day ago is not “yesterday”: only now has a word of its own.
+  const format = new Intl.RelativeTimeFormat(locale, { numeric: unit === 'second' ? 'auto' : 'always' });
+  return format.format(-Math.floor(ms / length), unit);
 }

@@ -1,3 +1,5 @@
+import { locale } from './spoken';
+
 const formats = new Map<string, Intl.DateTimeFormat>();
 
 /** A calendar day such as 2026-03-27 in words. `long`: Fri 27 March 2026; `short`: 27 Mar. */
@@ -17,7 +19,8 @@ export function dayParts(day: string): { month: string; dayOfMonth: string } {
 
 /** The day is a calendar day already, so it is read and written in UTC: no zone can move it. */
 function format(name: string, options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-  const known = formats.get(name) ?? new Intl.DateTimeFormat('en-GB', { ...options, timeZone: 'UTC' });
-  formats.set(name, known);
+  const key = locale + name;
+  const known = formats.get(key) ?? new Intl.DateTimeFormat(locale, { ...options, timeZone: 'UTC' });
+  formats.set(key, known);
   return known;
 }

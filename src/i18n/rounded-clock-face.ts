@@ -1,4 +1,5 @@
 import { clockFace } from './format-duration';
+import { formatNumber } from './format-number';
 
 /** From here on a tenth of a second is below what a hand can tap. */
 const WHOLE_FROM_MS = 30_000;
@@ -12,5 +13,5 @@ export function roundedClockFace(ms: number): string {
   const tenths = Math.round(Math.abs(ms) / 100);
   if (tenths * 100 >= WHOLE_FROM_MS) return clockFace(Math.round(ms / 1_000) * 1_000);
   const sign = ms < 0 && tenths > 0 ? '−' : '';
-  return `${sign}${clockFace(tenths * 100)}.${tenths % 10}`;
+  return sign + clockFace(tenths * 100) + formatNumber((tenths % 10) / 10, 1).slice(1);
 }

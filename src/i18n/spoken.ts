@@ -7,20 +7,27 @@ export type Widened<T> = T extends string
       ? { readonly [Key in keyof T]: Widened<T[Key]> }
       : T;
 
-const known: Record<string, object> = {};
-let said: Record<string, object> = {};
+/** What a language says instead of some English words; undefined where it has none of that name. */
+export type Translation = (name: string, english: object) => object | undefined;
+
+const known = new Map<string, object>();
+let translation: Translation = () => undefined;
+
+/** How numbers and days are written in the language that is spoken. */
+export let locale = 'en-GB';
 
 /**
- * English words under the name that other languages give theirs. Whatever language is spoken is put over them in
+ * English words under the name that other languages give theirs. What a language says instead is put over them in
  * place, so that a screen reads one object and English costs nothing at start.
  */
 export function spoken<T extends object>(name: string, english: T): Widened<T> {
-  known[name] = english;
-  return Object.assign(english, said[name]) as Widened<T>;
+  known.set(name, english);
+  return Object.assign(english, translation(name, english)) as Widened<T>;
 }
 
-/** From here on these words are said, by those objects that are there and by those that come later. */
-export function speak(words: Record<string, object>): void {
-  said = { ...said, ...words };
-  for (const name in words) Object.assign(known[name] ?? {}, words[name]);
+/** From here on this language is spoken: by the words that are here, and by those that come later. */
+export function speak(given: Translation, itsLocale: string): void {
+  translation = given;
+  locale = itsLocale;
+  for (const [name, english] of known) Object.assign(english, given(name, english));
 }

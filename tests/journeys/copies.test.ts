@@ -58,7 +58,7 @@ describe('a shop’s copy', () => {
     file = path.join(tablet.profile, download.suggestedFilename());
     await download.saveAs(file);
     expect(download.suggestedFilename()).toMatch(/-locked\.txt$/);
-    await page.getByText('Last copy: just now.').waitFor();
+    await page.getByText('Last copy: now.').waitFor();
     await page.getByText('It holds everything.').waitFor();
   });
 
