@@ -17,6 +17,9 @@ const later: readonly (readonly [place: string, root: RegExp])[] = [
   ['records', /src\/screens\/records\/records-screen\.tsx$/],
   ['copying', /src\/copying\.ts$/],
   ['demo', /src\/demo\/fill-demo\.ts$/],
+  ['language-de', /src\/i18n\/german\.ts$/],
+  ['language-es', /src\/i18n\/spanish\.ts$/],
+  ['language-pseudo', /src\/i18n\/pseudo\.ts$/],
 ];
 
 /**

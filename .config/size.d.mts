@@ -1,7 +1,8 @@
-export const budgets: { paceScreen: number; allScripts: number; everything: number };
+export const budgets: { paceScreen: number; allScripts: number; languages: number; everything: number };
 export function sizes(dist: string): {
   paceScreen: number;
   allScripts: number;
+  languages: number;
   everything: number;
   files: { file: string; size: number }[];
 };

@@ -18,6 +18,7 @@ import { PaceScreen } from './screens/pace/pace-screen';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { tabletPreferences } from './screens/tablet/tablet-preferences';
+import { speakFromNowOn, words } from './speaking';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
 import { openJournal } from './storage/journal-client';
@@ -147,6 +148,7 @@ async function start(lock: WriterLock): Promise<void> {
     return opened;
   };
   let bench = await openBench();
+  await words;
   if (own !== openings) return bench.close();
   let stopTending = tendLater(bench, lock.isHeld);
 
@@ -191,6 +193,7 @@ async function start(lock: WriterLock): Promise<void> {
         stopTending = tendLater(bench, lock.isHeld);
         show(!lock.isHeld);
       },
+      speak: speakFromNowOn,
       async takeOver() {
         await lock.takeOver();
         stopTending();

@@ -46,6 +46,8 @@ export interface App {
   reopen(): Promise<void>;
   /** Makes this tab the writer; the other one finishes and then only reads. */
   takeOver(): Promise<void>;
+  /** Keeps a language for this tablet and loads the page again in it. */
+  speak(language: string): void;
   go(screen: ScreenName, id?: string): void;
   openDemo(): void;
   leaveDemo(): void;

@@ -19,6 +19,10 @@ export const tabletWords: typeof english = {
   pressNow: 'Jetzt drücken',
   known: (key) => `jetzt: ${key}`,
   scanner: 'Ein Scanner, der das Kürzel eines Teils und Enter tippt, wählt dieses Teil.',
+  language: 'Sprache',
+  languageNote:
+    'Die Seite lädt neu; Uhren laufen weiter. Was getippt und noch nicht übernommen ist, geht verloren.',
+  languageWaits: 'Jetzt nicht: Die Seite lädt neu, und was nicht gesichert ist, ginge verloren.',
   keep: 'Auf Tempo festgelegt',
   keepNow: 'Tablet auf Tempo festlegen',
   keepNoMore: 'Alles wieder freigeben',

@@ -19,6 +19,10 @@ export const tabletWords: typeof english = {
   pressNow: 'Pulsar ahora',
   known: (key) => `ahora: ${key}`,
   scanner: 'Un escáner que escribe el código de una pieza y Enter elige esa pieza.',
+  language: 'Idioma',
+  languageNote:
+    'La página se carga de nuevo; los relojes siguen. Lo que se ha tecleado y aún no se ha aceptado se pierde.',
+  languageWaits: 'Ahora no: la página se carga de nuevo y se perdería lo que está sin guardar.',
   keep: 'Fijada en Ritmo',
   keepNow: 'Fijar esta tableta en Ritmo',
   keepNoMore: 'Volver a permitirlo todo',

@@ -1,6 +1,8 @@
 import './tablet-sheet.css';
 import type { ComponentChildren } from 'preact';
 import { tabletWords as words } from '../../i18n/en/tablet';
+import { languages } from '../../i18n/languages';
+import { locale } from '../../i18n/spoken';
 import { useApp } from '../app';
 import { useKeyLearning } from '../keys/use-learned-keys';
 import { PinAsk } from '../latch/pin-ask';
@@ -58,8 +60,25 @@ export function TabletSheet({ close }: { close(): void }) {
           {!learning && known && <span class="tablet-known">{words.known(known)}</span>}
         </button>
       </Group>
+      <Tongues />
       <Keeping set={set} />
     </section>
+  );
+}
+
+/** The language, each under its own name. The page loads again in it, so nothing may be there that would be lost. */
+function Tongues() {
+  const { bench, copies, speak } = useApp();
+  const { state, isInReserve } = bench.saving.value;
+  const isSafe = copies > 0 && (state === 'saved' || isInReserve);
+  return (
+    <Group title={words.language} note={isSafe ? words.languageNote : words.languageWaits}>
+      {languages.map(({ id, name, locale: its }) => (
+        <Choice key={id} isTaken={its === locale} isOff={!isSafe} language={its} take={() => speak(id)}>
+          {name}
+        </Choice>
+      ))}
+    </Group>
   );
 }
 
@@ -101,15 +120,27 @@ function Group({ title, note, children }: { title: string; note?: string; childr
 
 function Choice({
   isTaken,
+  isOff = false,
+  language,
   take,
   children,
 }: {
   isTaken: boolean;
+  isOff?: boolean;
+  /** Of the words on it, where that is not the page's. */
+  language?: string;
   take(): void;
   children: ComponentChildren;
 }) {
   return (
-    <button type="button" class="choice" aria-pressed={isTaken} onClick={take}>
+    <button
+      type="button"
+      class="choice"
+      aria-pressed={isTaken}
+      disabled={isOff}
+      lang={language}
+      onClick={take}
+    >
       {children}
     </button>
   );
