@@ -1,0 +1,13 @@
+import type { endQuestion as english } from '../en/end-question';
+import { clockFace } from '../format-duration';
+
+/** Words of the question at the end of a turn. */
+export const endQuestion: typeof english = {
+  endTitle: 'Diesen Einsatz beenden?',
+  endText: (count, ms) =>
+    `${count} ${count === 1 ? 'Teil' : 'Teile'} fertig. Das angefangene Teil, bisher ${clockFace(ms)}, wird nicht gezählt.`,
+  endYes: 'Einsatz beenden',
+  endNo: 'Weiterarbeiten',
+  handOver: 'Oder jemand anderes macht weiter',
+  handOverNote: 'Das angefangene Teil gehört dann beiden und steht in keinem eigenen Mittelwert.',
+};

@@ -1,0 +1,53 @@
+import type { turnSetup as english } from '../en/turn-setup';
+import { decimalMinutes } from '../format-duration';
+import { roundedClockFace } from '../rounded-clock-face';
+
+/** Words of the screen before a turn: who, which part, and what anyone should know first. */
+export const turnSetup: typeof english = {
+  startTitle: 'Einsatz starten',
+  who: 'Wer ist am Platz?',
+  whoHint: 'Ein Kürzel oder Initialen. Kein voller Name ist nötig.',
+  personCode: 'Kürzel',
+  addPerson: 'Kürzel hinzufügen',
+  anotherPerson: 'Anderes Kürzel',
+  whichPart: 'Welches Teil?',
+  partCode: 'Kürzel des Teils',
+  partName: 'Name, falls es einen hat',
+  target: 'Zielzeit für ein Teil (kann leer bleiben)',
+  targetHint: 'Minuten und Sekunden wie 1:48, oder Dezimalminuten wie 1,8',
+  targetEquals: (ms) => `= ${roundedClockFace(ms)}`,
+  targetMinutes: (ms) => `für ein Teil, ${decimalMinutes(ms)} min`,
+  targetFaults: {
+    empty: '',
+    'not-a-time': 'Das ist keine Zeit. 1:48 oder 1,8 schreiben.',
+    'over-59': 'Sekunden und Minuten gehen hier bis 59.',
+    'too-short': 'Eine Zielzeit ist mindestens eine Sekunde.',
+    'too-long': 'Eine Zielzeit ist höchstens ein Tag.',
+  },
+  addPart: 'Teil anlegen',
+  anotherPart: 'Anderes Teil',
+  cancel: 'Abbrechen',
+  codeTaken: (code) => `Es gibt schon ein Teil ${code}.`,
+  lastTurn: 'letzter Einsatz',
+  madeLast: 'zuletzt gefertigt',
+  lookBack: (person, from, to) => `Letzte Aufzeichnung ansehen: ${person}, ${from} bis ${to}`,
+  targetOf: (ms) => (ms === null ? 'keine Zielzeit' : `Zielzeit ${roundedClockFace(ms)}`),
+  start: 'Start',
+  chooseBoth: 'Person und Teil wählen',
+  choosePerson: 'Wählen, wer am Platz ist',
+  choosePart: 'Ein Teil wählen',
+  startWith: (person, part, target) => `${person} · ${part} · ${target}`,
+  demoLine: 'Nur mal ansehen?',
+  openDemo: 'Beispielwerkstatt öffnen',
+
+  // Cautions.
+  cautionTitle: 'Vor dem ersten Einsatz',
+  cautionAgain: 'Sicherheit und Fairness',
+  cautions: [
+    'Diese Uhr ist keine Schutzeinrichtung. Außerhalb von Schutzzäunen und Gefahrenbereichen anbringen, und nie mit einer Hand im Gefahrenbereich tippen.',
+    'Vor dem Beheben einer Störung oder einem Werkzeugwechsel die Maschine abschalten und gegen Wiedereinschalten sichern. Diese Zeit wird niemandem angelastet.',
+    'Wo Staub oder Dämpfe sind, erst fragen, ob ein Tablet hineindarf.',
+    'Örtliche Regeln und das Urteil zugelassener Fachleute gehen allem vor, was hier steht.',
+    'Keine Zielzeit setzt voraus, auf Erholung, Wasser oder Toilette zu verzichten. Stopp braucht keinen Grund.',
+  ],
+};

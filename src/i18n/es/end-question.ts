@@ -1,0 +1,13 @@
+import type { endQuestion as english } from '../en/end-question';
+import { clockFace } from '../format-duration';
+
+/** Words of the question at the end of a turn. */
+export const endQuestion: typeof english = {
+  endTitle: '¿Terminar este periodo?',
+  endText: (count, ms) =>
+    `${count} ${count === 1 ? 'pieza terminada' : 'piezas terminadas'}. La pieza en curso, ${clockFace(ms)} hasta ahora, no se contará.`,
+  endYes: 'Terminar periodo',
+  endNo: 'Seguir trabajando',
+  handOver: 'O sigue otra persona',
+  handOverNote: 'La pieza en curso es de las dos, y no entra en la media propia de ninguna.',
+};
