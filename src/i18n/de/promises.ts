@@ -1,0 +1,90 @@
+import type { promisesWords as english } from '../en/promises';
+
+/** As they stand after "aus". */
+const ofDays = (count: number) => (count === 1 ? 'einem Tag' : `${count} Tagen`);
+
+/** Words of capacity, people needed, and quotations. */
+export const promisesWords: typeof english = {
+  sentence: (promise, kept, reached, of) =>
+    `${promise} gute Teile am Tag lassen sich bei gewöhnlichem Teilemix zusagen: ${kept} bringen so viele oder mehr. Von allen ${of} Tagen, auch schweren und leichten, schafften es ${reached}`,
+  inWords: {
+    '0.8': 'acht von zehn gewöhnlichen Tagen',
+    '0.9': 'neun von zehn gewöhnlichen Tagen',
+    '0.95': 'neunzehn von zwanzig gewöhnlichen Tagen',
+  },
+  tooFew: (count) =>
+    `Was ein Tag bringen kann, lässt sich ab fünf gewöhnlichen Tagen sagen; bisher gibt es ${count === 0 ? 'keinen' : count === 1 ? 'einen' : count}`,
+  basis: (mean, deviation, count, of) =>
+    `Aus ${ofDays(count)} mit gewöhnlichem Teilemix, von ${of} gelesenen: Mittelwert ${mean} am Tag, Standardabweichung ${deviation}. Der Mittelwert wird nur an jedem zweiten Tag gehalten.`,
+  keptLabel: 'Gehalten an',
+  keptOn: { '0.8': '8 von 10 Tagen', '0.9': '9 von 10 Tagen', '0.95': '19 von 20 Tagen' },
+  tries: 'Eine andere Zusage:',
+  triesResult: (kept, of) =>
+    `wäre an ${kept} von ${of} Tagen gehalten worden, schwere und leichte eingeschlossen.`,
+  people: {
+    title: 'Personalbedarf',
+    quantity: (part) => `${part}, Teile`,
+    hours: 'Stunden, die jede Person dafür hat',
+    efficiency: 'Zeitgrad, %',
+    result: (load, people) => `${load} Personen vor dem Aufrunden: ${people}.`,
+    whole: (count) => (count === 1 ? 'eine Person' : `${count} Personen`),
+    targetPace: 'Nach Zielzeit: der Zeitgrad ist noch nicht bekannt.',
+    note: '(Σ Teile × Zielzeit + Rüsten) ÷ (Stunden × Zeitgrad). Eingetragen sind der Auftrag oben und eine Schicht nach Kalender ohne Essenspause.',
+  },
+  quote: {
+    title: 'Angebot',
+    part: 'Teil',
+    quantity: 'Teile',
+    setUps: 'Rüstvorgänge',
+    note: 'Für wen oder was',
+    freeFrom: 'Frei ab',
+    people: 'Personen daran',
+    due: (day, people) =>
+      `Fertig am ${day} mit ${people === '1' ? 'einer Person' : `${people} Personen`} daran.`,
+    latest: (day) => `Am ${day}, wenn es langsam läuft.`,
+    calendar: (hours) =>
+      `${hours} je Person und Tag nach Kalender; andere Aufträge sind nicht berücksichtigt.`,
+    noCalendar: 'Kein Kalender: 8 h von Montag bis Freitag; andere Aufträge sind nicht berücksichtigt.',
+    range: (low, high) => `(${low} bis ${high})`,
+    dueLine: (day, latest) =>
+      day === latest ? `fertig am ${day}` : `fertig am ${day}, wenn es langsam läuft am ${latest}`,
+    by: 'Eigenes Kürzel',
+    result: (total, quantity, part) => `${quantity} × ${part}: ${total} Anwesenheitszeit`,
+    interval: (low, high, count) =>
+      `Zwischen ${low} und ${high} (95 %), aus dem Zeitgrad von ${ofDays(count)}.`,
+    noInterval:
+      'Nach Zielzeit: der Zeitgrad ist noch nicht bekannt. Dafür braucht es fünf Tage mit Zielzeiten, ebenso für eine Spanne.',
+    standard: (perPart, setUp, source) =>
+      `Nach der Vorgabe: ${perPart} je Teil, ${setUp === null ? 'für das Rüsten ist nichts festgelegt' : `${setUp} je Rüstvorgang`}. ${source}`,
+    sources: {
+      typed: 'Die Zielzeit ist keine Vorgabezeit.',
+      standard: 'Die Zielzeit ist eine Vorgabezeit.',
+      size: 'Die Zeit für diese Größe wurde eingetippt, wie Planzeiten sie ergeben.',
+    },
+    anotherSize: 'Andere Größe',
+    sizeCode: 'Größe',
+    sizeTime: 'Vorgabezeit für ein Teil, m:ss',
+    sizeHalf: 'Plus/minus, m:ss (darf leer bleiben)',
+    sizeNote:
+      'Die Planzeiten unter Studie geben die Zeit einer Größe an, und wie weit sie danebenliegen kann.',
+    notATime: 'Das ist keine Zeit: als 1:30 schreiben.',
+    revision: (revision) => `Arbeitsverfahren, Revision ${revision}.`,
+    noRevision: 'Für dieses Teil ist kein Arbeitsverfahren aufgeschrieben.',
+    save: 'Angebot aufschreiben',
+    given: 'Abgegebene Angebote',
+    none: 'Noch keine.',
+    line: (day, quantity, part, total) => `${day}: ${quantity} × ${part}, ${total}`,
+    overhauled: 'Die Vorgabe dahinter wurde seither geändert: neu anbieten.',
+    stands: 'Die Vorgabe dahinter gilt noch.',
+  },
+  setUp: {
+    title: 'Was ein Rüstvorgang erbringt',
+    now: (time) => `${time} je Rüstvorgang`,
+    none: 'Nichts ist festgelegt: Rüsten erbringt keine Zeit, und der Zeitgrad zählt es, als wäre es verloren.',
+    label: 'Vorgabezeit eines Rüstvorgangs, m:ss',
+    save: 'Ab jetzt festlegen',
+    notATime: 'Das ist keine Zeit: als 2:15 schreiben.',
+    note: 'Für Vergangenes gilt die Zeit, die damals festgelegt war.',
+  },
+  hours: (hours) => `${hours}\u00a0h`,
+};
