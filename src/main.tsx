@@ -269,8 +269,8 @@ function goOn(): void {
   open();
 }
 
-// The screen is read while the records are being opened; the shell asks for it again.
-loaders[route.value.screen]().catch(() => {});
+// The screen is read while the records are being opened, in its language; the shell asks for it again.
+words.then(loaders[route.value.screen]).catch(() => {});
 onPageReturn(() => inHand?.log.wake());
 document.documentElement.dataset.release = __RELEASE__;
 open();

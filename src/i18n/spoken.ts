@@ -22,12 +22,22 @@ export let locale = 'en-GB';
  */
 export function spoken<T extends object>(name: string, english: T): Widened<T> {
   known.set(name, english);
-  return Object.assign(english, translation(name, english)) as Widened<T>;
+  putOver(english, translation(name, english));
+  return english as Widened<T>;
 }
 
 /** From here on this language is spoken: by the words that are here, and by those that come later. */
 export function speak(given: Translation, itsLocale: string): void {
   translation = given;
   locale = itsLocale;
-  for (const [name, english] of known) Object.assign(english, given(name, english));
+  for (const [name, english] of known) putOver(english, given(name, english));
+}
+
+/** Into the groups as well: a screen may hold one of them. */
+function putOver(words: object, others: object = {}): void {
+  for (const [key, other] of Object.entries(others)) {
+    const word = words[key as keyof typeof words];
+    if (typeof word === 'object') putOver(word, other);
+    else Object.assign(words, { [key]: other });
+  }
 }

@@ -17,6 +17,13 @@ describe('words', () => {
     expect([early, late]).toEqual([{ stop: 'Stopp', go: 'Los' }, { saved: 'Gesichert' }]);
   });
 
+  it('are said in a group and a list that a screen took out before', async () => {
+    const { spoken, speak } = await inPage();
+    const { ways, heads } = spoken('cell', { ways: { batch: 'Batch' }, heads: ['No.', 'Step'] });
+    speak(() => ({ ways: { batch: 'Los' }, heads: ['Nr.', 'Schritt'] }), 'de-DE');
+    expect([ways, heads]).toEqual([{ batch: 'Los' }, ['Nr.', 'Schritt']]);
+  });
+
   it('stay English where a language has none', async () => {
     const { spoken, speak } = await inPage();
     speak(() => undefined, 'es-ES');
