@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { asTyped, parseNumber, parseWhole } from '../../i18n/parse-number';
 
 interface Props {
   readonly label: string;
@@ -12,15 +13,14 @@ interface Props {
 
 /** A number that is typed and kept when the field is left. */
 export function NumberField({ label, value, isWhole = false, disabled = false, change }: Props) {
-  const shown = value > 0 ? String(value) : '';
+  const shown = value > 0 ? asTyped(value) : '';
   const [typed, setTyped] = useState<string | null>(null);
   const done = () => {
     if (typed === null) return;
     setTyped(null);
-    const read = Number(typed.trim().replace(',', '.'));
-    const isFit = Number.isFinite(read) && read >= 0 && (!isWhole || Number.isInteger(read));
+    const read = typed.trim() === '' ? 0 : isWhole ? parseWhole(typed) : parseNumber(typed);
     // What is no number leaves the one before.
-    if (isFit && read !== value) change(read);
+    if (read !== null && read !== value) change(read);
   };
   return (
     <label class="field cell-number">

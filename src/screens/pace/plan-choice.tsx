@@ -6,6 +6,7 @@ import { paceRatio } from '../../domain/turn/pace-ratio';
 import { FEWEST } from '../../domain/turn/project-finish';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
+import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
 import { useProjection } from './use-projection';
 
@@ -20,7 +21,7 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
   const source = turn.inHand.targetSource;
   const set = (event: Event) => {
     event.preventDefault();
-    const parts = /^\d+$/.test(typed.trim()) ? Number(typed) : 0;
+    const parts = parseWhole(typed) ?? 0;
     if (parts < 1 || parts > MOST_WANTED) return setFaulty(true);
     wantParts(bench, parts);
     done();

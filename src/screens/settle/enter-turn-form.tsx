@@ -8,6 +8,7 @@ import type { Part, Shop } from '../../domain/shop/shop';
 import { offsetMin, wallTime } from '../../domain/shop/wall-time';
 import type { TurnSpan } from '../../domain/turn/turn-span';
 import { enterTurn as words } from '../../i18n/en/enter-turn';
+import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
 import { reasonText } from '../pace/reason-text';
 import { timeOfDay } from '../pace/time-of-day';
@@ -203,5 +204,5 @@ function clocks({ fromWallMs, toWallMs }: TurnSpan, zone: string): [from: string
 
 /** A whole number as typed, 0 for nothing; NaN for anything else. */
 function whole(text: string): number {
-  return /^\d*$/.test(text.trim()) ? Number(text) : Number.NaN;
+  return text.trim() === '' ? 0 : (parseWhole(text) ?? Number.NaN);
 }

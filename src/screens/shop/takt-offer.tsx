@@ -2,13 +2,14 @@ import { useState } from 'preact/hooks';
 import { localDay } from '../../domain/day/local-day';
 import { taktOfDay } from '../../domain/shop/takt-of-day';
 import { partTapping as words } from '../../i18n/en/part-tapping';
+import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
 
 /** What calendar and demand leave for a part, worked out in sight; taken as target only when somebody says so. */
 export function TaktOffer({ isTaken, take }: { isTaken: boolean; take(taktMs: number): void }) {
   const { bench } = useApp();
   const [typed, setTyped] = useState('');
-  const demand = /^\d+$/.test(typed.trim()) ? Number(typed) : 0;
+  const demand = parseWhole(typed) ?? 0;
   const takt = taktOfDay(bench.shop.value.calendar, demand, localDay(bench.clock.now()));
   const isAsked = typed.trim() !== '' || (!takt.ok && takt.fault !== 'no-demand');
   return (

@@ -1,4 +1,5 @@
 import type { TypedClock } from '../../domain/study/study-clock';
+import { parseDecimal } from '../../i18n/parse-number';
 
 const DAY_MS = 86_400_000;
 
@@ -34,7 +35,7 @@ function timeOfDay(typed: string): number | null {
 
 /** Nothing typed is no time. */
 function minutes(typed: string): number | null {
-  const text = typed.trim().replace(',', '.');
-  if (text === '') return 0;
-  return /^\d+(\.\d*)?$/.test(text) ? Math.round(Number(text) * 60_000) : null;
+  if (typed.trim() === '') return 0;
+  const read = parseDecimal(typed);
+  return read === null ? null : Math.round(read * 60_000);
 }

@@ -4,6 +4,7 @@ import { reviseMethod } from '../../application/shop/revise-method';
 import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { asTyped } from '../../i18n/parse-number';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
 import { StorageCautions } from '../shell/storage-cautions';
@@ -78,7 +79,7 @@ export function PrepareStudy() {
       if (!isCurrent || sizes.length === 0) return;
       setDraft((now) => ({
         ...now,
-        sizes: Object.fromEntries(sizes.map(({ driver, value }) => [driver, String(value)])),
+        sizes: Object.fromEntries(sizes.map(({ driver, value }) => [driver, asTyped(value)])),
       }));
     });
     return () => {

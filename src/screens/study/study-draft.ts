@@ -9,6 +9,7 @@ import type {
 import type { MethodRevision } from '../../domain/shop/shop';
 import { noAllowances } from '../../domain/study/allowance-terms';
 import { hasTwoLanes, hasWorkInRun } from '../../domain/study/study';
+import { parseNumber, parseWhole } from '../../i18n/parse-number';
 import { draftOfTerms, type TermsDraft } from './terms-draft';
 
 /** An element as it is being written; numbers are still text. */
@@ -118,7 +119,8 @@ export function lanesOfDraft({ elements, chosenLanes }: Pick<StudyDraft, 'elemen
 
 /** A typed whole number; 0 for anything that is none. */
 export function wholeOf(typed: string): number {
-  return /^\d{1,9}$/.test(typed.trim()) ? Number(typed) : 0;
+  const read = parseWhole(typed) ?? 0;
+  return read < 1e9 ? read : 0;
 }
 
 /** The sheet says something else than the revision: it will be another one. */
@@ -145,8 +147,8 @@ export function driversOf(drafts: readonly ElementDraft[]): string[] {
 /** The sizes typed for these drivers; a size that is no number above zero is missing. */
 export function sizesOf({ elements, sizes }: StudyDraft): PartSize[] {
   return driversOf(elements).flatMap((driver) => {
-    const value = Number((sizes[driver] ?? '').trim().replace(',', '.') || Number.NaN);
-    return Number.isFinite(value) && value > 0 ? [{ driver, value }] : [];
+    const value = parseNumber(sizes[driver] ?? '') ?? 0;
+    return value > 0 ? [{ driver, value }] : [];
   });
 }
 

@@ -1,4 +1,5 @@
 import type { AllowanceBasis, AllowanceTerms } from '../../domain/study/allowance-terms';
+import { asTyped, parseDecimal } from '../../i18n/parse-number';
 
 /** Allowances as they are being written. */
 export interface TermsDraft {
@@ -12,10 +13,10 @@ export interface TermsDraft {
 export function draftOfTerms(terms: AllowanceTerms): TermsDraft {
   const { allowancePct, basis, machineAllowancePct, lines = [] } = terms;
   return {
-    allowance: String(allowancePct),
+    allowance: asTyped(allowancePct),
     basis,
-    machineAllowance: String(machineAllowancePct),
-    lines: lines.map(({ name, pct }) => ({ name, pct: String(pct) })),
+    machineAllowance: asTyped(machineAllowancePct),
+    lines: lines.map(({ name, pct }) => ({ name, pct: asTyped(pct) })),
   };
 }
 
@@ -41,8 +42,7 @@ function sumOf(shares: readonly number[]): number {
 
 /** Nothing typed is no allowance. */
 function percentOf(typed: string): number | null {
-  const text = typed.trim().replace(',', '.');
-  if (text === '') return 0;
-  if (!/^\d{1,2}(\.\d*)?$/.test(text)) return null;
-  return Number(text);
+  if (typed.trim() === '') return 0;
+  const pct = parseDecimal(typed);
+  return pct !== null && pct < 100 ? pct : null;
 }

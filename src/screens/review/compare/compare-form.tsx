@@ -3,6 +3,7 @@ import { fixComparison } from '../../../application/review/fix-comparison';
 import { partsMade } from '../../../domain/day/parts-made';
 import type { ReviewBook } from '../../../domain/weeks/review-book';
 import { beforeAfterWords } from '../../../i18n/en/before-after';
+import { parseDecimal } from '../../../i18n/parse-number';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
 import { periodsAround } from './periods-around';
@@ -28,7 +29,7 @@ export function CompareForm({ days, book, isOpen, done }: Props) {
   const [periods, setPeriods] = useState(suggested.periods);
   const [threshold, setThreshold] = useState('10');
   const [by, setBy] = useState('');
-  const thresholdPct = Number(threshold.replace(',', '.'));
+  const thresholdPct = parseDecimal(threshold) ?? 0;
   const { beforeFrom, beforeTo, afterFrom, afterTo } = periods;
   const areInOrder = beforeFrom <= beforeTo && beforeTo < afterFrom && afterFrom <= afterTo;
   const isReady = title.trim() !== '' && areInOrder && thresholdPct > 0 && thresholdPct < 100;

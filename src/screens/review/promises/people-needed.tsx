@@ -5,6 +5,7 @@ import { peopleNeeded } from '../../../domain/weeks/people-needed';
 import { setUpStandardAt } from '../../../domain/weeks/review-book';
 import { promisesWords } from '../../../i18n/en/promises';
 import { formatNumber } from '../../../i18n/format-number';
+import { parseDecimal, parseWhole } from '../../../i18n/parse-number';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
 import { orderInHand } from './order-in-hand';
@@ -26,15 +27,15 @@ export function PeopleNeeded({ days, book }: Pick<PlaceProps, 'days' | 'book'>) 
   const [efficiency, setEfficiency] = useState(mean === null ? '100' : formatNumber(100 * mean));
   const quantityOf = (id: string) => quantities[id] ?? (id === wanted ? order.value.quantity : '');
   const ordered = parts.map(({ id, targetMs }) => ({
-    quantity: Math.max(0, Number(quantityOf(id)) || 0),
+    quantity: parseWhole(quantityOf(id)) ?? 0,
     standardMs: targetMs!,
   }));
   const setUps = {
-    quantity: Math.max(0, Number(order.value.setUps) || 0),
+    quantity: parseWhole(order.value.setUps) ?? 0,
     standardMs: setUpStandardAt(book, Number.MAX_SAFE_INTEGER) ?? 0,
   };
-  const attendedMs = (Number(hours.replace(',', '.')) || 0) * HOUR_MS;
-  const share = (Number(efficiency.replace(',', '.')) || 0) / 100;
+  const attendedMs = (parseDecimal(hours) ?? 0) * HOUR_MS;
+  const share = (parseDecimal(efficiency) ?? 0) / 100;
   const isPossible = attendedMs > 0 && share > 0 && ordered.some(({ quantity }) => quantity > 0);
   const load = isPossible ? peopleNeeded([...ordered, setUps], attendedMs, share) : null;
   if (parts.length === 0) return null;

@@ -3,6 +3,7 @@ import { CAPACITY_DAYS, dailyCapacity, daysKept } from '../../../domain/weeks/da
 import { ordinaryDays } from '../../../domain/weeks/ordinary-days';
 import { promisesWords as words } from '../../../i18n/en/promises';
 import { formatNumber } from '../../../i18n/format-number';
+import { parseWhole } from '../../../i18n/parse-number';
 import type { PlaceProps } from '../place-props';
 import { sinceLastChange } from '../since-last-change';
 import { PeopleNeeded } from './people-needed';
@@ -23,7 +24,7 @@ export function PromisesPlace({ days, book }: PlaceProps) {
   );
   const [tried, setTried] = useState('');
   const good = recent.filter(({ done }) => done > 0).map((day) => day.good);
-  const promise = Number(tried);
+  const promise = parseWhole(tried) ?? 0;
   return (
     <>
       <section class="stack" aria-labelledby="review-capacity-title">

@@ -1,15 +1,16 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { studyPaper as words } from '../../../i18n/en/study-paper';
+import { decimalMark } from '../../../i18n/parse-number';
 
 interface Props {
-  /** A digit or the point; an empty text takes the last one away. */
+  /** A digit or the decimal mark; an empty text takes the last one away. */
   readonly onType: (sign: string) => void;
   readonly onNext: () => void;
   readonly onBack: () => void;
   readonly next: string;
 }
 
-const signs = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '0', '.'];
+const digits = ['7', '8', '9', '4', '5', '6', '1', '2', '3', '0'];
 
 /** Numbers as they lie on any desk, and the way on; a keyboard types too. */
 export function NumberPad(props: Props) {
@@ -20,8 +21,8 @@ export function NumberPad(props: Props) {
       const { onType, onNext } = latest.current;
       const isField = event.target instanceof HTMLSelectElement;
       if (isField || event.ctrlKey || event.metaKey || event.altKey) return;
-      const sign = event.key === ',' ? '.' : event.key;
-      if (signs.includes(sign)) onType(sign);
+      if (event.key === ',' || event.key === '.') onType(decimalMark());
+      else if (digits.includes(event.key)) onType(event.key);
       else if (event.key === 'Backspace') onType('');
       else if (event.key === 'Enter') onNext();
       else return;
@@ -33,7 +34,7 @@ export function NumberPad(props: Props) {
   const { onType, onNext, onBack, next } = props;
   return (
     <div class="study-keys">
-      {signs.map((sign) => (
+      {[...digits, decimalMark()].map((sign) => (
         <button key={sign} type="button" class="button number" onClick={() => onType(sign)}>
           {sign}
         </button>

@@ -1,5 +1,6 @@
 import type { ElementDefinition } from '../../../domain/shop/element-definition';
 import type { PaperCell, PaperReads } from '../../../domain/study/paper-study';
+import { parseDecimal } from '../../../i18n/parse-number';
 import type { App } from '../../app';
 
 /** One cell as it is typed. */
@@ -69,9 +70,8 @@ export function linesOf(elements: readonly ElementDefinition[], reads: PaperRead
 
 /** A typed time in milliseconds; null for anything that is no number above nothing. */
 export function typedMs(text: string, unit: 'min' | 's'): number | null {
-  const plain = text.trim().replace(',', '.');
-  if (!/^(\d+(\.\d*)?|\.\d+)$/.test(plain)) return null;
-  return Math.round(Number(plain) * (unit === 'min' ? 60_000 : 1_000));
+  const read = parseDecimal(text);
+  return read === null ? null : Math.round(read * (unit === 'min' ? 60_000 : 1_000));
 }
 
 /**
@@ -87,7 +87,8 @@ export function cellsOf(draft: PaperDraft, elements: readonly ElementDefinition[
     for (const elementIndex of lines) {
       const typed = draft.cells[cellKey(cycle, elementIndex)] ?? emptyCell;
       const isMachine = elements[elementIndex]?.work === 'machine';
-      const rating = typed.rating === '' ? (ratings.get(elementIndex) ?? 100) : Number(typed.rating);
+      const rating =
+        typed.rating === '' ? (ratings.get(elementIndex) ?? 100) : (parseDecimal(typed.rating) ?? Number.NaN);
       const ratingPct = isMachine && typed.rating === '' ? 100 : rating;
       ratings.set(elementIndex, ratingPct);
       const ms = typed.isMissed ? null : typedMs(typed.time, draft.unit);

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type StandardData, timeForSize } from '../../../domain/study/standard-data';
 import { studyData as words } from '../../../i18n/en/study-data';
+import { parseNumber } from '../../../i18n/parse-number';
 import { wholeOf } from '../study-draft';
 import { TextField } from '../text-field';
 import { timeWords } from '../time-words';
@@ -16,12 +17,7 @@ export function SizeQuestion({ data, driver }: { data: StandardData; driver: str
         <TextField label={driver} value={size} mode="decimal" narrow onInput={setSize} />
         <TextField label={words.parts} value={parts} mode="numeric" narrow onInput={setParts} />
       </div>
-      <Answer
-        data={data}
-        size={Number(size.replace(',', '.') || Number.NaN)}
-        parts={wholeOf(parts)}
-        isAsked={size !== ''}
-      />
+      <Answer data={data} size={parseNumber(size) ?? 0} parts={wholeOf(parts)} isAsked={size !== ''} />
     </section>
   );
 }
