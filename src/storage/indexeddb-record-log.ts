@@ -35,6 +35,8 @@ export interface LogHolder {
 export class IndexedDbRecordLog implements RecordLog {
   /** The handle in use, or on its way; null when the next use has to open one. */
   private database: Promise<IDBPDatabase<Schema>> | null = null;
+  /** The same once it is there: a record goes to it in the tap's own turn, before anything is drawn. */
+  private atHand: IDBPDatabase<Schema> | null = null;
   private awake: Promise<unknown> | null = null;
   private isWanted = false;
   private ownDevice = '';
@@ -72,7 +74,7 @@ export class IndexedDbRecordLog implements RecordLog {
   }
 
   async append(records: readonly LogRecord[]): Promise<void> {
-    await this.awake;
+    if (this.awake) await this.awake;
     try {
       await this.use(
         async (database) => {
@@ -161,8 +163,10 @@ export class IndexedDbRecordLog implements RecordLog {
 
   /** Writes wait for it: one small read shows whether the handle outlived the time the page was away. */
   async wake(): Promise<void> {
-    this.awake = this.use((database) => database.get('tablet', 'device'), PATIENCE_MS).catch(() => {});
-    await this.awake;
+    const awake = this.use((database) => database.get('tablet', 'device'), PATIENCE_MS).catch(() => {});
+    this.awake = awake;
+    await awake;
+    if (this.awake === awake) this.awake = null;
   }
 
   close(): void {
@@ -178,11 +182,12 @@ export class IndexedDbRecordLog implements RecordLog {
       this.database ??= this.reopen();
       const used = this.database;
       let isOpen = false;
-      const worked = used.then((database) => {
+      const begin = (database: IDBPDatabase<Schema>) => {
         isOpen = true;
         return work(database);
-      });
+      };
       try {
+        const worked = this.atHand ? begin(this.atHand) : used.then(begin);
         return await (patienceMs ? within(patienceMs, worked) : worked);
       } catch (error) {
         const isDead = error instanceof DOMException && deadHandle.includes(error.name);
@@ -200,7 +205,12 @@ export class IndexedDbRecordLog implements RecordLog {
       lost: () => this.drop(opened),
     });
     // Whoever uses the database is told; the next one tries anew.
-    opened.catch(() => this.drop(opened));
+    opened.then(
+      (database) => {
+        if (this.database === opened) this.atHand = database;
+      },
+      () => this.drop(opened),
+    );
     return opened;
   }
 
@@ -212,7 +222,10 @@ export class IndexedDbRecordLog implements RecordLog {
 
   /** Closes a handle; one that has been replaced meanwhile takes nothing with it. */
   private drop(handle = this.database): void {
-    if (handle === this.database) this.database = null;
+    if (handle === this.database) {
+      this.database = null;
+      this.atHand = null;
+    }
     handle?.then(
       (database) => database.close(),
       () => {},

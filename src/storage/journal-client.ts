@@ -36,6 +36,8 @@ export async function openJournal(fileName: string): Promise<Journal> {
   let worker: Worker | null = null;
   let ownEnd: OwnEnd | null = null;
   let open: Promise<Ask> | null = null;
+  /** The same once it is open: a line goes to the worker in the tap's own turn, before anything is drawn. */
+  let atHand: Ask | null = null;
   /** Another tab may hold the file by now. */
   let isOver = false;
 
@@ -45,17 +47,20 @@ export async function openJournal(fileName: string): Promise<Journal> {
   const drop = () => {
     worker?.terminate();
     open = null;
+    atHand = null;
   };
   const reach = async () => {
     worker = new Worker(new URL('./journal/journal-worker.ts', import.meta.url), { type: 'module' });
     const ask = asking(worker);
     noteEnd(await ask({ ask: 'open', fileName }));
+    atHand = ask;
     return ask;
   };
   const ask = async (request: Unnumbered<JournalRequest>, patienceMs: number) => {
     if (isOver) throw new Error('the journal is closed');
-    open ??= reach();
     try {
+      if (atHand) return await within(patienceMs, atHand(request));
+      open ??= reach();
       return await within(patienceMs, (await open)(request));
     } catch (error) {
       drop();

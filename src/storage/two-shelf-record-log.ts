@@ -36,8 +36,8 @@ export class TwoShelfRecordLog implements RecordLog {
       return this.database.append(records);
     }
     const answers = await Promise.allSettled([
-      this.database.append(records),
       this.journal.append(records, this.device),
+      this.database.append(records),
     ]);
     // What one shelf refused is sent again to both: the database knows it, the journal may hold it twice.
     for (const answer of answers) if (answer.status === 'rejected') throw answer.reason;
