@@ -10,9 +10,9 @@ export const cellPeople: typeof english = {
   close:
     'Es fehlt wenig: weniger von dem, was die Zelle aufhält, oder ein etwas kürzerer Abschnitt würde reichen.',
   nothingLeft:
-    'Stillstände und gelegentliche Arbeit verbrauchen den ganzen Takt: keine Zahl von Personen würde reichen.',
+    'Stillstände und gelegentliche Arbeit verbrauchen den ganzen Takt: auch noch so viele Personen würden nicht reichen.',
   tooLong: (left, elements) =>
-    `Keine Zahl von Personen würde reichen. Allein schon länger als die ${left}, die vom Takt bleiben: ${elements}.`,
+    `Auch noch so viele Personen würden nicht reichen. Allein schon länger als die ${left}, die vom Takt bleiben: ${elements}.`,
   machineSlow: (minutes, left) =>
     `Eine Maschine ist zu langsam, gleich wer sie bedient: Beladen und Maschine dauern ${minutes}, vom Takt bleiben ${left}.`,
   itTakes: (machines, people) => `${machines} und ${people} würden reichen.`,
@@ -33,7 +33,7 @@ export const cellPeople: typeof english = {
   barSays: (who, minutes) => `${who}: ${minutes}.`,
   p80: '8 von 10',
   figures: {
-    minimum: 'wenigste Personen, rechnerisch',
+    minimum: 'kleinste Personenzahl, rechnerisch',
     efficiencyTakt: 'Abstimmungsgrad nach Resttakt',
     delayTakt: 'Abstimmungsverlust nach Resttakt',
     efficiencyLongest: 'Abstimmungsgrad nach längstem Platz',
@@ -48,20 +48,20 @@ export const cellPeople: typeof english = {
   moreMachines: (part, count, adds) =>
     `${part}: ${count} Maschinen je Person; ${count === 2 ? 'die zweite' : 'die letzte davon'} bringt ${adds} gute Teile in der Stunde mehr.`,
   ideal: (ideal) => `Allein nach den Zeiten kann eine Person ${ideal} solche Maschinen bedienen.`,
-  cheapest: (machines) => `Am billigsten ist ein gutes Teil mit ${machines}.`,
+  cheapest: (machines) => `Am günstigsten ist ein gutes Teil mit ${machines}.`,
   machinesCount: (count) => `${count} ${count === 1 ? 'Maschine' : 'Maschinen'}`,
   machines: {
     machines: 'Maschinen',
     perHour: 'gute Teile je Stunde',
     operator: 'Person wartet',
     machine: 'jede Maschine wartet auf die Person',
-    random: 'verloren, wenn Maschinen irgendwann rufen',
+    random: 'Verlust bei Rufen zu beliebiger Zeit',
     cost: 'Kosten je gutem Teil',
   },
   machinesNote:
     'Gute Teile sind simuliert, mit Stillständen und dem Warten aufeinander. Warten und Verlust gelten allein nach den Zeiten, Beladen zählt nicht als Warten; der Verlust bei Rufen zu beliebiger Zeit steckt nicht in den guten Teilen: hier werden die Maschinen reihum bedient.',
   operatorRate: 'Person, Kosten je Stunde',
-  machineRate: 'Eine Maschine, Kosten je Stunde',
+  machineRate: 'Maschine, Kosten je Stunde',
   how: [
     'Takt = Arbeitszeit eines Tages ÷ darin gewünschte Teile. Resttakt, also was davon bleibt: Arbeitszeit ohne Stillstände × Anteil ohne Ausschuss ÷ gewünschte Teile, abzüglich gelegentlicher Arbeit und Nacharbeit je Teil.',
     'Gute Teile am Tag sind die der Simulation auf den anderen Seiten.',

@@ -41,7 +41,7 @@ export const cellWhatIf: typeof english = {
       'Keine Wirkung auf das Tempo, weil die Handarbeit bestimmt: die Maschine wartet schon jetzt auf sie.',
     machine:
       'Keine Wirkung auf das Tempo, weil die Maschine bestimmt: die Person wartet schon jetzt auf sie.',
-    tie: 'Keine Wirkung auf das Tempo: was gespart wird, wird gewartet.',
+    tie: 'Keine Wirkung auf das Tempo: was gespart wird, geht im Warten auf.',
     other:
       'Keine Wirkung auf das Tempo, weil die andere Person bestimmt: der Rest der Zelle wartet schon jetzt.',
   },
@@ -76,7 +76,7 @@ export const cellWhatIf: typeof english = {
     perDay: 'Gute Teile am Tag',
     promise: 'an 9 von 10 Tagen gehalten',
     lead: 'Durchlaufzeit, Mittelwert, min',
-    leadHigh: '9 von 10 Teilen in höchstens, min',
+    leadHigh: 'Durchlaufzeit, 9 von 10 bis, min',
     inside: 'Teile in der Zelle',
     people: 'Personen',
     personHour: 'Gute Teile je Personenstunde',
@@ -105,6 +105,6 @@ export const cellWhatIf: typeof english = {
     'Gelegentliche Arbeit, die einmal je Wagen anfällt, fällt so oft an, wie der Wagen geht.',
     'Jetzt und dann treffen auf denselben Zufall, damit das Intervall des Unterschieds schmal ist: mittlerer Unterschied nach Tagen ± t·s/√n, bei 95 %.',
     'Maschinenzeit dann = was das Tempo nicht ändert + (der Rest) × Durchgänge ÷ Tempo.',
-    'Die Simulation gibt die Ergebnisse eines unabhängigen Pakets (SimPy) an zwanzig zufälligen Zellen wieder, und die exakten der Warteschlangentheorie.',
+    'An zwanzig zufälligen Zellen liefert die Simulation dieselben Ergebnisse wie ein unabhängiges Paket (SimPy), und die exakten der Warteschlangentheorie.',
   ],
 };

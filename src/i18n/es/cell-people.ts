@@ -16,7 +16,7 @@ export const cellPeople: typeof english = {
     `Una máquina es demasiado lenta, la atienda quien la atienda: carga y máquina tardan ${minutes}, y del takt quedan ${left}.`,
   itTakes: (machines, people) => `Bastaría con ${machines} y ${people}.`,
   tieSlow: (minutes, left) =>
-    `El trabajo de una persona cabe, pero trabajo manual y máquina se esperan por turnos: ${minutes}, y del takt quedan ${left}.`,
+    `El trabajo de una persona cabe, pero trabajo manual y máquina se esperan alternadamente: ${minutes}, y del takt quedan ${left}.`,
   demand: 'Piezas pedidas al día',
   left: (takt, left) =>
     `Takt ${takt}: la jornada de trabajo entre las piezas pedidas. De él quedan ${left} para este trabajo, tras paradas, trabajo ocasional, retrabajo y desecho.`,
@@ -54,20 +54,20 @@ export const cellPeople: typeof english = {
     perHour: 'piezas buenas por hora',
     operator: 'la persona espera',
     machine: 'cada máquina espera a la persona',
-    random: 'se pierde si las máquinas llaman en cualquier momento',
+    random: 'pérdida si las máquinas llaman en cualquier momento',
     cost: 'coste por pieza buena',
   },
   machinesNote:
-    'Las piezas buenas son simuladas, con paradas y con la espera mutua. La espera y la pérdida son solo por los tiempos, y la carga no cuenta como espera; la pérdida por llamadas en cualquier momento no está en las piezas buenas: aquí las máquinas se atienden por turno.',
+    'Las piezas buenas son simuladas, con paradas y con la espera mutua. La espera y la pérdida son solo por los tiempos, y la carga no cuenta como espera; la pérdida por llamadas en cualquier momento no está en las piezas buenas: aquí las máquinas se atienden una tras otra.',
   operatorRate: 'Persona, coste por hora',
-  machineRate: 'Una máquina, coste por hora',
+  machineRate: 'Máquina, coste por hora',
   how: [
     'Takt = tiempo de trabajo de un día ÷ piezas pedidas en él. Takt restante, lo que queda de él: tiempo de trabajo sin paradas × proporción sin desecho ÷ piezas pedidas, menos el trabajo ocasional y el retrabajo por pieza.',
     'Las piezas buenas al día son las de la simulación de las otras páginas.',
     'El trabajo se reparte elemento por elemento mientras quepa en el takt restante: primero el elemento al que esperan más de los otros y, otra vez, por el mayor trabajo que tiene detrás; se muestra el mejor de los dos repartos. Ninguno encuentra siempre el óptimo (Jacobs & Chase; Helgeson y Birnie 1961).',
     'Eficiencia del equilibrado = todo el trabajo manual ÷ (personas × takt restante), o ÷ (personas × puesto más largo). Pérdida = el resto. Las dos se usan, y difieren.',
     'La marca «8 de 10»: en ocho de cada diez ciclos cronometrados, esa persona ya había terminado.',
-    'Máquinas por turno: la ronda tarda lo más largo entre carga + máquina y máquinas × tiempo propio de la persona; n′ = (carga + máquina) ÷ (carga + trabajo a su lado) (Niebel & Freivalds).',
+    'Máquinas una tras otra: la ronda tarda lo más largo entre carga + máquina y máquinas × tiempo propio de la persona; n′ = (carga + máquina) ÷ (carga + trabajo a su lado) (Niebel & Freivalds).',
     'Llamadas al azar: binomial; cada máquina necesita a la persona carga ÷ (carga + máquina) del tiempo.',
   ],
 };

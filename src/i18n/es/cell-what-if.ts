@@ -39,7 +39,7 @@ export const cellWhatIf: typeof english = {
   noEffect: {
     hands: 'Sin efecto en el ritmo, porque manda el trabajo manual: la máquina ya lo espera.',
     machine: 'Sin efecto en el ritmo, porque manda la máquina: la persona ya la espera.',
-    tie: 'Sin efecto en el ritmo: lo que se ahorra se espera.',
+    tie: 'Sin efecto en el ritmo: lo que se ahorra se va en esperas.',
     other: 'Sin efecto en el ritmo, porque manda la otra persona: el resto de la célula ya espera.',
   },
   lotsOnly: 'El ritmo queda igual: los lotes cambian cuánto esperan las piezas, no el trabajo.',
@@ -73,7 +73,7 @@ export const cellWhatIf: typeof english = {
     perDay: 'Piezas buenas al día',
     promise: 'se cumple 9 de cada 10 días',
     lead: 'Tiempo de paso, media en min',
-    leadHigh: '9 de 10 piezas en, como máximo, min',
+    leadHigh: 'Tiempo de paso, 9 de 10 hasta, min',
     inside: 'Piezas dentro',
     people: 'Personas',
     personHour: 'Piezas buenas por hora-persona',
@@ -102,6 +102,6 @@ export const cellWhatIf: typeof english = {
     'El trabajo ocasional que viene una vez por carro viene tan a menudo como sale el carro.',
     'Ahora y después encuentran el mismo azar, para que la diferencia tenga un intervalo estrecho: diferencia media por días ± t·s/√n, al 95 %.',
     'Tiempo de máquina después = lo que la velocidad no cambia + (el resto) × pasadas ÷ velocidad.',
-    'La simulación da los resultados de un paquete independiente (SimPy) en veinte células al azar, y los exactos de la teoría de colas.',
+    'En veinte células al azar, la simulación da los mismos resultados que un paquete independiente (SimPy), y los exactos de la teoría de colas.',
   ],
 };

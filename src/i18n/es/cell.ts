@@ -93,7 +93,7 @@ export const cellGoverns: typeof englishGoverns = {
   governors: {
     hands: 'trabajo manual',
     machine: 'máquina',
-    tie: 'ambos, por turnos',
+    tie: 'ambos, alternándose',
     other: 'otra persona',
   },
   detail: {
@@ -122,7 +122,7 @@ export const cellGoverns: typeof englishGoverns = {
     `${parts === 1 ? 'Ciclo' : `Ronda de ${parts} piezas`} según las medias: ${minutes}, sin trabajo ocasional`,
   noChart: 'Elegir arriba una pieza para ver su ciclo: quién trabaja, quién espera.',
   legend: { working: 'trabaja', attending: 'tiene que vigilar', waiting: 'espera' },
-  effects: (part, most) => `${part}: un 1 % menos donde más da es en «${most}»`,
+  effects: (part, most) => `${part}: con un 1 % menos, lo que más da es «${most}»`,
   element: 'elemento',
   more: 'piezas buenas más al día',
   none: 'ninguna',

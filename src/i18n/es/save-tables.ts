@@ -9,7 +9,7 @@ export const saveTablesWords: typeof english = {
   spreadsheet: 'Hoja de cálculo con todas las tablas',
   parts: 'Piezas por día (CSV)',
   weeks: 'Semanas (CSV)',
-  turns: 'Periodos de trabajo (CSV)',
+  turns: 'Periodos (CSV)',
   print: 'Imprimir',
   note: 'Para planificar y mejorar el trabajo. No es un registro de horas trabajadas ni de nóminas, y no nombra a nadie.',
   saved: (name) => `Ofrecido como descarga: ${name}.`,
