@@ -4,7 +4,7 @@ import type { cellLeadTime as english } from '../en/cell-lead-time';
 export const cellLeadTime: typeof english = {
   taps: 'Lotes en la célula',
   arrived: (parts) => `Llegada: ${parts}`,
-  released: (parts) => `Para la operación siguiente: ${parts}`,
+  released: (parts) => `Listo para la operación siguiente: ${parts}`,
   parts: (count) => `${count} ${count === 1 ? 'pieza' : 'piezas'}`,
   partsArrive: 'Piezas en un lote que llega',
   partsLeave: 'Piezas en un lote que sale',
