@@ -4,7 +4,7 @@ import type { studyPaper as english } from '../en/study-paper';
 export const studyPaper: typeof english = {
   title: 'Studie vom Papier eintippen',
   intro:
-    'Zyklus für Zyklus, Abschnitt für Abschnitt, wie es auf dem Bogen steht. Das Verfahren muss in der Werkstatt stehen.',
+    'Zyklus für Zyklus, Abschnitt für Abschnitt, wie es auf dem Bogen steht. Das Verfahren muss in der Werkstatt angelegt sein.',
   noMethod: 'Noch hat kein Teil ein Verfahren. Zuerst eines unter „Neue Studie“ anlegen.',
   name: 'Name der Studie',
   day: 'Tag',
@@ -12,8 +12,8 @@ export const studyPaper: typeof english = {
   reads: 'Es sind',
   readings: {
     own: 'Einzelzeiten der Abschnitte',
-    watch: 'Stände der laufenden Uhr',
-    cycle: 'Stände der Uhr, je Zyklus ab null',
+    watch: 'Fortschrittszeiten',
+    cycle: 'Fortschrittszeiten, je Zyklus ab null',
   },
   begin: 'Eintippen',
   missing: 'Ein Teil wählen und der Studie einen Namen geben.',
@@ -22,7 +22,7 @@ export const studyPaper: typeof english = {
   rating: 'Leistungsgrad',
   missed: 'Nicht gesehen',
   because: 'Ausgeschlossen wegen',
-  none: 'Er wird verwendet',
+  none: 'Wird verwendet',
   next: 'Weiter',
   nextIs: (element) => `dann ${element}`,
   back: 'Eins zurück',

@@ -4,16 +4,16 @@ import type { studyPaper as english } from '../en/study-paper';
 export const studyPaper: typeof english = {
   title: 'Pasar un estudio en papel',
   intro:
-    'Ciclo por ciclo, elemento por elemento, como está en la hoja. El método tiene que estar en el taller.',
+    'Ciclo por ciclo, elemento por elemento, como está en la hoja. El método tiene que estar registrado en el taller.',
   noMethod: 'Ninguna pieza tiene método todavía. Escribir antes uno en «Nuevo estudio».',
   name: 'Nombre del estudio',
   day: 'Día',
   unit: 'Tiempos de la hoja',
   reads: 'Son',
   readings: {
-    own: 'el tiempo propio de cada elemento',
-    watch: 'el cronómetro corrido',
-    cycle: 'el cronómetro, desde cero en cada ciclo',
+    own: 'tiempos propios de los elementos',
+    watch: 'tiempos acumulados',
+    cycle: 'tiempos acumulados, desde cero en cada ciclo',
   },
   begin: 'Empezar',
   missing: 'Elegir una pieza y dar un nombre al estudio.',

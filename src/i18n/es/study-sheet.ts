@@ -50,8 +50,8 @@ export const studySheet: typeof english = {
     number: 'N.º',
     element: 'Elemento',
     n: 'n usadas',
-    observed: 'T. observado medio',
-    rating: 'Valoración media',
+    observed: 'T. obs. medio',
+    rating: 'Valorac. media',
     normal: 'NT',
     frequency: 'Por unidad',
     perUnit: 'NT por unidad',
@@ -60,7 +60,7 @@ export const studySheet: typeof english = {
   },
   explain: (figure, value) => `${figure}: ${value}. Ver su cálculo`,
   tapToExplain: 'Tocar una cifra para ver su cálculo.',
-  leftOutCount: (count) => `+ ${count} fuera`,
+  leftOutCount: (count) => `+ ${count} no`,
   onceIn: (units) => `1/${units}`,
   tooFew: 'muy pocas',
   fewReadings: (n) => `n = ${n}, las propias lecturas, sin intervalo:`,
@@ -74,10 +74,11 @@ export const studySheet: typeof english = {
   side: (element, excluded, side) =>
     `${element}: las ${excluded} excluidas están todas por ${side === 'above' ? 'encima' : 'debajo'} de la media de las usadas.`,
   tooShort: (elements) =>
-    `${elements}: menos de ${formatNumber(0.04, 2)} min, que una mano no cronometra bien. Unir a un elemento vecino.`,
-  rareRating: (elements) => `${elements}: una valoración fuera de 75 a 125 es difícil de juzgar.`,
+    `${elements}: menos de ${formatNumber(0.04, 2)} min, lo que una mano no puede cronometrar bien. Unir a un elemento vecino.`,
+  rareRating: (elements) =>
+    `${elements}: una valoración fuera del intervalo de 75 a 125 es difícil de juzgar.`,
   unfairRating: (mean) =>
-    `La valoración media es ${mean}. Fuera de 80 a 120, es mejor repetir el estudio con otra persona.`,
+    `La valoración media es ${mean}. Fuera del intervalo de 80 a 120, es mejor repetir el estudio con otra persona.`,
 
   totals: {
     title: 'Tiempo estándar de una unidad de trabajo',
@@ -132,7 +133,7 @@ export const studySheet: typeof english = {
   cautions: [
     'Un estudio de una sola persona no es un estándar: estudiar a una segunda persona otro día.',
     'La valoración juzga un ritmo, no a una persona.',
-    'Para mejorar y planificar; no para salarios ni sanciones. No es un reloj de fichar ni un registro de nómina.',
+    'Para mejorar y planificar; no para salarios ni sanciones. No es un registro de jornada ni de nóminas.',
   ],
 
   observation: {
@@ -190,9 +191,9 @@ export const studySheet: typeof english = {
     causeNeeded: 'Sin una causa se queda.',
     rating: 'Corregir la valoración',
     keepRating: (pct) => `Guardar ${pct}`,
-    lower: 'Valoración 5 menos',
-    higher: 'Valoración 5 más',
-    machine: 'Condicionado por la máquina: 100, fija.',
+    lower: 'Bajar la valoración en 5',
+    higher: 'Subir la valoración en 5',
+    machine: 'Condicionada por la máquina: 100, fija.',
     foreign: 'Extraño: sin valorar.',
     note: 'Nota',
     foreignName: 'Qué fue',
@@ -224,7 +225,7 @@ export const studySheet: typeof english = {
     'defect-or-rework': { letter: 'd', words: 'defecto o retrabajo' },
     interruption: { letter: 'i', words: 'interrupción' },
     'tablet-slept': { letter: 'r', words: 'tableta en reposo' },
-    'mistaken-tap': { letter: 't', words: 'tocado por error' },
+    'mistaken-tap': { letter: 't', words: 'toque por error' },
   },
   /** For a cause in the engineer’s own words. */
   ownCause: { letter: 'o' },
