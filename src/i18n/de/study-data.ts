@@ -19,14 +19,14 @@ export const studyData: typeof english = {
   tiny: 'unter 0,01',
   plusMinus: (value, half) => `${value} ± ${half}`,
   warnings: {
-    'few-sizes': 'Weniger als vier Größen: zwei Punkte ergeben jede Gerade.',
+    'few-sizes': 'Weniger als vier Größen: durch zwei Punkte geht immer eine Gerade.',
     'few-readings': 'Eine Größe hat weniger als vier Messwerte.',
     bends: 'Die Messwerte biegen von einer Geraden ab: eine andere Einflussgröße, oder zwei Bereiche.',
     'negative-constant':
       'Die Konstante liegt unter null: unterhalb der untersuchten Größen ist die Gerade falsch.',
     'one-size-decides': 'Eine Größe hält die Gerade allein: Größen dazwischen untersuchen.',
     constant:
-      'Ein Wachsen zeigt sich nicht, und keines, das etwas ausmacht: der Abschnitt ist bei jeder Größe gleich.',
+      'Kein Wachstum ist zu erkennen, und keines, das ins Gewicht fiele: der Abschnitt ist bei jeder Größe gleich.',
   },
   ask: 'Zeit für eine Größe',
   parts: 'Teile im Angebot',

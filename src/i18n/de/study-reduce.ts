@@ -13,7 +13,7 @@ export const studyReduce: typeof english = {
     ineffective: 'Ablauffremdes, und Warten auf die Maschine',
     unaccounted: 'Ungeklärt',
     unaccountedIs: (time, pct) => `${time}, ${pct} %`,
-    good: 'Höchstens 2 % sind ungeklärt: die Uhr stimmt.',
+    good: 'Höchstens 2 % sind ungeklärt: die Uhren stimmen überein.',
     bad: (pct) => `Nicht brauchbar: ${pct} % der Zeit sind ungeklärt. Über 2 % wird die Studie wiederholt.`,
     none: 'Keine Uhrenprobe: die Studie kam aus einer Tabelle oder läuft noch.',
     formula:
@@ -41,16 +41,17 @@ export const studyReduce: typeof english = {
     trendFew: (n) => `Handarbeit aus ${ofWhole(n)}: ob sie sich ändert, zeigt sich ab zehn.`,
     none: (n) => `Kein Trend in der Handarbeit aus ${ofWhole(n)}.`,
     falling: (pct) =>
-      `Die Zyklen wurden um ${pct} % kürzer: jemand hat noch gelernt. Die Studie beschreibt einen Moment; aus ihr wird keine Vorgabe.`,
+      `Die Zyklen wurden um ${pct} % kürzer: da wurde noch gelernt. Die Studie beschreibt einen Moment; aus ihr wird keine Vorgabe.`,
     rising: (pct) =>
       `Die Zyklen wurden um ${pct} % länger: Ermüdung, oder ein Werkzeug wird stumpf. Suchen, was von Zeit zu Zeit wiederkommt, und ihm eine Häufigkeit geben; hieraus wird keine Vorgabe.`,
-    order: 'Kurze und lange Zyklen kommen in Strecken statt durch Zufall.',
+    order: 'Kurze und lange Zyklen kommen streckenweise statt zufällig.',
     run: 'Acht oder mehr nacheinander liegen auf einer Seite des Mittelwerts.',
     beyond: (cycles) => `Außerhalb der natürlichen Grenzen: Zyklus ${cycles}.`,
-    closer: (from, to) => `Das Beurteilen brachte die Streuung der Handarbeit von ${from} % auf ${to} %.`,
+    closer: (from, to) =>
+      `Die Leistungsgrade brachten die Streuung der Handarbeit von ${from} % auf ${to} %.`,
     wider: (from, to) =>
-      `Beurteilt streut die Handarbeit mehr als gemessen: von ${from} % auf ${to} %. Leistungsgrade, die dem Tempo folgen, machen die Streuung kleiner.`,
-    chart: 'Beurteilte Handarbeit jedes vollständigen Zyklus, der Reihe nach',
+      `Mit den Leistungsgraden streut die Handarbeit mehr als in den Istzeiten: von ${from} % auf ${to} %. Leistungsgrade, die dem Tempo folgen, verringern die Streuung.`,
+    chart: 'Normalzeit der Handarbeit jedes vollständigen Zyklus, der Reihe nach',
     source:
       'Steigung und Hälften aus Logarithmen, Runs-Test um den Median, natürliche Grenzen: NIST/SEMATECH e-Handbook.',
   },
@@ -64,17 +65,17 @@ export const studyReduce: typeof english = {
     seen: (count, units) =>
       `Gesehen: ${count === 1 ? 'einmal' : `${count}-mal`} in ${units} ${units === 1 ? 'Arbeitseinheit' : 'Arbeitseinheiten'}`,
     between: (low, high) =>
-      `. Durch Zufall allein kann das alles sein von einmal in ${low} bis einmal in ${high}.`,
+      `. Durch Zufall allein könnte das alles von einmal je ${low} bis einmal je ${high} sein.`,
     never: '. Das sagt nichts darüber, wie oft es kommt.',
-    few: 'Weniger als fünf wurden gesehen: das Verfahren oder Aufzeichnungen der Fertigung befragen.',
+    few: 'Weniger als fünfmal gesehen: im Verfahren oder in Aufzeichnungen der Fertigung nachsehen.',
     observe: (units) => `Gesehenes nehmen: einmal je ${units}`,
-    record: 'Laut Fertigung einmal je',
+    record: 'Laut Aufzeichnungen der Fertigung einmal je',
     keep: 'Übernehmen',
     interval: 'Intervall: Garwood 1936.',
   },
   combination: {
     title: 'Standardarbeits-Kombinationsblatt',
-    heads: ['Nr.', 'Schritt', 'Hand', 'Autom.', 'Gehen'],
+    heads: ['Nr.', 'Schritt', 'Hand', 'Auto', 'Gehen'],
     together: 'Zusammen',
     cycle: (time) => `Zyklus ${time}`,
     target: (time) => `Zielzeit ${time}`,

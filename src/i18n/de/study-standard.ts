@@ -61,7 +61,7 @@ export const studyStandard: typeof english = {
   inForce: 'Gültig ab',
   checkBy: 'Kontrollstudie bis',
   issuedBy: 'Ausgegeben von',
-  dayFault: 'Angeben, ab wann sie gilt, für die Kontrolle einen späteren Tag, und wer sie ausgibt.',
+  dayFault: 'Den Tag angeben, ab dem sie gilt, einen späteren für die Kontrolle, und wer sie ausgibt.',
   setTarget: 'und zur Zielzeit des Teils machen',
   revisions: 'Vorgaben dieses Teils',
   none: 'Noch keine Vorgabe ausgegeben.',
@@ -83,7 +83,7 @@ export const studyStandard: typeof english = {
   against: (revision, pct, direction) =>
     `Gegenüber Revision ${revision}: Normalzeit um ${pct} % ${direction === 'longer' ? 'länger' : 'kürzer'}.`,
   converted: (theirs, as) =>
-    `Ihr Zuschlag, ${theirs}, ist ${as}: verglichen werden Normalzeiten, denn die Zuschläge sind Anteile von Verschiedenem.`,
+    `Ihr Zuschlag, ${theirs}, ist ${as}: verglichen werden Normalzeiten, weil die Zuschläge verschiedene Grundlagen haben.`,
   list: {
     title: 'Vorgaben',
     check: 'Kontrollstudie',

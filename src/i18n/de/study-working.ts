@@ -16,7 +16,7 @@ export const studyWorking: typeof english = {
   close: 'Schließen',
   leftOutReading: (cycle, time, cause) => `Zyklus ${cycle}: ${time}, ${cause}`,
   leftOutMissed: (cycle, cause) => `Zyklus ${cycle}: nicht gemessen, ${cause}`,
-  withAll: (mean) => `Mit den ausgeschlossenen wäre der Mittelwert aller gemessenen ${mean}.`,
+  withAll: (mean) => `Mit den ausgeschlossenen wäre der Mittelwert aller gemessenen Werte ${mean}.`,
 
   n: {
     what: 'Verwendete Messwerte',
@@ -38,7 +38,7 @@ export const studyWorking: typeof english = {
     symbols: 'R = Σ Rᵢ ÷ n',
     machine:
       'Von der Maschine bestimmt: jeder Leistungsgrad ist 100, denn das Tempo der Maschine ist nicht das einer Person.',
-    source: 'Normaltempo = 100.',
+    source: 'Normalleistung = 100.',
   },
   normal: {
     what: 'Normalzeit',
@@ -65,12 +65,12 @@ export const studyWorking: typeof english = {
   },
   precision: {
     what: 'Präzision bei 95 %',
-    words: 'halbe Breite des Vertrauensbereichs der mittleren Normalzeit, als Anteil dieses Mittelwerts',
+    words: 'halbe Breite des Intervalls der mittleren Normalzeit, als Anteil dieses Mittelwerts',
     symbols: '± = 100 · t · s ÷ (√n · NT)',
     numbers: (n, s, t, half, mean) =>
       `n = ${n}, s = ${s}, t(${formatNumber(0.975, 3)}; n − 1) = ${t}: halbe Breite ${half} von ${mean}`,
     range: (low, high, mean) =>
-      `Die Messwerte liegen zwischen ${low} und ${high}; mittlere Normalzeit ${mean}. Unter fünf Messwerten wird kein Vertrauensbereich gezeigt.`,
+      `Die Messwerte liegen zwischen ${low} und ${high}; mittlere Normalzeit ${mean}. Unter fünf Messwerten wird kein Intervall gezeigt.`,
     source: 'NIST/SEMATECH e-Handbook, 1.3.5.2. Das gilt für diese Person an diesem Tag.',
   },
   needed: {
@@ -79,7 +79,7 @@ export const studyWorking: typeof english = {
     raw: (raw, n) => `n = ${raw}, also ${n}`,
     iterated: (n) => `kleinstes n, das sie erfüllt: ${n}`,
     t: {
-      words: 'kleinste Anzahl, deren eigener Vertrauensbereich so schmal wäre wie verlangt',
+      words: 'kleinste Anzahl, deren eigenes Intervall so schmal wäre wie verlangt',
       symbols: 'n ≥ (t(0,975; n − 1) · s ÷ (k · x̄))²',
       source: 'Definition.',
     },
@@ -121,7 +121,7 @@ export const studyWorking: typeof english = {
     source: 'Groover, Work Systems, Kapitel 13.',
   },
   standard: {
-    words: 'Normalzeit mit den Zuschlägen; für die Zeit der Maschine gilt ein eigener',
+    words: 'Normalzeit mit den Zuschlägen; für die Zeit der Maschine gilt ein eigener Zuschlag',
     symbols: {
       normal_time: 'ST = NT · (1 + A)',
       shift: 'ST = NT ÷ (1 − A)',
@@ -139,7 +139,7 @@ export const studyWorking: typeof english = {
     symbols: 'u = √(h² + u_R² + u_f²)',
     numbers: (h, frequency, total) => `√(${h}² + ${formatNumber(5, 1)}² + ${frequency}²) = ± ${total} %`,
     cycles: (n, h) =>
-      `h ist der halbe Vertrauensbereich des beurteilten Zyklus bei 95 %: ± ${h} % aus ${n} vollständigen ${n === 1 ? 'Zyklus' : 'Zyklen'}. Das gilt für diese Person an diesem Tag.`,
+      `h ist das halbe Intervall des beurteilten Zyklus bei 95 %: ± ${h} % aus ${n} vollständigen ${n === 1 ? 'Zyklus' : 'Zyklen'}. Das gilt für diese Person an diesem Tag.`,
     help: 'h ist unter der Hälfte der ± 5 % des Leistungsgrads: mehr Zyklen helfen nicht, eine zweite Person schon.',
     source:
       'ISO/IEC Guide 98-3 (GUM) 5.1.2. ± 5 % ist das übliche Ziel beim Üben des Beurteilens, aus dem Gedächtnis.',
@@ -147,12 +147,12 @@ export const studyWorking: typeof english = {
   pieces: {
     words: 'wie oft die Vorgabezeit in eine Stunde geht',
     symbols: 'Stück = 60 min ÷ ST',
-    source: 'Rechnung.',
+    source: 'Arithmetik.',
   },
   hours: {
     words: 'Stunden, die hundert Arbeitseinheiten nach Vorgabe brauchen',
     symbols: 'Stunden = ST · 100 ÷ 60 min',
-    source: 'Rechnung.',
+    source: 'Arithmetik.',
   },
   governs: {
     words:

@@ -21,11 +21,11 @@ export const studyData: typeof english = {
   warnings: {
     'few-sizes': 'Menos de cuatro tamaños: dos puntos dan cualquier recta.',
     'few-readings': 'Un tamaño tiene menos de cuatro lecturas.',
-    bends: 'Las lecturas se curvan y se apartan de una recta: otro factor, o dos intervalos.',
+    bends: 'Las lecturas se curvan y se apartan de una recta: otro factor, o dos tramos.',
     'negative-constant':
       'La constante está por debajo de cero: por debajo de los tamaños estudiados la recta es falsa.',
     'one-size-decides': 'Un solo tamaño sostiene la recta: estudiar tamaños intermedios.',
-    constant: 'No se ve que crezca, ni nada que importe: el elemento es igual en todos los tamaños.',
+    constant: 'No se aprecia crecimiento, y ninguno que importe: el elemento es igual en todos los tamaños.',
   },
   ask: 'Tiempo para un tamaño',
   parts: 'Piezas de la oferta',

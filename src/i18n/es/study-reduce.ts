@@ -32,9 +32,9 @@ export const studyReduce: typeof english = {
   },
   oneLane: {
     whole: (runs) =>
-      `Cronometrado uno tras otro: ${runs} se lee desde que arranca la máquina hasta su propio toque, con el trabajo hecho entretanto dentro. Donde la máquina paró antes de acabar ese trabajo, su tiempo es aquí demasiado largo.`,
+      `Cronometrado uno tras otro: ${runs} se lee desde que arranca la máquina hasta su propio toque, con el trabajo hecho entretanto dentro. Donde la máquina se detuvo antes de acabar ese trabajo, su tiempo es aquí demasiado largo.`,
     behind: (work) =>
-      `Según el método, con la máquina en marcha se hace: ${work}. Pero se cronometró después de la parada, así que cuenta como hecho con la máquina parada. Cronometrar persona y máquina a la vez para verlo dentro de la marcha.`,
+      `Según el método, con la máquina en marcha se hace: ${work}. Pero se cronometró después de que se detuviera, así que cuenta como hecho con la máquina parada. Cronometrar persona y máquina a la vez para verlo dentro de la marcha.`,
   },
   steady: {
     title: '¿Se mantuvo el ritmo?',

@@ -33,7 +33,7 @@ export const studyStandard: typeof english = {
   withRating: (total) => `Con el ± 5 % propio de la valoración: ± ${total} %.`,
   tooFew: 'Menos de cinco ciclos completos: no se puede dar ninguna precisión.',
   blocked:
-    'No se hace ningún estándar de un estudio cuyo control del reloj falló o cuyo trabajo no fue estable. Quitarlo arriba.',
+    'No se hace ningún estándar de un estudio cuyo control del reloj falló o cuyo trabajo no fue estable. Desmarcarlo arriba.',
 
   working: {
     title: 'Cómo se llegó a esto',
@@ -70,7 +70,7 @@ export const studyStandard: typeof english = {
   restsOn: (studies, cycles, operators) =>
     `${studies} ${studies === 1 ? 'estudio' : 'estudios'}, ${cyclesOf(cycles)}; ${operators}`,
   isInForce: 'en vigor',
-  dueTitle: 'Toca un estudio de comprobación:',
+  dueTitle: 'Toca hacer un estudio de comprobación:',
   due: {
     date: 'ha llegado su día',
     method: 'el método tiene otra revisión',

@@ -112,7 +112,7 @@ export const studyWorking: typeof english = {
   },
   normalTotal: {
     words:
-      'trabajo con la máquina parada, trabajo ocasional y lo más largo de dos: el trabajo durante la marcha o la marcha misma',
+      'trabajo con la máquina parada, trabajo ocasional, y lo que dure más: el trabajo durante la marcha o la marcha misma',
     plainWords: 'suma de todos los tiempos normales por unidad de trabajo',
     symbols: 'NT = NT ext + NT occ + max(NT int; MC)',
     plainSymbols: 'NT = NT ext + NT int + NT occ',
