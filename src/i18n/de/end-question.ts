@@ -7,7 +7,8 @@ export const endQuestion: typeof english = {
   endText: (count, ms) =>
     `${count} ${count === 1 ? 'Teil' : 'Teile'} fertig. Das angefangene Teil, bisher ${clockFace(ms)}, wird nicht gezählt.`,
   endYes: 'Einsatz beenden',
-  endNo: 'Weiterarbeiten',
+  // Parted where two answers share a narrow place.
+  endNo: 'Weiter\u00adarbeiten',
   handOver: 'Oder jemand anderes macht weiter',
   handOverNote: 'Das angefangene Teil gehört dann beiden und steht in keinem eigenen Mittelwert.',
 };

@@ -8,12 +8,11 @@ export const outlook: typeof english = {
   finish: (about, from, to) =>
     from === to ? `Fertig um ${about}` : `Fertig gegen ${about}, ${from} bis ${to}`,
   byEnd: (time, from, to) =>
-    from === to ? `${parts(from)} bis ${time}` : `${from} bis ${parts(to)} bis ${time}`,
-  byEndOf: (time, from, to, wanted) =>
-    `${from === to ? from : `${from} bis ${to}`} von ${wanted} bis ${time}`,
+    from === to ? `${parts(from)} bis ${time}` : `${from}–${parts(to)} bis ${time}`,
+  byEndOf: (time, from, to, wanted) => `${from === to ? from : `${from}–${to}`} von ${wanted} bis ${time}`,
   allDone: (wanted) => (wanted === 1 ? 'Das eine ist fertig' : `Alle ${wanted} fertig`),
   notYet: 'Ende: Prognose ab 5 Teilen',
-  ask: 'Wie viele Teile werden gebraucht?',
+  ask: 'Wie viele Teile sind nötig?',
   learning: 'Anlernen: das Ende wird nicht berechnet',
   states: { steady: 'Letzte 5: in der Zeit', slower: 'Letzte 5: über Zielzeit' },
   lastParts: (count) => (count === 1 ? 'Das letzte Teil' : `Die letzten ${count} Teile`),

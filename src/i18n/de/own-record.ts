@@ -6,7 +6,7 @@ export const ownRecord: typeof english = {
   ownTitle: 'Die eigene Aufzeichnung',
   ownWhen: (person, day, from, to) => `${person} · ${day}, ${from} bis ${to}`,
   ownNote:
-    'Wer gearbeitet hat, sieht sie zuerst. Sie dient dem Verbessern und Planen, nicht Lohn oder Strafe.',
+    'Wer gearbeitet hat, sieht sie zuerst. Sie ist zum Verbessern und Planen da, nicht für Lohn oder Disziplinarmaßnahmen.',
   startAnother: 'Neuer Einsatz',
   whose: 'Wessen Teile?',
   shared: (count) =>

@@ -12,7 +12,7 @@ export const pace: typeof english = {
   elementOf: (place, count) => `endet hier · ${place} von ${count}`,
   goOn: 'Weiter',
   stop: 'Stopp',
-  stoppedState: 'Gestoppt',
+  stoppedState: 'Steht',
   lastPart: (ms) => `Voriges Teil ${roundedClockFace(ms)}`,
   secondTapNote: 'Zweimal getippt, bisher einmal gezählt',
   tapHint: 'Je Teil einmal tippen, immer im selben Moment',

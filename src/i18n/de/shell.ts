@@ -9,7 +9,8 @@ export const shell: typeof english = {
     cell: 'Zelle',
     review: 'Rückblick',
     shop: 'Werkstatt',
-    records: 'Aufzeichnungen',
+    // Wider than the bar: it may be parted.
+    records: 'Aufzeich\u00adnungen',
   },
   questions: {
     pace: 'Bin ich in der Zeit dieses Teils, voraus oder zurück?',

@@ -5,7 +5,7 @@ export const tabletWords: typeof english = {
   title: 'Dieses Tablet',
   close: 'Schließen',
   light: 'Licht',
-  themes: { paper: 'Innenraum', sun: 'Sonne', dim: 'Wenig Licht' },
+  themes: { paper: 'Innen', sun: 'Sonne', dim: 'Dunkel' },
   hand: 'Hand zum Tippen',
   hands: { right: 'Rechts', left: 'Links' },
   answer: 'Bei jedem Tippen',

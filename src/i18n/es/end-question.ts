@@ -6,7 +6,7 @@ export const endQuestion: typeof english = {
   endTitle: '¿Terminar este periodo?',
   endText: (count, ms) =>
     `${count} ${count === 1 ? 'pieza terminada' : 'piezas terminadas'}. La pieza en curso, ${clockFace(ms)} hasta ahora, no se contará.`,
-  endYes: 'Terminar periodo',
+  endYes: 'Terminar',
   endNo: 'Seguir trabajando',
   handOver: 'O sigue otra persona',
   handOverNote: 'La pieza en curso es de las dos, y no entra en la media propia de ninguna.',

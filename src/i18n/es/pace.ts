@@ -45,7 +45,7 @@ export const pace: typeof english = {
   undoWhat: {
     'part-begun': 'inicio de pieza',
     'element-done': 'fin de elemento',
-    'part-done': (ms) => `pieza terminada ${roundedClockFace(ms)}`,
+    'part-done': (ms) => `pieza de ${roundedClockFace(ms)}`,
     'part-changed': 'cambio de pieza',
     'person-changed': 'cambio de persona',
     stopped: 'toque en «Parar»',

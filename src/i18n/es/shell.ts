@@ -12,7 +12,7 @@ export const shell: typeof english = {
     records: 'Registros',
   },
   questions: {
-    pace: '¿Voy dentro del tiempo de esta pieza, por delante o por detrás?',
+    pace: '¿Voy en tiempo con esta pieza, delante o detrás?',
     study: '¿Cuánto debe durar esto?',
     cell: '¿Qué gobierna la célula y qué lo cambiaría?',
     review: '¿Cómo fue el día, visto con justicia?',

@@ -13,7 +13,7 @@ export const turnSetup: typeof english = {
   whichPart: '¿Qué pieza?',
   partCode: 'Código de la pieza',
   partName: 'Nombre, si lo tiene',
-  target: 'Tiempo objetivo para una pieza (puede quedar vacío)',
+  target: 'Objetivo para una pieza (opcional)',
   targetHint: 'Minutos y segundos como 1:48, o minutos decimales como 1,8',
   targetEquals: (ms) => `= ${roundedClockFace(ms)}`,
   targetMinutes: (ms) => `para una pieza, ${decimalMinutes(ms)} min`,
