@@ -3,12 +3,12 @@ import type { learning as english } from '../en/learning';
 /** Words about people who are new to a job. */
 export const learning: typeof english = {
   title: 'Anlernen',
-  note: 'Wer angelernt wird, dessen Teile zählen als fertig, stehen in keinem Mittelwert und zeigen keinen Stand.',
+  note: 'Beim Anlernen zählen Teile als fertig, stehen in keinem Mittelwert und zeigen keinen Stand.',
   line: (code, count) => `${code}: ${count === 1 ? 'das erste Teil' : `die ersten ${count} Teile`}`,
   end: 'Beenden',
   endOf: (code) => `Anlernen von ${code} beenden`,
-  who: 'Wer lernt?',
+  who: 'Wer wird angelernt?',
   howMany: 'Für wie viele Teile?',
-  set: 'Als Anlernen führen',
+  set: 'Anlernen eintragen',
   choose: 'Wählen, wer und für wie viele Teile. Nichts wurde geändert.',
 };

@@ -10,7 +10,7 @@ export const outlook: typeof english = {
   byEnd: (time, from, to) =>
     from === to ? `${parts(from)} bis ${time}` : `${from}–${parts(to)} bis ${time}`,
   byEndOf: (time, from, to, wanted) => `${from === to ? from : `${from}–${to}`} von ${wanted} bis ${time}`,
-  allDone: (wanted) => (wanted === 1 ? 'Das eine ist fertig' : `Alle ${wanted} fertig`),
+  allDone: (wanted) => (wanted === 1 ? '1 von 1 fertig' : `Alle ${wanted} fertig`),
   notYet: 'Ende: Prognose ab 5 Teilen',
   ask: 'Wie viele Teile sind nötig?',
   learning: 'Anlernen: das Ende wird nicht berechnet',
@@ -25,7 +25,7 @@ export const outlook: typeof english = {
   soFar: (good) => `Bisher ${parts(good)} gut.`,
   howTitle: 'Wie es berechnet wird',
   howRange: (count, turns) =>
-    `200 Versuche mit ${count === 1 ? 'dem letzten Teil' : `den letzten ${count} Teilen`} dieses Einsatzes${turns > 0 ? ` und mit dem, was ${turns === 1 ? 'der Einsatz' : `die ${turns} Einsätze`} davor an Zeit ${turns === 1 ? 'verlor' : 'verloren'} und wie ${turns === 1 ? 'er sich änderte' : 'sie sich änderten'}` : ''}. Der Bereich ist, wo 8 von 10 Versuchen enden. Geplante Pausen des Kalenders sind ausgenommen.`,
+    `200 Versuche mit ${count === 1 ? 'dem letzten Teil' : `den letzten ${count} Teilen`} dieses Einsatzes${turns > 0 ? ` und mit Zeitverlust und Veränderung ${turns === 1 ? 'des Einsatzes' : `der ${turns} Einsätze`} davor` : ''}. Der Bereich ist, wo 8 von 10 Versuchen enden. Geplante Pausen des Kalenders sind ausgenommen.`,
   paceRatio: (ratio) =>
     `Die letzten Teile brauchten das ${formatNumber(ratio, 2)}-Fache ihrer Zielzeiten: all ihre Zeit durch all ihre Zielzeiten.`,
   target: (what) => `Zielzeit: ${what}.`,

@@ -34,7 +34,7 @@ export const pace: typeof english = {
   },
   // A decimal number takes the plural, 1,0 too.
   parts: (parts) => `= ${formatNumber(Math.abs(parts), 1)} Teile wie dieses`,
-  learning: 'Anlernen: der Stand wird nicht geführt',
+  learning: 'Anlernen: es wird kein Stand geführt',
   breakUntil: (time) => `Pause bis ${time}: der Stand ruht`,
   noPosition: 'Keine Zielzeit, also kein Stand',
   doneCount: (count) => (count === 1 ? 'Teil fertig' : 'Teile fertig'),

@@ -12,7 +12,7 @@ export const partTapping: typeof english = {
     'start-stop':
       'Nur die Zeit, in der Hände am Teil sind. Was zwischen zwei Teilen liegt, steht in keinem Zyklus.',
     elements:
-      'Ein Tippen am Ende jedes Abschnitts des Verfahrens. Abschnitte der Maschine werden nicht getippt.',
+      'Ein Tippen am Ende jedes Abschnitts des Verfahrens. Abschnitte der Maschine werden nicht angetippt.',
   },
   needsMethod:
     'Dieses Teil hat noch kein Verfahren mit mindestens zwei Abschnitten; bis dahin gilt einmal je Teil.',

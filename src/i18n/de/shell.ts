@@ -20,7 +20,7 @@ export const shell: typeof english = {
     shop: 'Was fertigen wir, wie und in welchem Tempo?',
     records: 'Sind meine Daten sicher, und wie bekomme ich sie heraus?',
   },
-  timing: { running: 'läuft', stopped: 'gestoppt' },
+  timing: { running: 'läuft', stopped: 'steht' },
   notices: 'Hinweise',
   tablet: 'Tablet',
   saved: 'Gesichert',

@@ -32,7 +32,8 @@ export const shop: typeof english = {
     equals: (clock) => `= ${clock}`,
     minutes: (minutes) => `für ein Teil, ${minutes} Dezimalminuten`,
     noTarget: 'Keine Zielzeit: das Teil wird gezählt und gemessen, aber mit nichts verglichen.',
-    keepsStandard: 'Diese Zielzeit ist eine Vorgabezeit. Eine neue ersetzt sie und sagt, was sie selbst ist.',
+    keepsStandard:
+      'Diese Zielzeit ist eine Vorgabezeit. Eine neue ersetzt sie, und dabei steht, woher sie kommt.',
     openStudy: 'Studie öffnen',
     save: 'Sichern',
     cancel: 'Abbrechen',
@@ -49,8 +50,8 @@ export const shop: typeof english = {
     faults: {
       'not-a-time': 'Das ist keine Zeit: 1:48, 1,8 oder 1.8 schreiben. Nichts wurde geändert.',
       'over-59': 'Sekunden, und Minuten einer Stunde, gehen bis 59. Nichts wurde geändert.',
-      'too-short': 'Eine Zielzeit ist mindestens eine Sekunde. Nichts wurde geändert.',
-      'too-long': 'Eine Zielzeit ist höchstens ein Tag. Nichts wurde geändert.',
+      'too-short': 'Eine Zielzeit ist mindestens eine Sekunde lang. Nichts wurde geändert.',
+      'too-long': 'Eine Zielzeit ist höchstens einen Tag lang. Nichts wurde geändert.',
     },
   },
   people: {

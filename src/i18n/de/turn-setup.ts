@@ -6,7 +6,7 @@ import { roundedClockFace } from '../rounded-clock-face';
 export const turnSetup: typeof english = {
   startTitle: 'Einsatz starten',
   who: 'Wer ist am Platz?',
-  whoHint: 'Ein Kürzel oder Initialen. Kein voller Name ist nötig.',
+  whoHint: 'Ein Kürzel oder Initialen. Der volle Name ist nicht nötig.',
   personCode: 'Kürzel',
   addPerson: 'Kürzel hinzufügen',
   anotherPerson: 'Anderes Kürzel',
@@ -21,8 +21,8 @@ export const turnSetup: typeof english = {
     empty: '',
     'not-a-time': 'Das ist keine Zeit. 1:48 oder 1,8 schreiben.',
     'over-59': 'Sekunden und Minuten gehen hier bis 59.',
-    'too-short': 'Eine Zielzeit ist mindestens eine Sekunde.',
-    'too-long': 'Eine Zielzeit ist höchstens ein Tag.',
+    'too-short': 'Eine Zielzeit ist mindestens eine Sekunde lang.',
+    'too-long': 'Eine Zielzeit ist höchstens einen Tag lang.',
   },
   addPart: 'Teil anlegen',
   anotherPart: 'Anderes Teil',
@@ -44,7 +44,7 @@ export const turnSetup: typeof english = {
   cautionTitle: 'Vor dem ersten Einsatz',
   cautionAgain: 'Sicherheit und Fairness',
   cautions: [
-    'Diese Uhr ist keine Schutzeinrichtung. Außerhalb von Schutzzäunen und Gefahrenbereichen anbringen, und nie mit einer Hand im Gefahrenbereich tippen.',
+    'Diese Uhr ist keine Schutzeinrichtung. Außerhalb der Schutzeinrichtungen und der Reichweite der Maschine anbringen, und nie mit einer Hand im Gefahrenbereich tippen.',
     'Vor dem Beheben einer Störung oder einem Werkzeugwechsel die Maschine abschalten und gegen Wiedereinschalten sichern. Diese Zeit wird niemandem angelastet.',
     'Wo Staub oder Dämpfe sind, erst fragen, ob ein Tablet hineindarf.',
     'Örtliche Regeln und das Urteil zugelassener Fachleute gehen allem vor, was hier steht.',

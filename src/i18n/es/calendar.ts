@@ -43,7 +43,7 @@ export const calendar: typeof english = {
   addDay: 'Añadir día',
   day: 'Día',
   isClosed: 'Cerrado',
-  isOpen: 'Otras horas',
+  isOpen: 'Otro horario',
   dayNote: 'Se mantienen las pausas de ese día de la semana que caen en estas horas.',
   saveDay: 'Guardar día',
   leaveDayOut: (day) => `Quitar ${day}`,

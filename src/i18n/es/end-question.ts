@@ -9,5 +9,5 @@ export const endQuestion: typeof english = {
   endYes: 'Terminar',
   endNo: 'Seguir trabajando',
   handOver: 'O sigue otra persona',
-  handOverNote: 'La pieza en curso es de las dos, y no entra en la media propia de ninguna.',
+  handOverNote: 'La pieza en curso es de ambas personas y no entra en la media propia de ninguna.',
 };

@@ -11,11 +11,11 @@ export const outlook: typeof english = {
     from === to ? `${parts(from)} para las ${time}` : `${from} a ${parts(to)} para las ${time}`,
   byEndOf: (time, from, to, wanted) =>
     `${from === to ? from : `${from} a ${to}`} de ${wanted} para las ${time}`,
-  allDone: (wanted) => (wanted === 1 ? 'La única, terminada' : `Las ${wanted}, terminadas`),
+  allDone: (wanted) => (wanted === 1 ? '1 de 1 terminada' : `Las ${wanted} terminadas`),
   notYet: 'Final: se calcula desde 5 piezas',
   ask: '¿Cuántas piezas hacen falta?',
   learning: 'Aprendizaje: no se calcula el final',
-  states: { steady: 'Últimas 5: en tiempo', slower: 'Últimas 5: sobre el objetivo' },
+  states: { steady: 'Últimas 5: en tiempo', slower: 'Últimas 5: pasan del objetivo' },
   lastParts: (count) => (count === 1 ? 'La última pieza' : `Las últimas ${count} piezas`),
 
   planTitle: 'Piezas necesarias en este periodo',

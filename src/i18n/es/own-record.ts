@@ -38,7 +38,7 @@ export const ownRecord: typeof english = {
   noteTitle: '¿Algo que decir de este periodo?',
   noteHint: 'Quien mire el día lo lee junto a las cifras.',
   noteKept: 'Guardado con el registro propio.',
-  sayWhyShort: 'Decir motivo',
+  sayWhyShort: 'Indicar motivo',
   change: 'Cambiar',
   elementsTitle: 'Elementos',
   daysTitle: 'Para llevarse',

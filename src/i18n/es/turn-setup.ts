@@ -29,7 +29,7 @@ export const turnSetup: typeof english = {
   cancel: 'Cancelar',
   codeTaken: (code) => `Ya hay una pieza ${code}.`,
   lastTurn: 'último periodo',
-  madeLast: 'hecha la última',
+  madeLast: 'última hecha',
   lookBack: (person, from, to) => `Ver el último registro: ${person}, de ${from} a ${to}`,
   targetOf: (ms) => (ms === null ? 'sin objetivo' : `objetivo ${roundedClockFace(ms)}`),
   start: 'Empezar',
@@ -44,7 +44,7 @@ export const turnSetup: typeof english = {
   cautionTitle: 'Antes del primer periodo',
   cautionAgain: 'Seguridad y trato justo',
   cautions: [
-    'Este cronómetro no es un dispositivo de seguridad. Montarlo fuera de los resguardos y del alcance del peligro, y no tocar nunca con una mano en la zona de peligro.',
+    'Este cronómetro no es un dispositivo de seguridad. Montarlo fuera de los resguardos y del alcance de la máquina, y no tocar nunca con una mano en la zona de peligro.',
     'Parar la máquina y bloquearla antes de quitar un atasco o cambiar una herramienta. Ese tiempo no se le reprocha a nadie.',
     'Preguntar por las zonas de polvo y vapores antes de llevar allí una tableta.',
     'Las normas locales y el criterio de profesionales autorizados van por delante de todo lo que aquí se muestra.',
