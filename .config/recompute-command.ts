@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { parseArgs } from 'node:util';
 import type { PrecisionAsked } from '../src/domain/study/summarise-study';
-import { describeTableFault } from '../src/exchange/describe-table-fault';
 import { recomputeTable } from '../src/exchange/recompute-table';
+import { tableFaultInWords } from '../src/screens/records/fault-in-words';
 
 const USAGE = 'npm run --silent recompute -- FILE.csv [--confidence 0.95] [--precision 0.05]';
 
@@ -22,7 +22,7 @@ export async function recomputeCommand(argv: string[]): Promise<number> {
     return refuse([`${asked.file} cannot be read: ${(error as NodeJS.ErrnoException).code}.`]);
   }
   const result = recomputeTable(bytes, asked);
-  if (!result.ok) return refuse(result.faults.map(describeTableFault));
+  if (!result.ok) return refuse(result.faults.map(tableFaultInWords));
   process.stdout.write(`${JSON.stringify(result.recomputed, null, 2)}\n`);
   return 0;
 }

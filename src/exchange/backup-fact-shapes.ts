@@ -38,8 +38,8 @@ import { numberRules } from './table-fault';
 const elementClass = oneOf(...elementClasses);
 const work = oneOf(...workKinds);
 const placement = oneOf(...placements);
-const rating = numberThat(numberRules.rating.holds);
-const units = numberThat(numberRules.units.holds);
+const rating = numberThat(numberRules.rating);
+const units = numberThat(numberRules.units);
 const basis = oneOf('normal_time', 'shift');
 
 const reason = exactly<StopReason>({ id: filledText, label: text, category: stopCategory });
@@ -56,7 +56,7 @@ const element = exactly<ElementDefinition>({
 
 const size = exactly<PartSize>({ driver: text, value: number });
 
-const allowance = numberThat(numberRules.allowance.holds);
+const allowance = numberThat(numberRules.allowance);
 const termFields: Fields<AllowanceTerms> = {
   allowancePct: allowance,
   basis,

@@ -49,7 +49,7 @@ export function readReadingRow(
     if (text === null) return null;
     const value = readDecimal(text, decimalMark, power);
     if (value === null) fault(column, { code: 'not-a-number', text, decimalMark });
-    else if (numberRules[rule].holds(value)) return value;
+    else if (numberRules[rule](value)) return value;
     else fault(column, { code: 'out-of-range', text, rule });
     return null;
   };

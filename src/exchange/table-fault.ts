@@ -1,4 +1,4 @@
-/** Why a table was refused: where, and what is wrong there. `describeTableFault` says it in words. */
+/** Why a table was refused: where, and what is wrong there. Words for it are in `i18n`. */
 export type TableFault = TableProblem & {
   /** Physical line of the file, from 1: a quoted cell may hold line ends, so it is not the row's number. */
   readonly line: number;
@@ -32,18 +32,12 @@ export type NumberRule = keyof typeof numberRules;
 
 /** Upper limits are far beyond any study: they keep a slip of the keyboard from becoming an infinite figure. */
 export const numberRules = {
-  count: { words: 'a whole number from 1 to 1000000000', holds: isCount },
-  time: { words: 'a time from 0 to below 1000000000 s', holds: (it: number) => it >= 0 && it < 1e12 },
-  rating: { words: 'a rating above 0 and of at most 1000', holds: (it: number) => it > 0 && it <= 1000 },
-  units: {
-    words: 'a number of work units above 0 and of at most 1000000000',
-    holds: (it: number) => it >= 1e-9 && it <= 1e9,
-  },
-  allowance: { words: 'a percentage from 0 to 1000', holds: (it: number) => it >= 0 && it <= 1000 },
-  shiftAllowance: {
-    words: 'a percentage from 0 to below 100, being a share of the shift',
-    holds: (it: number) => it >= 0 && it < 100,
-  },
+  count: isCount,
+  time: (it: number) => it >= 0 && it < 1e12,
+  rating: (it: number) => it > 0 && it <= 1000,
+  units: (it: number) => it >= 1e-9 && it <= 1e9,
+  allowance: (it: number) => it >= 0 && it <= 1000,
+  shiftAllowance: (it: number) => it >= 0 && it < 100,
 } as const;
 
 function isCount(value: number): boolean {

@@ -4,8 +4,8 @@ import type { BackupFault } from '../../src/application/ports/backup-fault';
 import { demoRecords } from '../../src/demo/demo-records';
 import { webSecrets } from '../../src/device/web-secrets';
 import { recordLine } from '../../src/domain/records/record-line';
-import { backupFaultSentence } from '../../src/exchange/backup-fault-sentence';
 import { backupFormat } from '../../src/exchange/backup-format';
+import { backupFaultInWords } from '../../src/screens/records/fault-in-words';
 import { arbitraryShop } from '../support/arbitrary-records';
 import { type Bytes, backupOf, quickSecrets, sourceOf } from '../support/backup-files';
 
@@ -23,7 +23,7 @@ async function faultOf(
 ): Promise<BackupFault | null> {
   const reading = await format.read(sourceOf(file), { passphrase });
   if (reading.ok) return null;
-  expect(backupFaultSentence(reading.fault)).toMatch(/^[A-Z].{15,400}\.$/);
+  expect(backupFaultInWords(reading.fault)).toMatch(/^[A-Z].{15,400}\.$/);
   return reading.fault;
 }
 

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { describeTableFault } from '../../src/exchange/describe-table-fault';
 import { readReadingsTable } from '../../src/exchange/read-readings-table';
+import { tableFaultInWords } from '../../src/screens/records/fault-in-words';
 
 /** The sentences a table is refused with. */
 function refusal(table: string | Uint8Array): string[] {
   const read = readReadingsTable(table);
-  return read.ok ? [] : read.faults.map(describeTableFault);
+  return read.ok ? [] : read.faults.map(tableFaultInWords);
 }
 
 const rows = (header: string, ...lines: string[]) => [header, ...lines].join('\r\n');

@@ -1,4 +1,4 @@
-/** Why a backup file was refused. Lines are counted from 1; `backupFaultSentence` says it in words. */
+/** Why a backup file was refused. Lines are counted from 1; words for it are in `i18n`. */
 export type BackupFault =
   /** The browser could not read the file; what it said. */
   | { readonly code: 'cannot-read'; readonly problem: string }

@@ -6,10 +6,10 @@ import { problemOf } from '../../application/backup/problem-of';
 import { restoreBackup } from '../../application/backup/restore-backup';
 import type { BackupFault } from '../../application/ports/backup-fault';
 import type { BackupSource } from '../../application/ports/backup-format';
-import { backupFaultSentence } from '../../exchange/backup-fault-sentence';
 import { copiesWords } from '../../i18n/en/copies';
 import { useApp } from '../app';
 import { BroughtIntoView } from './brought-into-view';
+import { backupFaultInWords } from './fault-in-words';
 import { PhraseAsk } from './phrase-ask';
 import { RestorePlanSheet } from './restore-plan-sheet';
 import { restored } from './restored';
@@ -44,7 +44,7 @@ export function CheckedCopy({ source, name, copying, leave }: Props) {
       const { fault } = found;
       const isLocked = fault.code === 'pass-phrase-needed' || fault.code === 'pass-phrase-wrong';
       if (isLocked) setLooked({ is: 'locked', fault });
-      else setLooked({ is: 'refused', sentence: words.refused(backupFaultSentence(fault)) });
+      else setLooked({ is: 'refused', sentence: words.refused(backupFaultInWords(fault)) });
     } catch (error) {
       setLooked({ is: 'refused', sentence: words.unreadable(problemOf(error)) });
     }

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { importStudies } from '../../application/study/import-studies';
-import { describeTableFault } from '../../exchange/describe-table-fault';
 import { readReadingsTable } from '../../exchange/read-readings-table';
 import { recordsWords } from '../../i18n/en/records';
 import { useApp } from '../app';
 import { BroughtIntoView } from './brought-into-view';
+import { tableFaultInWords } from './fault-in-words';
 
 const words = recordsWords.take;
 /** A study of an hour is 100 kB; a file beyond this is something else, and would only stall the tablet. */
@@ -43,7 +43,7 @@ export function ImportTable() {
       if (!table.ok) {
         return {
           sentence: words.refused(file.name, table.faults.length),
-          faults: table.faults.map(describeTableFault),
+          faults: table.faults.map(tableFaultInWords),
         };
       }
       importStudies(app.bench, file.name, table.rows);

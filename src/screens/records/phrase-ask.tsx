@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BackupFault } from '../../application/ports/backup-fault';
-import { backupFaultSentence } from '../../exchange/backup-fault-sentence';
 import { copiesWords } from '../../i18n/en/copies';
+import { backupFaultInWords } from './fault-in-words';
 
 const words = copiesWords.restore;
 
@@ -17,7 +17,7 @@ export function PhraseAsk({ fault, give }: { fault: BackupFault; give: (phrase: 
         if (phrase !== '') give(phrase);
       }}
     >
-      <p role="status">{fault.code === 'pass-phrase-wrong' ? backupFaultSentence(fault) : words.locked}</p>
+      <p role="status">{fault.code === 'pass-phrase-wrong' ? backupFaultInWords(fault) : words.locked}</p>
       <div class="row">
         <label class="field">
           <span>{copiesWords.keep.phrase}</span>

@@ -1,7 +1,7 @@
 import type { RestoreOutcome } from '../../application/backup/restore-backup';
-import { backupFaultSentence } from '../../exchange/backup-fault-sentence';
 import { copiesWords } from '../../i18n/en/copies';
 import { BroughtIntoView } from './brought-into-view';
+import { backupFaultInWords } from './fault-in-words';
 import { restored } from './restored';
 
 const words = copiesWords.restore;
@@ -25,7 +25,7 @@ function said(outcome: RestoreOutcome): string {
   if (outcome.ok) return words.done(outcome.plan.added);
   switch (outcome.reason) {
     case 'refused':
-      return words.refused(backupFaultSentence(outcome.fault));
+      return words.refused(backupFaultInWords(outcome.fault));
     case 'busy':
       return words.busy;
     case 'clash': {
