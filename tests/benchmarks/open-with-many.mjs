@@ -73,7 +73,7 @@ async function tablet(count) {
       await page.getByRole('main').getByRole('link').first().click();
       await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
       const sheet = performance.now() - from;
-      const review = await open('Review', page.getByText(/parts in \d+ turn/).first());
+      const review = await open('Review', page.getByText(/parts? in \d+ turn/).first());
       return { turn, sheet, review };
     },
     async discard() {
