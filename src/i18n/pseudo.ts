@@ -18,9 +18,9 @@ function disguise(text: string): string {
     .join('');
 }
 
-/** What a person or the shop has named comes through as it is. */
+/** What a person or the shop has named comes through as it is; a small word alone is a key of the code. */
 function disguiseAround(text: string, given: readonly unknown[]): string {
-  const names = given.filter((each): each is string => typeof each === 'string' && each !== '');
+  const names = given.filter((each): each is string => typeof each === 'string' && /[^a-z]/.test(each));
   if (names.length === 0) return disguise(text);
   const asTheyAre = names
     .sort((a, b) => b.length - a.length)

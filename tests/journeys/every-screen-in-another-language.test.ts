@@ -1,0 +1,110 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { cut, leftInEnglish } from './support/language-faults';
+import { Site } from './support/site';
+import { landscape, portrait, Tablet } from './support/tablet';
+import { tap } from './support/tap';
+
+/** In the language that is none: its words are half as long again, run from right to left, and no letter is English. */
+for (const [name, viewport] of Object.entries({ landscape, portrait })) {
+  describe(`in other words, from right to left, in ${name}`, () => {
+    const site = new Site(inject('dist'));
+    const tablet = new Tablet();
+    let page: Page;
+
+    beforeAll(async () => {
+      await site.start();
+      page = await tablet.start(viewport);
+      await page.addInitScript(() => localStorage.setItem('pacewright-language', 'pseudo'));
+    });
+    afterAll(async () => {
+      await tablet.discard();
+      await site.discard();
+    });
+
+    /** The screen at this address, with all that lies behind its titles. */
+    async function open(hash: string): Promise<void> {
+      // A page of its own: between the two shops the app would load itself again.
+      await page.goto('about:blank');
+      await page.goto(`${site.url}#/${hash}`);
+      await page.locator('main > *').first().waitFor();
+      await page.waitForTimeout(700);
+    }
+
+    async function holds(): Promise<void> {
+      await page.evaluate(() => {
+        for (const more of document.querySelectorAll('details')) more.open = true;
+      });
+      await page.waitForTimeout(300);
+      expect.soft(await leftInEnglish(page), page.url()).toEqual([]);
+      expect.soft(await cut(page), page.url()).toEqual([]);
+    }
+
+    it('leaves no word in English and cuts none, in an empty shop', async () => {
+      for (const screen of ['pace', 'study', 'cell', 'review', 'shop', 'records', 'study/new']) {
+        await open(screen);
+        await holds();
+      }
+      expect(await page.evaluate(() => document.documentElement.dir)).toBe('rtl');
+    });
+
+    it('nor in a shop full of records', async () => {
+      for (const screen of [
+        'pace',
+        'study',
+        'study/new',
+        'study/standard-data',
+        'study/paper',
+        'shop',
+        'records',
+      ]) {
+        await open(`demo/${screen}`);
+        await holds();
+      }
+      for (const place of ['', '/weeks', '/before-after', '/promises']) {
+        await open(`demo/review${place}`);
+        await page.waitForTimeout(1_500);
+        await holds();
+      }
+      await open('demo/study');
+      for (const link of [0, 1, 5, 6]) {
+        const found = page.locator('main a').nth(link);
+        await found.scrollIntoViewIfNeeded();
+        await tap(page, found);
+        await page.waitForTimeout(900);
+        await holds();
+        await open('demo/study');
+      }
+    });
+
+    it('nor on the pages of the cell, with a change that is tried', async () => {
+      await open('demo/cell');
+      for (const tab of [0, 1, 2, 3]) {
+        await tap(page, page.locator('main button').nth(tab));
+        await page.waitForTimeout(1_200);
+        await holds();
+      }
+    });
+
+    it('nor in what the tablet keeps for itself, nor while a turn runs and stands still', async () => {
+      await open('demo/pace');
+      await tap(page, page.locator('.shell-tablet'));
+      await page.locator('.tablet-sheet').waitFor();
+      await holds();
+      await tap(page, page.locator('.shell-tablet'));
+      await page.evaluate(() => document.querySelector('main')!.scrollTo(0, 0));
+      await tap(page, page.locator('.pace-choice').first());
+      await tap(page, page.locator('.pace-choice').last());
+      await tap(page, page.locator('.pace-start'));
+      await page.locator('.pace-stop').waitFor();
+      await holds();
+      await page.waitForTimeout(1_000);
+      await tap(page, page.locator('.pace-controls button').first());
+      await page.waitForTimeout(300);
+      await holds();
+      await tap(page, page.locator('.pace-stop'));
+      await page.waitForTimeout(1_600);
+      await holds();
+    });
+  });
+}
