@@ -59,7 +59,11 @@ function findPlaces(modules: Modules): Map<string, string> {
     // The page names main itself, which has to stay a file of its own.
     if (atOnce.has(id) && !main.test(id)) places.set(id, 'first');
     const [place, ...others] = all.filter(([, found]) => found.has(id)).map(([name]) => name);
-    if (place) places.set(id, others.length > 0 ? 'common' : place);
+    if (!place) continue;
+    const isShared = others.length > 0;
+    // What a language shares with the screens is small, and must not bring theirs before the first tap.
+    const shared = [place, ...others].some((name) => name.startsWith('language')) ? 'formats' : 'common';
+    places.set(id, isShared ? shared : place);
   }
   return places;
 }

@@ -9,7 +9,7 @@ import { top } from './prepare.mjs';
  *
  * All scripts were meant to stay under 150; DEVELOPERS.md tells why they do not.
  */
-export const budgets = { paceScreen: 30, allScripts: 250, languages: 80, everything: 350 };
+export const budgets = { paceScreen: 30, allScripts: 250, languages: 84, everything: 350 };
 
 /** The words of a language other than English: a tablet reads one such script at most. */
 const isLanguage = (file) => /^assets\/language-.*\.js$/.test(file);

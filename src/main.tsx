@@ -18,7 +18,7 @@ import { PaceScreen } from './screens/pace/pace-screen';
 import { parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { tabletPreferences } from './screens/tablet/tablet-preferences';
-import { speakFromNowOn, words } from './speaking';
+import { speakFromNowOn, wordsSpoken } from './speaking';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
 import { openJournal } from './storage/journal-client';
@@ -131,7 +131,12 @@ async function patiently<Result>(work: Promise<Result>): Promise<Result> {
 async function start(lock: WriterLock): Promise<void> {
   openings += 1;
   const own = openings;
-  const { log, copies } = await patiently(openLog(lock.isHeld));
+  const opened = openLog(lock.isHeld);
+  // Reading words takes this thread, opening records hardly does: they are opened meanwhile.
+  const words = wordsSpoken();
+  // The screen is read in its language; the shell asks for it again.
+  words.then(loaders[route.value.screen]).catch(() => {});
+  const { log, copies } = await patiently(opened);
   if (own !== openings) return log.close();
   // Without the records nothing may be taken from the reserve.
   const hasReserve = lock.isHeld && !isDemo && copies > 0;
@@ -269,8 +274,6 @@ function goOn(): void {
   open();
 }
 
-// The screen is read while the records are being opened, in its language; the shell asks for it again.
-words.then(loaders[route.value.screen]).catch(() => {});
 onPageReturn(() => inHand?.log.wake());
 document.documentElement.dataset.release = __RELEASE__;
 open();

@@ -7,8 +7,13 @@ const PLACE = 'language';
 /** One for both shops: the demo speaks as the tablet does. */
 const jotter = localJotter(OWN_DATABASE);
 
-/** Brought while the records are being opened; nothing is shown before. */
-export const words = speakLanguage(jotter.read(PLACE), navigator.languages);
+let words: Promise<void> | null = null;
+
+/** Brought while the records are being opened, once; nothing is shown before. */
+export function wordsSpoken(): Promise<void> {
+  words ??= speakLanguage(jotter.read(PLACE), navigator.languages);
+  return words;
+}
 
 /** The page loads again, because screens hold words that were said already. */
 export function speakFromNowOn(language: string): void {
