@@ -13,7 +13,8 @@ const written = readdirSync(path.join(top, 'src/demo'))
   .sort((a, b) => b.length - a.length);
 
 /** Names that are no words: of the app, of tablets, files and standards, and of the languages. */
-const names = /Pacewright|tablet-\w+|\.csv|\.xlsx|\bPIN\b|SHA-256|\bASTM\b|English|Deutsch|Español|hinges|perimeter/g;
+const names =
+  /Pacewright|tablet-\w+|\.csv|\.xlsx|\bPIN\b|SHA-256|\bASTM\b|English|Deutsch|Español|hinges|perimeter/g;
 
 function isEnglish(text: string): boolean {
   // A long name ends in dots where there is no room.
@@ -61,6 +62,23 @@ export function cut(page: Page): Promise<string[]> {
         found.push(
           `${each.tagName.toLowerCase()}.${each.className}: ${each.textContent!.trim().slice(0, 60)}`,
         );
+      }
+    }
+    // Text that runs out of what holds it, over the edge of the screen or under what stands beside it.
+    const main = document.querySelector('main')?.getBoundingClientRect();
+    const range = document.createRange();
+    const walker = document.createTreeWalker(
+      document.querySelector('main') ?? document.body,
+      NodeFilter.SHOW_TEXT,
+    );
+    for (let node = walker.nextNode(); node && main; node = walker.nextNode()) {
+      const own = node.parentElement!;
+      if (node.textContent!.trim() === '' || own.closest('.visually-hidden, svg, select, .sheet, [style]'))
+        continue;
+      range.selectNodeContents(node);
+      const { left, right, width } = range.getBoundingClientRect();
+      if (width > 0 && (left < main.left - 1 || right > main.right + 1)) {
+        found.push(`runs out: ${node.textContent!.trim().slice(0, 60)}`);
       }
     }
     return found;
