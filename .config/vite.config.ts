@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build, defineConfig, type Plugin } from 'vite';
+import { build, defineConfig, minifySync, type Plugin } from 'vite';
 import { modulesByPlace } from './place-modules.ts';
 
 const top = fileURLToPath(new URL('..', import.meta.url));
@@ -75,6 +75,26 @@ function serviceWorker(): Plugin {
 }
 
 /**
+ * The scripts of src/public are written to be read, and served without their comments: each stays one file that
+ * needs no other, and the service worker holds them a second time.
+ */
+function withoutComments(): Plugin {
+  return {
+    name: 'without-comments',
+    apply: 'build',
+    writeBundle() {
+      for (const name of readdirSync(dist).filter((each) => each.endsWith('.js'))) {
+        const file = path.join(dist, name);
+        const text = readFileSync(file, 'utf8');
+        const { code, errors } = minifySync(name, text, { module: /^(import|export) /m.test(text) });
+        if (errors.length > 0) throw new Error(`${name}: ${errors[0]!.message}`);
+        writeFileSync(file, code);
+      }
+    },
+  };
+}
+
+/**
  * What the page may load and reach: itself. Written into the built page, so that it holds on any server; the
  * development server needs inline styles and is left alone.
  */
@@ -131,5 +151,5 @@ export default defineConfig({
       },
     },
   },
-  plugins: [contentSecurityPolicy(), byPlace.plugin, serviceWorker()],
+  plugins: [contentSecurityPolicy(), byPlace.plugin, withoutComments(), serviceWorker()],
 });
