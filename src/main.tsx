@@ -5,6 +5,7 @@ import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
 import type { SummaryShelf } from './application/ports/summary-shelf';
 import type { WriterLock } from './application/ports/writer-lock';
+import { keepInstallOffer } from './device/install-offer';
 import { localAliveMark } from './device/local-alive-mark';
 import { localJotter } from './device/local-jotter';
 import { localReserve } from './device/local-reserve';
@@ -49,7 +50,8 @@ let clockStepMs = 0;
 const upkeep = signal<Upkeep>(untended);
 const upkeepMark = signal<ComponentType | null>(null);
 const isUnlatched = signal(false);
-const takeUpdate = signal<(() => void) | null>(null);
+const waiting = signal<(() => void) | null>(null);
+const untold = signal<(() => void) | null>(null);
 
 interface OpenedLog {
   readonly log: RecordLog;
@@ -179,6 +181,8 @@ async function start(lock: WriterLock): Promise<void> {
       summaries,
       upkeep,
       isUnlatched,
+      untold,
+      tabletTools: async () => (await import('./looking-after')).tabletTools,
       go(screen, id = '') {
         location.hash = routeHash({ screen, id, isDemo });
       },
@@ -209,7 +213,7 @@ async function start(lock: WriterLock): Promise<void> {
     inHand = bench;
     const Root = () => (
       <AppContext.Provider value={app}>
-        <AppShell loaders={loaders} takeUpdate={takeUpdate.value} Upkeep={upkeepMark.value} />
+        <AppShell loaders={loaders} takeUpdate={waiting.value} Upkeep={upkeepMark.value} />
       </AppContext.Provider>
     );
     render(<Root />, root);
@@ -276,6 +280,7 @@ function goOn(): void {
 
 onPageReturn(() => inHand?.log.wake());
 document.documentElement.dataset.release = __RELEASE__;
+keepInstallOffer();
 open();
 
 setTimeout(async () => {
@@ -284,13 +289,7 @@ setTimeout(async () => {
 }, AFTER_FIRST_TAP_MS);
 
 async function lookForUpdates(): Promise<void> {
-  const updating = await import('./updating');
-  updating.lookForUpdates(
-    () => inHand,
-    (take) => {
-      takeUpdate.value = take;
-    },
-  );
+  (await import('./updating')).lookForUpdates(() => inHand, { waiting, untold });
 }
 
 // The records come first: what keeps the app offline is fetched after them.

@@ -11,6 +11,7 @@ import type { ScreenAwake } from '../application/ports/screen-awake';
 import type { Secrets } from '../application/ports/secrets';
 import type { SummaryShelf } from '../application/ports/summary-shelf';
 import type { TapAnswer } from '../application/ports/tap-answer';
+import type { TabletTools } from '../application/tablet-tools';
 import type { Route, ScreenName } from './route';
 import type { TabletPreferences } from './tablet/tablet-preferences';
 
@@ -42,6 +43,10 @@ export interface App {
   readonly tablet: Signal<TabletPreferences>;
   /** What answers a tap beside what is seen; brought when somebody wants it. */
   readonly tapAnswer: () => Promise<TapAnswer>;
+  /** What looking after the tablet itself needs; brought when somebody looks. */
+  readonly tabletTools: () => Promise<TabletTools>;
+  /** This release is new on the tablet: what to call once somebody was told. Null when nobody has to be. */
+  readonly untold: ReadonlySignal<(() => void) | null>;
   /** Reads what is in hand from the log again, after a restore. */
   reopen(): Promise<void>;
   /** Makes this tab the writer; the other one finishes and then only reads. */

@@ -1,6 +1,9 @@
 export const screenNames = ['pace', 'study', 'cell', 'review', 'shop', 'records'] as const;
 export type ScreenName = (typeof screenNames)[number];
 
+/** Of Records: the check of the tablet itself. */
+export const TABLET_PLACE = 'tablet';
+
 /** Where the page is. Hash routes, because a deep link must open without a server. */
 export interface Route {
   readonly screen: ScreenName;

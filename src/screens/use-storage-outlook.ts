@@ -1,8 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { useApp } from './app';
-
-/** A long study with its notes is 1 MB; below this much, other things on the tablet may fill the rest. */
-const LITTLE_BYTES = 50_000_000;
+import { LITTLE_BYTES } from './little-room';
 
 /** How much room is left for records, and whether this is a tab that forgets them. Null until it is known. */
 export function useStorageOutlook(): {

@@ -4,6 +4,7 @@ import type { tabletWords as english } from '../en/tablet';
 export const tabletWords: typeof english = {
   title: 'Dieses Tablet',
   close: 'Schließen',
+  help: 'Hilfe',
   light: 'Licht',
   themes: { paper: 'Innen', sun: 'Sonne', dim: 'Dunkel' },
   hand: 'Hand zum Tippen',

@@ -3,6 +3,7 @@ import { spoken } from '../spoken';
 export const tabletWords = spoken('tabletWords', {
   title: 'This tablet',
   close: 'Close',
+  help: 'Help',
   light: 'Light',
   themes: { paper: 'Indoors', sun: 'Sunlight', dim: 'Dim' },
   hand: 'Hand that taps',

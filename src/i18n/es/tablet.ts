@@ -4,6 +4,7 @@ import type { tabletWords as english } from '../en/tablet';
 export const tabletWords: typeof english = {
   title: 'Esta tableta',
   close: 'Cerrar',
+  help: 'Ayuda',
   light: 'Luz',
   themes: { paper: 'Interior', sun: 'Sol', dim: 'Poca luz' },
   hand: 'Mano que toca',

@@ -9,6 +9,7 @@ import { scanned as says } from '../../i18n/en/scanned';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 import { useScanner } from '../keys/use-scanner';
+import { InstallHint } from '../tablet/install-hint';
 import { TimingButton } from '../timing-button';
 import { FirstCaution } from './first-caution';
 import { PartChoice } from './part-choice';
@@ -81,6 +82,7 @@ export function TurnSetup() {
           </p>
         )}
         <FirstCaution isFirst={last === null} />
+        {!isDemo && last === null && <InstallHint />}
         {!isDemo && parts.length === 0 && (
           <p class="quiet pace-setup-wide">
             {words.demoLine}{' '}

@@ -1,6 +1,8 @@
 import './records.css';
 import { recordsWords as words } from '../../i18n/en/records';
+import { selfCheckWords } from '../../i18n/en/self-check';
 import { useApp } from '../app';
+import { TABLET_PLACE } from '../route';
 import { CheckSection } from './check-section';
 import { CopySection } from './copy-section';
 import { ExportSection } from './export-section';
@@ -8,10 +10,12 @@ import { HoldingsSheet } from './holdings-sheet';
 import { ImportTable } from './import-table';
 import { OverlapList } from './overlap-list';
 import { RestoreSection } from './restore-section';
+import { SelfCheck } from './self-check';
 
 /** Is my data safe, and how do I get it out? */
 export function RecordsScreen() {
   const app = useApp();
+  if (app.route.value.id === TABLET_PLACE) return <SelfCheck />;
   return (
     <div class="page records">
       <div class="records-column">
@@ -19,6 +23,15 @@ export function RecordsScreen() {
         <OverlapList />
         {app.copying && <RestoreSection copying={app.copying} />}
         <CheckSection />
+        <section class="stack records-check-all" aria-labelledby="records-tablet-title">
+          <h2 id="records-tablet-title">{selfCheckWords.title}</h2>
+          <p class="quiet">{selfCheckWords.text}</p>
+          <div class="row">
+            <button type="button" class="button" onClick={() => app.go('records', TABLET_PLACE)}>
+              {selfCheckWords.title}
+            </button>
+          </div>
+        </section>
         <section class="stack records-purpose" aria-labelledby="records-purpose-title">
           <h2 id="records-purpose-title">{words.purpose.title}</h2>
           <p>{words.purpose.text}</p>

@@ -27,7 +27,7 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
   const [isAsked, setAsked] = useState(false);
   const Tablet = useLazy(isAsked, loadTablet);
   const Notices = useLazy(
-    app.isDemo || app.isReadOnly || takeUpdate !== null || app.upkeep.value.missing > 0,
+    app.isDemo || app.isReadOnly || !!(takeUpdate ?? app.untold.value) || app.upkeep.value.missing > 0,
     loadNotices,
   );
   const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);

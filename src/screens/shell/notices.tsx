@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { noticeWords as words } from '../../i18n/en/notices';
 import { useApp } from '../app';
+import { DemoGuide } from './demo-guide';
+import { UntoldRelease } from './untold-release';
 
 /** Whatever is not as always, a strip each; most days there is none, so none is brought. */
 export function Notices({ takeUpdate }: { takeUpdate: (() => void) | null }) {
@@ -8,16 +10,19 @@ export function Notices({ takeUpdate }: { takeUpdate: (() => void) | null }) {
   return (
     <>
       {app.isDemo && (
-        <div class="demo-strip">
-          <strong>{words.demo}</strong>
-          <button type="button" class="button" onClick={app.leaveDemo}>
-            {words.leaveDemo}
-          </button>
-        </div>
+        <>
+          <div class="demo-strip">
+            <strong>{words.demo}</strong>
+            <button type="button" class="button" onClick={app.leaveDemo}>
+              {words.leaveDemo}
+            </button>
+          </div>
+          <DemoGuide />
+        </>
       )}
       {app.isOutdated ? <OutdatedNotice /> : app.isReadOnly && <ReadOnlyNotice />}
       {app.upkeep.value.missing > 0 && app.route.value.screen !== 'records' && <MissingNotice />}
-      {takeUpdate && <UpdateNotice take={takeUpdate} />}
+      {takeUpdate ? <UpdateNotice take={takeUpdate} /> : app.untold.value && <UntoldRelease />}
     </>
   );
 }

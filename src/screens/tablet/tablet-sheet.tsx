@@ -7,6 +7,8 @@ import { useApp } from '../app';
 import { useKeyLearning } from '../keys/use-learned-keys';
 import { PinAsk } from '../latch/pin-ask';
 import { useLatch } from '../latch/use-latch';
+import { Group } from './group';
+import { TabletHelp } from './tablet-help';
 import type { TabletPreferences } from './tablet-preferences';
 
 /** What the tablet keeps for itself, over the upper half: the surface below goes on being tapped. */
@@ -62,6 +64,7 @@ export function TabletSheet({ close }: { close(): void }) {
       </Group>
       <Tongues />
       <Keeping set={set} />
+      <TabletHelp close={close} />
     </section>
   );
 }
@@ -105,16 +108,6 @@ function Keeping({ set }: { set(change: Partial<TabletPreferences>): void }) {
         </button>
       )}
     </Group>
-  );
-}
-
-function Group({ title, note, children }: { title: string; note?: string; children: ComponentChildren }) {
-  return (
-    <fieldset class="tablet-group">
-      <legend>{title}</legend>
-      <div class="choices">{children}</div>
-      {note && <p class="small quiet">{note}</p>}
-    </fieldset>
   );
 }
 
