@@ -10,10 +10,14 @@ export type KeyRead<Press extends KeyPress> =
   | { readonly kind: 'scan'; readonly text: string }
   | { readonly kind: 'scan-too-long' };
 
-/** A scanner types on at this pace or quicker; no finger does. */
-export const SCAN_GAP_MS = 80;
+/** A scanner types on at this pace or quicker, also over radio; no finger does. */
+const SCAN_GAP_MS = 120;
+/** So many characters in one go come from a scanner, whose Enter may follow late: it must not press the surface. */
+const LATE_END_MS = 700;
 /** Without Enter at the end, so many characters make a scan: two keys under one glove are one tap. */
 const FEWEST_WITHOUT_END = 3;
+/** Nothing comes after this long: a timer must not be there before the key it waits for. */
+const SETTLED_MS = 10;
 /** No code of a part is longer. */
 const LONGEST = 64;
 
@@ -29,7 +33,12 @@ export class KeyReader<Press extends KeyPress> {
   /** True while characters come so quickly that they belong together. */
   isTyping(at: number): boolean {
     const last = this.typed.at(-1);
-    return last !== undefined && at - last.timeStamp <= SCAN_GAP_MS;
+    return last !== undefined && at - last.timeStamp <= this.patienceMs;
+  }
+
+  /** How long after the last press it is known that nothing follows. */
+  get settlesAfterMs(): number {
+    return this.patienceMs + SETTLED_MS;
   }
 
   /** A printable key. What came before it, and does not belong to it, is settled first. */
@@ -59,6 +68,10 @@ export class KeyReader<Press extends KeyPress> {
     if (!press) return null;
     if (isTooLong) return { kind: 'scan-too-long' };
     return text.length < FEWEST_WITHOUT_END ? { kind: 'tap', press } : { kind: 'scan', text };
+  }
+
+  private get patienceMs(): number {
+    return this.text.length < FEWEST_WITHOUT_END ? SCAN_GAP_MS : LATE_END_MS;
   }
 
   private clear(): void {

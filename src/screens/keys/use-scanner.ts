@@ -2,7 +2,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { Stamp } from '../../domain/records/stamp';
 import { useApp } from '../app';
 import { isTapKey } from './is-tap-key';
-import { type KeyRead, KeyReader, SCAN_GAP_MS } from './key-reader';
+import { type KeyRead, KeyReader } from './key-reader';
 import { taughtKey } from './use-learned-keys';
 
 interface Acts {
@@ -53,7 +53,7 @@ export function useScanner(acts: Acts): void {
         if (isTyping) take(event, read);
         else act(read);
         forget();
-        forget = bench.clock.after(SCAN_GAP_MS + 10, () => act(reader.settle()));
+        forget = bench.clock.after(reader.settlesAfterMs, () => act(reader.settle()));
         return;
       }
       // A button in focus takes these itself.

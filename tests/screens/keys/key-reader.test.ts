@@ -18,6 +18,24 @@ describe('what keys say', () => {
     expect(reader.settle()).toBeNull();
   });
 
+  it.each([5, 20, 50, 110])(
+    'a code with %i ms from key to key, its Enter as late as half a second, presses nothing',
+    (gapMs) => {
+      const reader = new KeyReader<Press>();
+      expect(typed(reader, 'PLATE-99', 0, gapMs)).toEqual([]);
+      const lastAt = 7 * gapMs;
+      expect(reader.settlesAfterMs).toBeGreaterThan(500);
+      expect(reader.end(press('Enter', lastAt + 500))).toEqual({ kind: 'scan', text: 'PLATE-99' });
+      expect(reader.settle()).toBeNull();
+    },
+  );
+
+  it('a lone key is known for a tap before anybody waits for it', () => {
+    const reader = new KeyReader<Press>();
+    reader.type(press('b', 0));
+    expect(reader.settlesAfterMs).toBeLessThan(150);
+  });
+
   it('a scanner without Enter at the end is understood when nothing follows', () => {
     const reader = new KeyReader<Press>();
     typed(reader, 'ABC', 0, 20);
