@@ -81,16 +81,20 @@ export function TurnSetup() {
             </button>
           </p>
         )}
-        <FirstCaution isFirst={last === null} />
-        {!isDemo && last === null && <InstallHint />}
-        {!isDemo && parts.length === 0 && (
-          <p class="quiet pace-setup-wide">
-            {words.demoLine}{' '}
-            <button type="button" class="button plain pace-demo" onClick={openDemo}>
-              {words.openDemo}
-            </button>
-          </p>
+        {!isDemo && last === null && (
+          <div class="pace-first">
+            {parts.length === 0 && (
+              <p class="quiet">
+                {words.demoLine}{' '}
+                <button type="button" class="button plain pace-demo" onClick={openDemo}>
+                  {words.openDemo}
+                </button>
+              </p>
+            )}
+            <InstallHint />
+          </div>
         )}
+        <FirstCaution isFirst={last === null} />
       </div>
       <TimingButton
         class="button strong pace-start"

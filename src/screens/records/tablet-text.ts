@@ -17,7 +17,7 @@ export function tabletText(
     `${words.browser}: ${around.browser}`,
     `${words.page}: ${around.screen}`,
     '',
-    ...lines.map(({ name, state, found }) => `${name}: ${words.states[state]}. ${found}`),
+    ...lines.map(({ name, state, found }) => `[${words.states[state]}] ${name}: ${found}`),
     '',
   ].join('\n');
 }

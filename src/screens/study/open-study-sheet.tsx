@@ -28,6 +28,7 @@ import { SheetAnswer } from './sheet-answer';
 import { SheetHead } from './sheet-head';
 import { standardFormula } from './standard-formula';
 import { SteadyPanel } from './steady-panel';
+import { StudyCautions } from './study-cautions';
 import { STANDARD_OF } from './study-places';
 import { SummaryTable } from './summary-table';
 import { TargetPanel } from './target-panel';
@@ -113,11 +114,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         analysis={analysis}
         allowances={<AllowancesLine study={study} onRecord={onRecord} />}
       />
-      <ul class="study-cautions">
-        {words.cautions.map((caution) => (
-          <li key={caution}>{caution}</li>
-        ))}
-      </ul>
+      <StudyCautions />
       <PaperFoot standardFormula={standardFormula(summary)} />
       <div class="stack no-print">
         <TargetPanel

@@ -10,6 +10,7 @@ import { ChoiceRow } from '../choice-row';
 import { percentOf } from '../clock-panel';
 import { PaperFoot } from '../paper-foot';
 import { standardFormula } from '../standard-formula';
+import { StudyCautions } from '../study-cautions';
 import { draftOfTerms, termsOf } from '../terms-draft';
 import { TermsFields } from '../terms-fields';
 import { type TimeUnit, timeWords } from '../time-words';
@@ -100,6 +101,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
         analysis={analysis}
         time={time}
       />
+      <StudyCautions />
       {analysis && <PaperFoot standardFormula={standardFormula(analysis.together)} />}
     </>
   );
