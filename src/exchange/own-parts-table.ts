@@ -1,5 +1,6 @@
 import { localDay } from '../domain/day/local-day';
 import { localIso } from '../domain/records/local-iso';
+import { REMAINDER_MS } from '../domain/turn/judge-cycles';
 import { ownOfTurn } from '../domain/turn/own-of-turn';
 import type { Turn } from '../domain/turn/turn';
 import { day, NOT_FOR_PAY, number, type TypedTable, text, whole } from './typed-table';
@@ -34,7 +35,8 @@ export function ownPartsTable(turns: readonly Turn[], person: string): TypedTabl
             targetMs === null ? null : targetMs / 1_000,
             outcome,
             isCounted ? 1 : 0,
-            setAside || (doubt ?? (isLearning ? 'learning' : '')),
+            setAside ||
+              (doubt ?? (isLearning ? 'learning' : isCounted || netMs >= REMAINDER_MS ? '' : 'no-time-left')),
           ]),
       ),
   };

@@ -31,6 +31,31 @@ describe('what a person takes along', () => {
     expect(ownPartsTable([turn], 'R4').rows).toEqual([]);
   });
 
+  it('says of a part of which a stop left no time that it is in no average, and why', () => {
+    const stood = foldTurn(
+      turnRecords([
+        [80, done()],
+        [80, { kind: 'stopped' }],
+        [200, { kind: 'resumed' }],
+        [
+          200,
+          {
+            kind: 'stoppage-explained',
+            stoppage: 't:12',
+            reason: 'material',
+            label: '',
+            category: 'stoppage',
+          },
+        ],
+        [201, done()],
+      ]),
+    );
+    expect(ownPartsTable([stood], 'K7').rows.map((row) => row.slice(3, 8))).toEqual([
+      [80, 90, 'good', 1, ''],
+      [1, 90, 'good', 0, 'no-time-left'],
+    ]);
+  });
+
   it('says in its heading what it is not for', () => {
     expect(writeTable(ownPartsTable([turn], 'K7')).split('\r\n')[0]).toMatch(/not_for_pay/);
   });

@@ -8,17 +8,20 @@ const TWO_PARTS_FROM = 1.7;
 const TWO_PARTS_TO = 2.6;
 /** Fewer parts than this say nothing about what is usual. */
 const RECENT = 5;
+/** No part is made in less: what a gap or a stoppage leaves of one is a remainder and no time of a part. */
+export const REMAINDER_MS = 1_500;
 
 /**
  * Cycles from the parts tapped and their net times. Which of them count in means is asked, never decided: what
- * looks like two parts, and what holds an open gap or a planned break, stays out until a person says.
+ * looks like two parts, and what holds an open gap or a planned break, stays out until a person says. A part of which
+ * stops and gaps left no time is a part done, and in no mean: it was made, and nobody knows in what time.
  *
  * @param spansBreak keys of the parts that a planned break lies in, of which nobody said whether it was taken
  */
 export function judgeCycles(
   parts: readonly PartTapped[],
   netTimesMs: readonly number[],
-  remarks: Pick<TurnRemarks, 'cycles' | 'recoded' | 'setAside' | 'outcomes'>,
+  remarks: Pick<TurnRemarks, 'cycles' | 'recoded' | 'setAside' | 'outcomes' | 'taps'>,
   spansBreak: ReadonlySet<string>,
 ): Cycle[] {
   const recent = new Map<string, number[]>();
@@ -39,8 +42,10 @@ export function judgeCycles(
           ? 'two-parts'
           : null;
     const setAside = remarks.setAside.get(key) ?? '';
-    const isCounted =
-      doubt === null && said !== 'interrupted' && said !== 'first-off' && setAside === '' && !isEntered;
+    const isMeant = touchMs !== null || remarks.taps.get(key) === true;
+    const hasTime = netMs >= (isMeant ? 1 : REMAINDER_MS);
+    const isSaidOut = said === 'interrupted' || said === 'first-off' || setAside !== '';
+    const isCounted = doubt === null && hasTime && !isSaidOut && !isEntered;
     // Named one by one: a tap is read with every tap after it, and spreading it would take ten times as long.
     const cycle: Cycle = {
       key,

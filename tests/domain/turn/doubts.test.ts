@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
+import { averageOfPart } from '../../../src/domain/turn/average-of-part';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { openDoubts } from '../../../src/domain/turn/open-doubts';
@@ -61,6 +62,26 @@ describe('a gap', () => {
     expect(called.cycles).toMatchObject([{ netMs: 80_000, isCounted: true, doubt: null }]);
     expect(ledgerTotals(called.ledger)).toMatchObject({ 'called-away': 60_000, unaccounted: 0 });
     expect([...work.doubts, ...called.doubts]).toEqual([]);
+  });
+
+  it('that was the whole of a part leaves it a part done, with no time of its own in any mean or position', () => {
+    const away = { category: 'called-away', reason: 'called-away', label: '' } as const;
+    // M done at 80 s; asleep from 80 s to 251 s; the next tap is the first thing the tablet sees, at once or 1.4 s after.
+    for (const afterS of [0, 1.4]) {
+      const turn = fold([
+        [80, done()],
+        [0, slept(171_000), woken(80, 171)],
+        [0, done(), woken(80 + afterS, 171)],
+        [0, gapIs(12, away), woken(85, 171)],
+      ]);
+      expect(turn.cycles).toMatchObject([
+        { netMs: 80_000, isCounted: true },
+        { netMs: 1_000 * afterS, isCounted: false, doubt: null, outcome: 'good' },
+      ]);
+      expect(averageOfPart(turn, partM.part)).toEqual({ n: 1, done: 2, meanMs: 80_000 });
+      // 90 s earned by the first part, 80 s taken: the second earns nothing from nothing.
+      expect(pace(turn, turn.lastStamp).aheadMs).toBe(10_000);
+    }
   });
 
   it('is none while a stoppage lasts: the stoppage goes on', () => {
