@@ -10,17 +10,20 @@ const SATURDAY = 6;
 /**
  * The time that one person attends on a day by the calendar, milliseconds: the longest of its shifts without its meal
  * breaks. A person works one shift a day, and rests are attended. 0 on a day without a shift.
+ *
+ * @param afterMin only what comes after this minute of the day; without a calendar nobody knows what does, and it is 0
  */
-export function attendedDayMs(calendar: ShiftCalendar | null, day: string): number {
-  if (!calendar) return weekday(day) < SATURDAY ? USUAL_MS : 0;
-  const lengths = shiftsOn(calendar, day).map(
-    (shift) =>
-      lengthMs(shift) -
-      shift.breaks
-        .map(lengthMs)
-        .filter((each) => each >= MEAL_BREAK_MS)
-        .reduce((sum, each) => sum + each, 0),
-  );
+export function attendedDayMs(calendar: ShiftCalendar | null, day: string, afterMin = 0): number {
+  if (!calendar) return afterMin === 0 && weekday(day) < SATURDAY ? USUAL_MS : 0;
+  const lengths = shiftsOn(calendar, day).map((shift) => {
+    // What is earlier in the day than the shift begins comes after midnight.
+    const leftMs = (stretch: DayStretch) => {
+      const fromMin = stretch.fromMin < shift.fromMin ? stretch.fromMin + DAY_MIN : stretch.fromMin;
+      return Math.max(0, lengthMs(stretch) - Math.max(0, afterMin - fromMin) * MINUTE_MS);
+    };
+    const meals = shift.breaks.filter((each) => lengthMs(each) >= MEAL_BREAK_MS);
+    return leftMs(shift) - meals.reduce((sum, each) => sum + leftMs(each), 0);
+  });
   return Math.max(0, ...lengths);
 }
 

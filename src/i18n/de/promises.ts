@@ -45,6 +45,8 @@ export const promisesWords: typeof english = {
     calendar: (hours) =>
       `${hours} je Person und Tag nach Kalender; andere Aufträge sind nicht berücksichtigt.`,
     noCalendar: 'Kein Kalender: 8 h von Montag bis Freitag; andere Aufträge sind nicht berücksichtigt.',
+    todayLeft: (hours) => `Heute zählt mit den ${hours}, die davon noch übrig sind.`,
+    todayGone: 'Vom heutigen Tag zählt nichts.',
     range: (low, high) => `(${low} bis ${high})`,
     dueLine: (day, latest) =>
       day === latest ? `fertig am ${day}` : `fertig am ${day}, wenn es langsam läuft am ${latest}`,

@@ -43,6 +43,8 @@ export const promisesWords = spoken('promisesWords', {
     latest: (day: string) => `On ${day} if it runs slow.`,
     calendar: (hours: string) => `${hours} a person and day by the calendar; other orders are not in it.`,
     noCalendar: 'No calendar: 8 h from Monday to Friday; other orders are not in it.',
+    todayLeft: (hours: string) => `Today counts with the ${hours} that are left of it.`,
+    todayGone: 'Nothing of today is counted.',
     range: (low: string, high: string) => `(${low} to ${high})`,
     dueLine: (day: string, latest: string) =>
       day === latest ? `done on ${day}` : `done on ${day}, if it runs slow on ${latest}`,

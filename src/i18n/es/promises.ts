@@ -42,6 +42,8 @@ export const promisesWords: typeof english = {
     latest: (day) => `El ${day} si va lento.`,
     calendar: (hours) => `${hours} por persona y día según el calendario; no incluye otros pedidos.`,
     noCalendar: 'Sin calendario: 8 h de lunes a viernes; no incluye otros pedidos.',
+    todayLeft: (hours) => `De hoy cuentan las ${hours} que quedan.`,
+    todayGone: 'De hoy no cuenta nada.',
     range: (low, high) => `(de ${low} a ${high})`,
     dueLine: (day, latest) =>
       day === latest ? `terminado el ${day}` : `terminado el ${day}; si va lento, el ${latest}`,

@@ -41,15 +41,26 @@ describe('what one person attends on a day', () => {
     expect(attendedDayMs({ shifts: [night], exceptions: [] }, '2026-03-09')).toBe(450 * MINUTE_MS);
   });
 
+  it('is after a minute what is left of a shift, its meal out where it is ahead', () => {
+    const left = (minute: number) =>
+      attendedDayMs({ ...calendar, shifts: [calendar.shifts[0]!] }, '2026-03-09', minute) / MINUTE_MS;
+    expect([left(300), left(420), left(615), left(640), left(839), left(840), left(1_000)]).toEqual([
+      450, 390, 210, 200, 1, 0, 0,
+    ]);
+  });
+
   it('is eight hours on weekdays where no calendar is kept', () => {
     expect([attendedDayMs(null, '2026-03-06'), attendedDayMs(null, '2026-03-07')]).toEqual([8 * HOUR_MS, 0]);
     expect(usualDayMs(null, '2026-03-07')).toBe(8 * HOUR_MS);
   });
 });
 
+/** A Sunday evening before everything here. */
+const before = { day: '2026-03-01', minute: 1_200 };
+
 describe('the day on which an order is done', () => {
   const done = (freeFrom: string, people: number, minutes: number) =>
-    finishDay(calendar, { freeFrom, people, neededMs: minutes * MINUTE_MS });
+    finishDay(calendar, { freeFrom, people, neededMs: minutes * MINUTE_MS }, before);
 
   it('is its first day when it fits, and the next when a minute is over', () => {
     expect(done('2026-03-05', 1, 450)).toBe('2026-03-05');
@@ -63,6 +74,24 @@ describe('the day on which an order is done', () => {
     expect(done('2026-03-07', 1, 1)).toBe('2026-03-09');
   });
 
+  it('is not today when less is left of the shift than it needs', () => {
+    const at = (minute: number, minutes: number) =>
+      finishDay(
+        calendar,
+        { freeFrom: '2026-03-05', people: 1, neededMs: minutes * MINUTE_MS },
+        { day: '2026-03-05', minute },
+      );
+    // At noon two hours are left of the early shift, and all four of the late one; at half past nine the meal is ahead.
+    expect([at(720, 240), at(720, 241)]).toEqual(['2026-03-05', '2026-03-06']);
+    expect([at(570, 240), at(570, 241)]).toEqual(['2026-03-05', '2026-03-06']);
+    expect(at(1_080, 1)).toBe('2026-03-06');
+  });
+
+  it('takes nothing from a day that is over, and nothing of today where no calendar says when it ends', () => {
+    const order = { freeFrom: '2026-03-02', people: 1, neededMs: 8 * HOUR_MS };
+    expect(finishDay(null, order, { day: '2026-03-05', minute: 480 })).toBe('2026-03-06');
+  });
+
   it('comes sooner with more people', () => {
     expect(done('2026-03-06', 2, 900)).toBe('2026-03-06');
   });
@@ -71,7 +100,7 @@ describe('the day on which an order is done', () => {
     expect(done('2026-03-06', 0, 10)).toBeNull();
     expect(done('soon', 1, 10)).toBeNull();
     expect(
-      finishDay({ shifts: [], exceptions: [] }, { freeFrom: '2026-03-06', people: 1, neededMs: 1 }),
+      finishDay({ shifts: [], exceptions: [] }, { freeFrom: '2026-03-06', people: 1, neededMs: 1 }, before),
     ).toBeNull();
   });
 });

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { makeQuotation } from '../../../application/review/make-quotation';
-import { usualDayMs } from '../../../domain/weeks/attended-day';
+import { dayMinute } from '../../../domain/day/day-minute';
+import { attendedDayMs, usualDayMs } from '../../../domain/weeks/attended-day';
 import { quoteTime } from '../../../domain/weeks/quote-time';
 import { setUpStandardAt } from '../../../domain/weeks/review-book';
 import { promisesWords } from '../../../i18n/en/promises';
@@ -40,8 +41,8 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const isOrder = part !== null && count >= 1;
   const quoted = isOrder ? quoteTime({ ...part, quantity: count, setUpMs }, efficiencies, dayMs) : null;
   const { calendar } = bench.shop.value;
-  const due = quoted && quotedDays(calendar, order.value, quoted);
-  const hours = (ms: number) => promisesWords.hours(formatNumber(ms / HOUR_MS, 1));
+  const now = dayMinute(bench.clock.now());
+  const due = quoted && quotedDays(calendar, order.value, quoted, now);
   const save = (event: Event) => {
     event.preventDefault();
     if (!quoted || !part) return;
@@ -145,7 +146,8 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
                 words.sources[part.source],
               )}{' '}
               {part.revision === null ? words.noRevision : words.revision(part.revision)}{' '}
-              {calendar ? words.calendar(hours(usualDayMs(calendar, freeFrom))) : words.noCalendar}
+              {calendar ? words.calendar(hours(usualDayMs(calendar, freeFrom))) : words.noCalendar}{' '}
+              {freeFrom <= now.day && todayText(attendedDayMs(calendar, now.day, now.minute))}
             </p>
           </div>
         )}
@@ -171,4 +173,13 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
       </form>
     </section>
   );
+}
+
+function hours(ms: number): string {
+  return promisesWords.hours(formatNumber(ms / HOUR_MS, 1));
+}
+
+/** How much of the day on which it is asked is in the promise. */
+function todayText(leftMs: number): string {
+  return leftMs > 0 ? words.todayLeft(hours(leftMs)) : words.todayGone;
 }
