@@ -112,7 +112,7 @@ export type AnswerFact = { readonly by?: string } & (
       readonly gap: string;
       readonly as: 'work' | StoppedTime;
     }
-  /** A tap that was taken for the bounce of the one before: it was a part, or it was none. */
+  /** A tap, as of a bounce, of a key that was meant otherwise: it was a part, or it was none. */
   | { readonly kind: 'tap-counted'; readonly tap: string }
   | { readonly kind: 'tap-left-out'; readonly tap: string }
   | {

@@ -10,11 +10,12 @@ const CREDIBLE_SHARE = 0.15;
  * Taps that no part can lie behind: a part done within 1.5 s of the tap before it, or within 15 % of the shortest
  * part of its kind that this turn has seen, when that is longer. After Start and Go on the 1.5 s alone hold; no
  * finger bounces over a reload of the page. A tap whose time was taken otherwise than from tap to tap is never one.
+ * Any tap of which a person says that it was no part is left out alike: its time is the next part's.
  *
  * Must look at every record, also those taken back: a bounce of a tap that was taken back is still a bounce.
  *
  * @param placed all records of a turn
- * @param taps what was said about such taps: true for one that was a part all the same
+ * @param taps what was said about such taps: true for one that was a part all the same, false for one that was none
  * @returns the key of each, with the place of the tap before it, milliseconds
  */
 export function secondTaps(
@@ -37,7 +38,9 @@ export function secondTaps(
       const share = !before || before.isBegin ? 0 : CREDIBLE_SHARE * (shortest.get(fact.part) ?? 0);
       const bounceMs = before?.run === run ? BOUNCE_MS : 0;
       const isSoon = before !== undefined && atMs - before.atMs < Math.max(bounceMs, share);
-      if (isSoon && fact.touchMs === undefined && taps.get(key) !== true) second.set(key, before.atMs);
+      const isNone = taps.get(key) === false;
+      if (before && (isNone || (isSoon && fact.touchMs === undefined && taps.get(key) !== true)))
+        second.set(key, before.atMs);
       else {
         if (before && !before.isBegin) {
           const spentMs = atMs - before.atMs;

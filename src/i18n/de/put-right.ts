@@ -28,6 +28,7 @@ export const putRight: typeof english = {
   rework: 'Nachgearbeitet',
   scrap: 'Ausschuss',
   wasTwo: 'Es waren zwei Teile',
+  wasNone: 'Es war kein Teil',
   setAside: 'Nicht in Mittelwerte',
   setAsideAll: (count) => `${them(count)} aus den Mittelwerten lassen`,
   takeBack: 'Wieder in Mittelwerte',

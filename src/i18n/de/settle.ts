@@ -75,7 +75,7 @@ export const settle: typeof english = {
     'gap-explained': 'Lücke geklärt',
     'change-explained': 'Zeit vor einem Wechsel',
     'tap-counted': 'Zweites Tippen gezählt',
-    'tap-left-out': 'Zweites Tippen weggelassen',
+    'tap-left-out': 'Tippen, das kein Teil war',
     'break-answered': 'Pause geklärt',
     'cycle-judged': 'Teile eines Tippens',
     'part-confirmed': 'Teil bestätigt',

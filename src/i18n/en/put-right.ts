@@ -25,6 +25,7 @@ export const putRight = spoken('putRight', {
   rework: 'Reworked',
   scrap: 'Scrap',
   wasTwo: 'It was two parts',
+  wasNone: 'It was no part',
   setAside: 'Leave out of averages',
   setAsideAll: (count: number) => `Leave ${count === 1 ? 'the part' : `${count} parts`} out of averages`,
   takeBack: 'Back into averages',

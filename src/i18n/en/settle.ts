@@ -76,7 +76,7 @@ export const settle = spoken('settle', {
     'gap-explained': 'Gap answered',
     'change-explained': 'Time before a change',
     'tap-counted': 'Second tap counted',
-    'tap-left-out': 'Second tap left out',
+    'tap-left-out': 'Tap that was no part',
     'break-answered': 'Break answered',
     'cycle-judged': 'Parts of one tap',
     'part-confirmed': 'Part confirmed',

@@ -28,6 +28,7 @@ export const putRight: typeof english = {
   rework: 'Retrabajada',
   scrap: 'Desecho',
   wasTwo: 'Eran dos piezas',
+  wasNone: 'No fue ninguna pieza',
   setAside: 'Fuera de las medias',
   setAsideAll: (count) => `Dejar ${them(count)} fuera de las medias`,
   takeBack: 'De vuelta a las medias',

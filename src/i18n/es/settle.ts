@@ -80,7 +80,7 @@ export const settle: typeof english = {
     'gap-explained': 'Hueco aclarado',
     'change-explained': 'Tiempo antes de un cambio',
     'tap-counted': 'Segundo toque contado',
-    'tap-left-out': 'Segundo toque descartado',
+    'tap-left-out': 'Toque que no fue pieza',
     'break-answered': 'Pausa aclarada',
     'cycle-judged': 'Piezas de un toque',
     'part-confirmed': 'Pieza confirmada',

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { judgeCycle } from '../../application/turn/judge-cycle';
 import { judgePart } from '../../application/turn/judge-part';
+import { leaveTapOut } from '../../application/turn/leave-tap-out';
 import { partInHand } from '../../application/turn/part-in-hand';
 import { recodeParts } from '../../application/turn/recode-parts';
 import { setPartAside } from '../../application/turn/set-part-aside';
@@ -20,8 +21,11 @@ interface Props {
 export function PartsRight({ turn, ask }: Props) {
   const { bench } = useApp();
   const { cycles, id } = turn;
-  const [first, setFirst] = useState(cycles.length - 1);
-  const [last, setLast] = useState(cycles.length - 1);
+  const newest = cycles.length - 1;
+  const [from, setFirst] = useState(newest);
+  const [to, setLast] = useState(newest);
+  // One that is said to be none is gone from the list.
+  const [first, last] = [Math.min(from, newest), Math.min(to, newest)];
   const chosen = cycles.slice(first, last + 1);
   /** A tap may stand for several parts: it is set aside, or recoded, as a whole. */
   const taps = [...new Set(chosen.map(({ key }) => key.split('/')[0]!))];
@@ -48,6 +52,16 @@ export function PartsRight({ turn, ask }: Props) {
             word: words.wasTwo,
             isAnswer: true as const,
             say: ({ by }: { by: string }) => judgeCycle(bench, id, taps[0]!, 'two-parts', by),
+          },
+        ]
+      : []),
+    ...(taps.length === 1 && isWhole(cycles, chosen, taps[0]!)
+      ? [
+          {
+            button: words.wasNone,
+            word: words.wasNone,
+            isAnswer: true as const,
+            say: ({ by }: { by: string }) => leaveTapOut(bench, id, taps[0]!, by),
           },
         ]
       : []),
@@ -106,6 +120,11 @@ export function PartsRight({ turn, ask }: Props) {
 /** Said to be two parts already, or several at once: the others of its tap stand beside it. */
 function isHalf(cycles: readonly Cycle[], tap: string): boolean {
   return cycles.some(({ key }) => key.startsWith(`${tap}/`));
+}
+
+/** All that its tap tells is chosen: a tap is a part or it is none, and no half of one. */
+function isWhole(cycles: readonly Cycle[], chosen: readonly Cycle[], tap: string): boolean {
+  return cycles.filter(({ key }) => key.split('/')[0] === tap).length === chosen.length;
 }
 
 interface FieldProps {

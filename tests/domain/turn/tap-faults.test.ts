@@ -180,3 +180,25 @@ describe(`${faults.length} faults at the bench, before anybody answers`, () => {
     });
   }
 });
+
+describe('a tap of which somebody says that it was no part', () => {
+  const none: TurnFact = { kind: 'tap-left-out', tap: 't:15', by: 'K7' };
+
+  it('is no part any more, and its time is the next part’s', () => {
+    const turn = foldTurn(turnRecords([...usual, [430, done()], [430, none]]));
+    expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([80_000, 80_000, 80_000, 80_000, 110_000]);
+    expect(turn.doubts).toEqual([]);
+    expect(Object.values(ledgerTotals(turn.ledger)).reduce((sum, ms) => sum + ms, 0)).toBe(430_000);
+  });
+
+  it('as the newest one leaves the part in hand going on from the tap before it', () => {
+    const turn = foldTurn(turnRecords([...usual, [400, none]]));
+    expect(turn.cycles).toHaveLength(4);
+    expect(turn.partBeganAtMs).toBe(320_000);
+  });
+
+  it('is a part again when that is said', () => {
+    const turn = foldTurn(turnRecords([...usual, [400, none], [400, { kind: 'tap-counted', tap: 't:15' }]]));
+    expect(turn.cycles).toHaveLength(5);
+  });
+});
