@@ -249,7 +249,13 @@ const studyFacts: FieldsByKind<StudyFact> = {
   'allowances-set': { terms },
   'frequency-set': { elementNo: count, unitsPerOccurrence: units, source: oneOf(...frequencySources) },
   'clock-checked': { elapsedMs: positive, beforeMs: notNegative, afterMs: notNegative },
-  'study-imported': { starts: oneOf('study'), study: text, fileName: text, rows: listOf(row) },
+  'study-imported': {
+    starts: oneOf('study'),
+    study: text,
+    fileName: text,
+    rows: listOf(row),
+    elements: optional(listOf(element)),
+  },
 };
 
 /**

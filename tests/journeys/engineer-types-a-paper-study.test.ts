@@ -53,6 +53,7 @@ describe('an engineer with a paper study', () => {
     await page.goto(`${site.url}#/study/paper`);
     await reach('LETTER');
     await page.getByLabel('Name of the study').fill('Letters');
+    await page.getByLabel('Day', { exact: true }).fill('2026-03-02');
     await page.getByLabel('Operator code').fill('K7');
     await reach('Begin typing');
     for (let cycle = 1; cycle <= CYCLES; cycle += 1) {

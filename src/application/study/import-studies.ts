@@ -1,12 +1,25 @@
 import { groupBy } from '../../domain/group-by';
+import type { ElementDefinition } from '../../domain/shop/element-definition';
 import type { StudyRow } from '../../domain/study/study-row';
 import type { Bench } from '../bench';
 
-/** Puts the studies of a table that was read and checked whole into the log; gives their ids. */
-export function importStudies(bench: Bench, fileName: string, rows: readonly StudyRow[]): string[] {
+/** Puts the studies of a table that was read and checked whole, or typed from paper, into the log; gives their ids. */
+export function importStudies(
+  bench: Bench,
+  fileName: string,
+  rows: readonly StudyRow[],
+  elements?: readonly ElementDefinition[],
+): string[] {
   const studies = groupBy(rows, ({ study }) => study);
   return [...studies].map(([study, own]) => {
-    const record = bench.begin({ kind: 'study-imported', starts: 'study', study, fileName, rows: own });
+    const record = bench.begin({
+      kind: 'study-imported',
+      starts: 'study',
+      study,
+      fileName,
+      rows: own,
+      ...(elements ? { elements } : {}),
+    });
     return record.stream;
   });
 }

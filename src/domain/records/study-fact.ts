@@ -49,6 +49,8 @@ export type StudyFact =
       readonly study: string;
       readonly fileName: string;
       readonly rows: readonly StudyRow[];
+      /** The method that a paper study was typed for; left out where a table came in. */
+      readonly elements?: readonly ElementDefinition[];
     };
 
 /** What stands at the head of a time study sheet. */

@@ -27,6 +27,7 @@ export function foldImportedStudy(
     title: fact.study,
     status: 'imported',
     heading: null,
+    method: fact.elements ?? [],
     startedAt: first.stamp,
     undoable: null,
     ended: null,

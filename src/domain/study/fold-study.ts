@@ -87,6 +87,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     title: fact.title,
     status,
     heading: fact,
+    method: fact.elements,
     startedAt: first.stamp,
     ended,
     watch: inHand.watch,

@@ -1,5 +1,8 @@
+import { groupBy } from '../group-by';
 import type { ElementDefinition } from '../shop/element-definition';
 import type { AllowanceTerms } from './allowance-terms';
+import { HIGHEST_RATING_PCT } from './require-rating';
+import { cycleOrder } from './study';
 import type { StudyRow } from './study-row';
 
 /** What was read off a paper sheet for one element of one cycle. */
@@ -31,11 +34,27 @@ export interface PaperStudy {
 
 export type PaperFault =
   | { readonly why: 'nothing' }
-  | { readonly why: 'watch-backwards' | 'machine-rated'; readonly cycle: number; readonly element: string };
+  | {
+      readonly why: 'watch-backwards' | 'machine-rated' | 'no-rating';
+      readonly cycle: number;
+      readonly element: string;
+    };
+
+/** Elements of every cycle that a cycle of the sheet does not have, in the order of the sheet. */
+export function paperGaps(elements: readonly ElementDefinition[], cells: readonly PaperCell[]): PaperCell[] {
+  const inCycle = cycleOrder(elements);
+  return [...groupBy(cells, ({ cycle }) => cycle)].flatMap(([cycle, own]) => {
+    const typed = new Set(own.map(({ elementIndex }) => elementIndex));
+    return inCycle
+      .filter((elementIndex) => !typed.has(elementIndex))
+      .map((elementIndex) => ({ cycle, elementIndex, ms: null, ratingPct: 100, cause: '' }));
+  });
+}
 
 /**
  * The rows of a study that was timed on paper, from its cells in the order of the sheet. With a running watch a time
  * is the difference to the break point before; where one was not seen its time lies in the next, and both are out.
+ * What a cycle lacks is a break point not seen: half a cycle must not pass for a whole one.
  */
 export function paperRows(
   study: PaperStudy,
@@ -46,12 +65,17 @@ export function paperRows(
   let beforeMs = 0;
   let isMerged = false;
   let cycle = 0;
-  for (const cell of cells) {
+  for (const cell of [...cells, ...paperGaps(study.elements, cells)].sort(bySheet)) {
     const element = study.elements[cell.elementIndex]!;
-    if (study.reads === 'cycle' && cell.cycle !== cycle) beforeMs = 0;
+    if (study.reads === 'cycle' && cell.cycle !== cycle) {
+      beforeMs = 0;
+      isMerged = false;
+    }
     cycle = cell.cycle;
     const at = { cycle: cell.cycle, element: element.name };
     if (element.work === 'machine' && cell.ratingPct !== 100) faults.push({ why: 'machine-rated', ...at });
+    if (!(cell.ratingPct > 0 && cell.ratingPct <= HIGHEST_RATING_PCT))
+      faults.push({ why: 'no-rating', ...at });
     let observedMs = cell.ms;
     let cause = cell.cause.trim() === '' ? null : cell.cause.trim();
     if (study.reads !== 'own') {
@@ -70,6 +94,8 @@ export function paperRows(
   }
   return { rows, faults: rows.some(({ observedMs }) => observedMs !== null) ? faults : [{ why: 'nothing' }] };
 }
+
+const bySheet = (a: PaperCell, b: PaperCell) => a.cycle - b.cycle || a.elementIndex - b.elementIndex;
 
 function rowOf(
   { title, partsPerCycle, terms, carried }: PaperStudy,

@@ -24,6 +24,8 @@ export interface Study {
   readonly status: 'open' | 'ended' | 'imported';
   /** Null for a study that came from a table. */
   readonly heading: StudyHeading | null;
+  /** The elements of its method; none where a table does not say. */
+  readonly method: readonly ElementDefinition[];
   readonly terms: AllowanceTerms;
   readonly startedAt: Stamp;
   /** Null while it is timed, and for one from a table. */

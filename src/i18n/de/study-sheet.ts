@@ -36,6 +36,7 @@ export const studySheet: typeof english = {
     source: 'Herkunft',
     timed: 'auf diesem Tablet aufgenommen',
     imported: 'aus einer Tabelle mit Messwerten',
+    typed: 'vom Papier eingetippt',
     told: 'Vor dem ersten Tippen gesagt',
     toldYes: 'ja, mit dem Grund',
     notStated: 'nicht angegeben',

@@ -35,6 +35,7 @@ export const studySheet = spoken('studySheet', {
     source: 'Source',
     timed: 'timed on this tablet',
     imported: 'from a readings table',
+    typed: 'typed in from paper',
     told: 'Told before the first tap',
     toldYes: 'yes, with the reason',
     notStated: 'not stated',

@@ -37,6 +37,7 @@ export const studySheet: typeof english = {
     source: 'Origen',
     timed: 'cronometrado en esta tableta',
     imported: 'de una tabla de lecturas',
+    typed: 'pasado del papel',
     told: 'Dicho antes del primer toque',
     toldYes: 'sí, con el porqué',
     notStated: 'sin indicar',

@@ -77,7 +77,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   const unseen = unseenElements(study);
   const clock = studyClock(study);
   const ofTheJob = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
-  const breakPoints = new Map(study.heading?.elements.map(({ name, breakPoint }) => [name, breakPoint]));
+  const breakPoints = new Map(study.method.map(({ name, breakPoint }) => [name, breakPoint]));
   return (
     <>
       {clock && !clock.usable && <p class="fault">{studyReduce.clock.bad(percentOf(clock.errorShare))}</p>}

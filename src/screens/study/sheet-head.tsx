@@ -11,7 +11,7 @@ const optional: readonly string[] = [words.agreement, words.plan, words.sizes, w
 
 /** What stands at the head of the form: which work, whose pace, under which conditions. */
 export function SheetHead({ study }: { study: Study }) {
-  const { heading, readings, title, startedAt, status } = study;
+  const { heading, readings, title, startedAt } = study;
   const rows = readings.map((reading) => reading.row);
   const row = rows[0];
   const carried = row?.carried ?? {};
@@ -33,7 +33,7 @@ export function SheetHead({ study }: { study: Study }) {
     [words.agreement, heading?.agreement],
     [words.plan, planWords(heading)],
     [words.sizes, heading?.sizes?.map(({ driver, value }) => `${driver} ${value}`).join('; ')],
-    [words.source, status === 'imported' ? words.imported : words.timed],
+    [words.source, sourceWords(study)],
     [words.conditions, heading?.conditions ?? carried.conditions],
   ];
   return (
@@ -48,6 +48,11 @@ export function SheetHead({ study }: { study: Study }) {
         ))}
     </dl>
   );
+}
+
+function sourceWords({ status, method }: Study): string {
+  if (status !== 'imported') return words.timed;
+  return method.length > 0 ? words.typed : words.imported;
 }
 
 function planWords(heading: StudyHeading | null): string {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { noAllowances } from '../../../src/domain/study/allowance-terms';
-import { type PaperCell, type PaperStudy, paperRows } from '../../../src/domain/study/paper-study';
+import { type PaperCell, type PaperStudy, paperGaps, paperRows } from '../../../src/domain/study/paper-study';
+import { cycleTimes } from '../../../src/domain/study/study-progress';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
 import { element } from './study-at-the-bench';
 
@@ -72,6 +73,43 @@ describe('a paper study', () => {
         [30_000, 'talk', 'K7'],
       ],
     );
+  });
+
+  it('of half a cycle has no whole cycle and no standard time, whichever way the watch was read', () => {
+    const names = ['Load', 'Bore', 'Deburr', 'Inspect'];
+    for (const reads of ['own', 'watch', 'cycle'] as const) {
+      const half = cells([0.2, 0.5]);
+      expect(paperGaps(study(names, reads).elements, half).map(({ elementIndex }) => elementIndex)).toEqual([
+        2, 3,
+      ]);
+      const { rows, faults } = paperRows(study(names, reads), half);
+      expect(faults).toEqual([]);
+      expect(rows.map(({ element: name, observedMs }) => [name, observedMs !== null])).toEqual([
+        ['Load', true],
+        ['Bore', true],
+        ['Deburr', false],
+        ['Inspect', false],
+      ]);
+      expect(cycleTimes(rows)).toEqual([]);
+      expect(summariseStudy(rows).standardTimeMs).toBeNull();
+    }
+  });
+
+  it('from zero each cycle puts what a cycle lacked at its end on nothing of the next one', () => {
+    const { rows } = paperRows(study(['A', 'B'], 'cycle'), cells([0.2], [0.3, 0.7]));
+    expect(rows.map(({ cycle, observedMs, excluded }) => [cycle, observedMs, excluded])).toEqual([
+      [1, 12_000, null],
+      [1, null, 'missed-break-point'],
+      [2, 18_000, null],
+      [2, 24_000, null],
+    ]);
+  });
+
+  it('is refused where a rating is nothing that a pace can be', () => {
+    for (const ratingPct of [0, 201, 500, Number.NaN]) {
+      const { faults } = paperRows(study(['A'], 'own'), [{ ...cells([1])[0]!, ratingPct }]);
+      expect(faults).toEqual([{ why: 'no-rating', cycle: 1, element: 'A' }]);
+    }
   });
 
   it('is refused where the watch goes back, where a machine is rated, and where nothing was typed', () => {

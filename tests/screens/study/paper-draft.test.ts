@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cellsOf, emptyCell, emptyPaperDraft, typedMs } from '../../../src/screens/study/paper/paper-draft';
+import { paperQuestions } from '../../../src/screens/study/paper/paper-questions';
 import { element } from '../../domain/study/study-at-the-bench';
 
 const elements = [
@@ -43,6 +44,40 @@ describe('cells typed from paper', () => {
       [1, 0, 12_000],
       [1, 1, null],
       [2, 0, 84_000],
+    ]);
+  });
+});
+
+describe('a sheet that is to be kept', () => {
+  const asked = (cells: Record<string, Partial<typeof emptyCell>>) => {
+    const typed = Object.fromEntries(
+      Object.entries(cells).map(([key, cell]) => [key, { ...emptyCell, ...cell }]),
+    );
+    const draft = { ...emptyPaperDraft, cells: typed };
+    return paperQuestions(draft, elements, cellsOf(draft, elements));
+  };
+  const whole = {
+    '1:0': { time: '0.2', rating: '95' },
+    '1:1': { time: '0.8' },
+    '1:2': { time: '1', rating: '100' },
+  };
+
+  it('is not asked about where all of it is there', () => {
+    expect(asked(whole)).toEqual([]);
+  });
+
+  it('is asked about an element that a cycle lacks, and about one that was never timed', () => {
+    const { '1:2': _, ...noBlade } = whole;
+    expect(asked(noBlade)).toEqual([expect.stringContaining('no time of Blade')]);
+    expect(asked({ ...whole, '2:0': { time: '0.3' } })).toEqual([expect.stringContaining('Bore (cycle 2)')]);
+  });
+
+  it('is asked about a rating that was not typed, and about one outside 50 to 150', () => {
+    expect(asked({ ...whole, '1:0': { time: '0.2' } })).toEqual([
+      expect.stringContaining('No rating was typed for Load'),
+    ]);
+    expect(asked({ ...whole, '1:0': { time: '0.2', rating: '160' } })).toEqual([
+      expect.stringContaining('Load (cycle 1) with 160'),
     ]);
   });
 });

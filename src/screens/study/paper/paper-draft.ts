@@ -1,7 +1,9 @@
 import type { ElementDefinition } from '../../../domain/shop/element-definition';
+import { noAllowances } from '../../../domain/study/allowance-terms';
 import type { PaperCell, PaperReads } from '../../../domain/study/paper-study';
 import { parseDecimal } from '../../../i18n/parse-number';
 import type { App } from '../../app';
+import { draftOfTerms, type TermsDraft } from '../terms-draft';
 
 /** One cell as it is typed. */
 export interface TypedCell {
@@ -19,6 +21,8 @@ export interface PaperDraft {
   readonly day: string;
   readonly unit: 'min' | 's';
   readonly reads: PaperReads;
+  /** Empty until the part is chosen: then those in force. */
+  readonly terms: TermsDraft;
   readonly isTyping: boolean;
   readonly cycle: number;
   /** Place among the lines of the sheet. */
@@ -36,6 +40,7 @@ export const emptyPaperDraft: PaperDraft = {
   day: '',
   unit: 'min',
   reads: 'own',
+  terms: draftOfTerms(noAllowances),
   isTyping: false,
   cycle: 1,
   place: 0,

@@ -4,9 +4,11 @@ import type { MethodRevision, Part } from '../../../domain/shop/shop';
 import { noAllowances } from '../../../domain/study/allowance-terms';
 import { exclusionCauses } from '../../../domain/study/exclusion-cause';
 import { type PaperFault, paperRows } from '../../../domain/study/paper-study';
+import { study } from '../../../i18n/en/study';
 import { studyPaper as words } from '../../../i18n/en/study-paper';
 import { useApp } from '../../app';
 import { causeWords } from '../cause-words';
+import { termsOf } from '../terms-draft';
 import { NumberPad } from './number-pad';
 import {
   cellKey,
@@ -18,6 +20,7 @@ import {
   type TypedCell,
   typedMs,
 } from './paper-draft';
+import { paperQuestions } from './paper-questions';
 import { PaperSheet } from './paper-sheet';
 
 interface Props {
@@ -32,26 +35,32 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
   const app = useApp();
   const [field, setField] = useState<'time' | 'rating'>('time');
   const [faults, setFaults] = useState<readonly string[]>([]);
+  const [questions, setQuestions] = useState<readonly string[]>([]);
   const { elements, partsPerCycle } = method;
   const lines = linesOf(elements, draft.reads);
   const elementIndex = lines[draft.place] ?? lines[0]!;
   const element = elements[elementIndex]!;
+  const isMachine = element.work === 'machine';
   const key = cellKey(draft.cycle, elementIndex);
   const cell = draft.cells[key] ?? emptyCell;
   const next = elements[lines[(draft.place + 1) % lines.length]!]!;
 
+  const say = (found: readonly string[]) => {
+    setFaults(found);
+    setQuestions([]);
+  };
   const put = (change: Partial<TypedCell>) => {
-    setFaults([]);
+    say([]);
     onChange({ cells: { ...draft.cells, [key]: { ...cell, ...change } } });
   };
   const stand = (place: number, cycle: number) => {
     setField('time');
-    setFaults([]);
+    say([]);
     onChange({ place, cycle });
   };
   const goOn = () => {
     if (cell.time !== '' && typedMs(cell.time, draft.unit) === null) {
-      setFaults([words.notNumber]);
+      say([words.notNumber]);
       return;
     }
     const isLast = draft.place === lines.length - 1;
@@ -67,13 +76,14 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
     const text = cell[field];
     put({ [field]: sign === '' ? text.slice(0, -1) : (text + sign).slice(0, 9), isMissed: false });
   };
-  const keep = () => {
+  const keep = (isAsked: boolean) => {
+    const cells = cellsOf(draft, elements);
     const { rows, faults: found } = paperRows(
       {
         title: draft.title.trim(),
         elements,
         partsPerCycle,
-        terms: noAllowances,
+        terms: termsOf(draft.terms) ?? noAllowances,
         reads: draft.reads,
         carried: {
           part: part.code,
@@ -85,11 +95,14 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
           note: '',
         },
       },
-      cellsOf(draft, elements),
+      cells,
     );
-    setFaults(found.map(faultWords));
+    say(found.map(faultWords));
     if (found.length > 0) return;
-    const [id] = importStudies(app.bench, words.source, rows);
+    const open = isAsked ? [] : paperQuestions(draft, elements, cells);
+    setQuestions(open);
+    if (open.length > 0) return;
+    const [id] = importStudies(app.bench, words.source, rows, elements);
     keptPaper.drop(app);
     app.go('study', id);
   };
@@ -119,11 +132,13 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
               type="button"
               class="choice study-type-field"
               aria-pressed={field === name}
-              disabled={name === 'rating' && element.work === 'machine'}
+              disabled={name === 'rating' && isMachine}
               onClick={() => setField(name)}
             >
-              <span class="small">{name === 'time' ? words.value : words.rating}</span>
-              <strong class="number">{cell[name] || '–'}</strong>
+              <span class="small">
+                {name === 'time' ? words.value : isMachine ? study.observe.locks.machine : words.rating}
+              </span>
+              <strong class="number">{name === 'rating' && isMachine ? '' : cell[name] || study.none}</strong>
             </button>
           ))}
           <button
@@ -146,6 +161,21 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
             </select>
           </label>
         </div>
+        {questions.length > 0 && (
+          <div class="fault study-type-questions" role="alert">
+            {questions.map((question) => (
+              <p key={question}>{question}</p>
+            ))}
+            <div class="row">
+              <button type="button" class="button strong" onClick={() => setQuestions([])}>
+                {words.questions.goOn}
+              </button>
+              <button type="button" class="button" onClick={() => keep(true)}>
+                {words.questions.keepSo}
+              </button>
+            </div>
+          </div>
+        )}
         {faults.length > 0 && (
           <ul class="fault" role="alert">
             {faults.map((fault) => (
@@ -159,7 +189,7 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
         <button type="button" class="button" onClick={() => onChange({ isTyping: false })}>
           {words.stop}
         </button>
-        <button type="button" class="button strong" onClick={keep}>
+        <button type="button" class="button strong" onClick={() => keep(false)}>
           {words.keep}
         </button>
       </div>

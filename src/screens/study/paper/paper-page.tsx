@@ -1,13 +1,15 @@
 import '../observe-frame.css';
 import './paper.css';
 import { useState } from 'preact/hooks';
-import { localDay } from '../../../domain/day/local-day';
+import { readStandards } from '../../../application/shop/read-standards';
 import { study } from '../../../i18n/en/study';
 import { studyPaper as words } from '../../../i18n/en/study-paper';
 import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
 import { ChoiceRow } from '../choice-row';
+import { draftOfTerms, termsOf } from '../terms-draft';
+import { TermsFields } from '../terms-fields';
 import { TextField } from '../text-field';
 import { keptPaper, type PaperDraft } from './paper-draft';
 import { PaperEntry } from './paper-entry';
@@ -17,12 +19,19 @@ export function PaperPage() {
   const app = useApp();
   const { bench, go, isReadOnly } = app;
   const [draft, setDraft] = useState<PaperDraft>(() => keptPaper.of(app));
-  const [isFault, setIsFault] = useState(false);
+  const [fault, setFault] = useState('');
   const change = (part: Partial<PaperDraft>) => {
     const changed = { ...draft, ...part };
     setDraft(changed);
     keptPaper.keep(app, changed);
-    setIsFault(false);
+    setFault('');
+  };
+  /** A study of a part begins with the allowances in force, as one that is timed does. */
+  const choose = async (id: string) => {
+    change({ part: id });
+    const inForce =
+      (await readStandards(bench)).get(id)?.standards.at(-1)?.terms ?? bench.study.peek()?.heading?.terms;
+    if (inForce) setDraft((now) => (now.part === id ? { ...now, terms: draftOfTerms(inForce) } : now));
   };
   const parts = bench.shop.value.parts.filter(({ retired, methods }) => !retired && methods.length > 0);
   const part = parts.find(({ id }) => id === draft.part);
@@ -32,8 +41,9 @@ export function PaperPage() {
     return <PaperEntry draft={draft} part={part} method={method} onChange={change} />;
   }
   const begin = () => {
-    if (!part || draft.title.trim() === '') setIsFault(true);
-    else change({ isTyping: true, day: draft.day || localDay(bench.clock.now()) });
+    if (!part || draft.title.trim() === '' || draft.day === '') setFault(words.missing);
+    else if (termsOf(draft.terms) === null) setFault(study.faults.allowances);
+    else change({ isTyping: true });
   };
   return (
     <div class="page study-prepare">
@@ -43,7 +53,12 @@ export function PaperPage() {
           {studyStandard.back}
         </button>
       </div>
-      <p>{parts.length === 0 ? words.noMethod : words.intro}</p>
+      <div class="row">
+        <p>{parts.length === 0 ? words.noMethod : words.intro}</p>
+        <button type="button" class="button" onClick={() => go('study', 'new')}>
+          {words.writeMethod}
+        </button>
+      </div>
       {parts.length > 0 && (
         <>
           <div class="choices">
@@ -53,7 +68,7 @@ export function PaperPage() {
                 type="button"
                 class="choice"
                 aria-pressed={id === draft.part}
-                onClick={() => change({ part: id })}
+                onClick={() => choose(id)}
               >
                 {code}
               </button>
@@ -94,9 +109,13 @@ export function PaperPage() {
               onChoose={(reads) => change({ reads })}
             />
           </div>
-          {isFault && (
+          <section class="stack" aria-labelledby="paper-terms">
+            <h2 id="paper-terms">{study.prepare.allowances}</h2>
+            <TermsFields terms={draft.terms} onChange={(terms) => change({ terms })} />
+          </section>
+          {fault !== '' && (
             <p class="fault" role="alert">
-              {words.missing}
+              {fault}
             </p>
           )}
           <div>
