@@ -5,6 +5,7 @@ import type { Turn } from '../turn/turn';
 import { type AgainstTarget, againstTarget } from './against-target';
 import { ledgerSeconds } from './ledger-seconds';
 import { type LostTime, lostTime } from './lost-time';
+import { lostUnknown } from './lost-unknown';
 import { type PartOfDay, partsOfDay } from './part-of-day';
 
 /** A day as the foreman reads it. Times in milliseconds. */
@@ -34,6 +35,8 @@ export interface DayReview {
   readonly seconds: Readonly<Record<LedgerCategory, number>>;
   /** Time lost by reason, longest first, not stated last; set-up and planned breaks left out. */
   readonly lost: readonly LostTime[];
+  /** Turns of which nobody knows what was lost: entered later, with nothing told. */
+  readonly lostUnknown: number;
   /** All parts of the day against the targets they carried; null when none had one. */
   readonly against: AgainstTarget | null;
 }
@@ -56,6 +59,7 @@ export function reviewDay(day: string, turns: readonly Turn[]): DayReview {
     totals: ledgerTotals(turns.flatMap((turn) => turn.ledger)),
     seconds: ledgerSeconds(turns),
     lost: lostTime(turns),
+    lostUnknown: lostUnknown(turns),
     against: againstTarget(cycles),
   };
 }

@@ -4,6 +4,7 @@ import type { Turn } from '../turn/turn';
 import { type AgainstTarget, againstTarget } from './against-target';
 import { type AttendedSpan, attendedSpans, type BreakStretch } from './attended-spans';
 import { type LostCost, lostCosts } from './lost-cost';
+import { lostUnknown } from './lost-unknown';
 import { type PartAccount, partAccounts } from './part-account';
 
 /** A turn with what a summary needs beside it. */
@@ -49,6 +50,8 @@ export interface DaySummary {
   readonly against: AgainstTarget | null;
   /** Dearest first, not stated last. */
   readonly lost: readonly LostCost[];
+  /** Turns of which nobody knows what was lost: entered later, with nothing told. */
+  readonly lostUnknown: number;
 }
 
 /**
@@ -87,6 +90,7 @@ export function summariseDay(
     untargeted: of(({ untargeted }) => untargeted),
     against: againstTarget(turns.flatMap(({ turn }) => turn.cycles)),
     lost: lostCosts(attended),
+    lostUnknown: lostUnknown(turns.map(({ turn }) => turn)),
   };
 }
 

@@ -94,6 +94,10 @@ export const reviewWeeks: typeof english = {
     sentence: (reason, cost, share, of, since) =>
       `${reason}: ${cost} Ausstoß seit dem ${since}, ${share} % von insgesamt ${of}.`,
     none: 'An diesen Tagen ging keine Zeit verloren.',
+    unknown: (turns) =>
+      `Nicht bekannt: ${turns === 1 ? 'ein Einsatz wurde' : `${turns} Einsätze wurden`} nachgetragen, und niemand hat angegeben, was verloren ging.`,
+    unknownToo: (turns) =>
+      `Nicht enthalten: was ${turns === 1 ? 'im nachgetragenen Einsatz' : `in ${turns} nachgetragenen Einsätzen`} verloren ging. Niemand hat es angegeben.`,
     reason: 'Grund',
     cost: 'Kosten an Ausstoß',
     recorded: 'Aufgezeichnet',

@@ -126,6 +126,10 @@ export const review: typeof english = {
   lost: {
     title: 'Verlorene Zeit nach Grund',
     none: 'Es ging keine Zeit verloren.',
+    unknown: (turns) =>
+      `Nicht bekannt: ${turns === 1 ? 'ein Einsatz wurde' : `${turns} Einsätze wurden`} nachgetragen, und niemand hat angegeben, was verloren ging.`,
+    unknownToo: (turns) =>
+      `Nicht enthalten: was ${turns === 1 ? 'im nachgetragenen Einsatz' : `in ${turns} nachgetragenen Einsätzen`} verloren ging. Niemand hat es angegeben.`,
     reason: 'Grund',
     time: 'Zeit',
     count: 'Anzahl',

@@ -89,6 +89,10 @@ export const reviewWeeks = spoken('reviewWeeks', {
     sentence: (reason: string, cost: string, share: string, of: string, since: string) =>
       `${reason}: ${cost} of output since ${since}, ${share} % of ${of} in all.`,
     none: 'No time was lost on these days.',
+    unknown: (turns: number) =>
+      `Not known: ${turns === 1 ? 'a turn was' : `${turns} turns were`} entered later, and nobody said what was lost.`,
+    unknownToo: (turns: number) =>
+      `Not in it: what was lost in ${turns === 1 ? 'the turn that was' : `${turns} turns that were`} entered later. Nobody said.`,
     reason: 'Reason',
     cost: 'Cost in output',
     recorded: 'Recorded',

@@ -130,6 +130,10 @@ export const review = spoken('review', {
   lost: {
     title: 'Lost time, by reason',
     none: 'No time was lost.',
+    unknown: (turns: number) =>
+      `Not known: ${turns === 1 ? 'a turn was' : `${turns} turns were`} entered later, and nobody said what was lost.`,
+    unknownToo: (turns: number) =>
+      `Not in it: what was lost in ${turns === 1 ? 'the turn that was' : `${turns} turns that were`} entered later. Nobody said.`,
     reason: 'Reason',
     time: 'Time',
     count: 'Count',

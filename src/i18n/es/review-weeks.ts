@@ -92,6 +92,10 @@ export const reviewWeeks: typeof english = {
     sentence: (reason, cost, share, of, since) =>
       `${reason}: ${cost} de producción desde el ${since}, el ${share} % de ${of} en total.`,
     none: 'En estos días no se perdió tiempo.',
+    unknown: (turns) =>
+      `No se sabe: ${turns === 1 ? 'un periodo se anotó' : `${turns} periodos se anotaron`} después, y nadie indicó lo que se perdió.`,
+    unknownToo: (turns) =>
+      `No incluido: lo que se perdió en ${turns === 1 ? 'el periodo anotado' : `${turns} periodos anotados`} después. Nadie lo indicó.`,
     reason: 'Motivo',
     cost: 'Coste en producción',
     recorded: 'Registrado',

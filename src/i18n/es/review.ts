@@ -124,6 +124,10 @@ export const review: typeof english = {
   lost: {
     title: 'Tiempo perdido, por motivo',
     none: 'No se perdió tiempo.',
+    unknown: (turns) =>
+      `No se sabe: ${turns === 1 ? 'un periodo se anotó' : `${turns} periodos se anotaron`} después, y nadie indicó lo que se perdió.`,
+    unknownToo: (turns) =>
+      `No incluido: lo que se perdió en ${turns === 1 ? 'el periodo anotado' : `${turns} periodos anotados`} después. Nadie lo indicó.`,
     reason: 'Motivo',
     time: 'Tiempo',
     count: 'Veces',

@@ -75,9 +75,9 @@ function answer(day: DayReview, efficiency: string | null): string {
 }
 
 /** What was lost, and what nobody can say of; of a turn that was written down, nothing told is not nothing lost. */
-function lostInWords({ lost, entered, done, totals }: DayReview): string {
+function lostInWords({ lost, lostUnknown, totals }: DayReview): string {
   const lostMs = lost.reduce((sum, each) => sum + each.lostMs, 0);
-  if (lostMs === 0 && done > 0 && entered === done) return words.head.lostUnknown;
+  if (lostMs === 0 && lostUnknown > 0) return words.head.lostUnknown;
   const text = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
   if (totals.unaccounted < 60_000) return text;
   return `${text}, ${words.head.unaccounted(hoursAndMinutes(totals.unaccounted))}`;

@@ -36,7 +36,7 @@ export function DayLostTime({ day, costs, open }: Props) {
     <section class="stack" aria-labelledby="review-lost-title">
       <h2 id="review-lost-title">{words.title}</h2>
       {day.lost.length === 0 ? (
-        <p>{words.none}</p>
+        <p>{day.lostUnknown === 0 ? words.none : words.unknown(day.lostUnknown)}</p>
       ) : (
         <table class="sheet review-sheet">
           <thead>
@@ -92,6 +92,7 @@ export function DayLostTime({ day, costs, open }: Props) {
           </tfoot>
         </table>
       )}
+      {day.lost.length > 0 && day.lostUnknown > 0 && <p>{words.unknownToo(day.lostUnknown)}</p>}
       {besides.length > 0 && (
         <p>
           {words.besides}{' '}

@@ -10,6 +10,7 @@ import { startTurn } from '../../../src/application/turn/start-turn';
 import { turnsInTheWay } from '../../../src/application/turn/turns-in-the-way';
 import { withdrawTurn } from '../../../src/application/turn/withdraw-turn';
 import { reviewDay } from '../../../src/domain/day/review-day';
+import { summariseDay } from '../../../src/domain/day/summarise-day';
 import { capture } from '../../../src/domain/turn/capture';
 import { enteredShare } from '../../../src/domain/turn/entered-share';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
@@ -61,6 +62,26 @@ describe('a turn that is entered later', () => {
       enteredLater: { by: 'F1', why: 'tablet was wet', at: { wallMs: MORNING_MS + 9 * HOUR_MS } },
       doubts: [],
     });
+  });
+
+  it('that tells of no lost time leaves unknown what was lost, until it tells or is taken away', async () => {
+    const unknown = async () => {
+      const turns = await turnsOfDay();
+      const summary = summariseDay(
+        DAY,
+        turns.map((turn) => ({ turn, absorbedMs: new Map(), breaks: [] })),
+        null,
+      );
+      return [reviewDay(DAY, turns).lostUnknown, summary.lostUnknown];
+    };
+    enterTurn(bench, told, say);
+    expect(await unknown()).toEqual([0, 0]);
+    const setUp = { category: 'set-up', reason: 'set-up', label: '', lostMs: 600_000 } as const;
+    enterTurn(bench, { ...told, person: 'M2', stops: [setUp] }, say);
+    expect(await unknown()).toEqual([1, 1]);
+    const [, silent] = await turnsOfDay();
+    withdrawTurn(bench, silent!, say);
+    expect(await unknown()).toEqual([0, 0]);
   });
 
   it('has its parts in the counts and none of them in a mean', async () => {

@@ -24,13 +24,14 @@ export function LostPareto({ days }: { days: readonly DaySummary[] }) {
     1,
   );
   const cost = sum(costs);
+  const unknown = sum(days.map(({ lostUnknown }) => lostUnknown));
   const [first] = lost;
   const minutes = (value: number) => reviewWeeks.value.decimal(formatNumber(value, 1));
   return (
     <section class="stack" aria-labelledby="review-pareto-title">
       <h2 id="review-pareto-title">{words.title}</h2>
       {!first ? (
-        <p>{words.none}</p>
+        <p>{unknown === 0 ? words.none : words.unknown(unknown)}</p>
       ) : (
         <>
           {first.reason !== NOT_STATED && (
@@ -88,6 +89,7 @@ export function LostPareto({ days }: { days: readonly DaySummary[] }) {
               </tr>
             </tfoot>
           </table>
+          {unknown > 0 && <p>{words.unknownToo(unknown)}</p>}
           <p class="small quiet">{words.note}</p>
         </>
       )}
