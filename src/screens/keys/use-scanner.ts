@@ -13,8 +13,8 @@ interface Acts {
 }
 
 /**
- * Keys, pedals and scanners, wherever the focus is. A text field has what is typed into it, but for the key that was
- * taught; a button has its own Enter and Space.
+ * Keys, pedals and scanners, wherever the focus is. A text field has what is typed into it; a button has its own Enter
+ * and Space. While a form is open no key taps but a pedal that was taught, and what is typed beside it goes into it.
  */
 export function useScanner(acts: Acts): void {
   const { bench, jotter, tablet, isReadOnly } = useApp();
@@ -38,14 +38,25 @@ export function useScanner(acts: Acts): void {
       const { key, target, repeat, timeStamp } = event;
       if (event.ctrlKey || event.altKey || event.metaKey) return;
       const isTyping = reader.isTyping(timeStamp);
-      const { tap } = latest.current;
-      if (!isTyping && tap && (event.code || key) === taughtKey(jotter)) {
+      const form = latest.current.tap && document.querySelector('form');
+      const isPedal =
+        (event.code || key) === taughtKey(jotter) && (!form || (key !== 'Enter' && isTapKey(key)));
+      const tap = form && !isPedal ? null : latest.current.tap;
+      if (!isTyping && tap && isPedal) {
         take(event, null);
         if (!repeat) tap(bench.clock.stampOf(event));
         return;
       }
       if (target instanceof HTMLElement && target.matches('input, textarea, select')) return;
       const isPress = key === 'Enter' || key === ' ';
+      if (form) {
+        const isSurface = target instanceof HTMLElement && target.matches('.pace-main');
+        if (isPress && isSurface) take(event, null);
+        else if (key.length > 1 || isPress) return;
+        // A key goes where the focus is once everything has seen it pressed.
+        form.querySelector('input')?.focus();
+        return;
+      }
       if (isTyping && (key === 'Enter' || key === 'Tab')) return take(event, reader.end(event));
       if (key.length === 1 && (key !== ' ' || isTyping)) {
         const read = repeat ? null : reader.type(event);

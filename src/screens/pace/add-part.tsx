@@ -5,6 +5,7 @@ import { isSameCode } from '../../domain/shop/known-code';
 import { readTargetTime } from '../../domain/shop/read-target-time';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
+import { useFocus } from '../use-focus';
 
 interface Props {
   added(id: string): void;
@@ -18,6 +19,7 @@ export function AddPart({ added, cancel }: Props) {
   const [code, setCode] = useState('');
   const [name, setName] = useState('');
   const [typed, setTyped] = useState('');
+  const field = useFocus(cancel !== null);
   // With a supervisor's PIN a target is set in Shop.
   const { parts, isLatched } = bench.shop.value;
   const target = readTargetTime(typed);
@@ -37,6 +39,7 @@ export function AddPart({ added, cancel }: Props) {
       <label class="field">
         <span>{words.partCode}</span>
         <input
+          ref={field}
           value={code}
           maxLength={24}
           autocomplete="off"

@@ -3,7 +3,6 @@ import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
-import { TimingButton } from '../timing-button';
 import { useNow } from '../use-now';
 import { HandOver } from './hand-over';
 import { OwnDoubts } from './own-doubts';
@@ -17,9 +16,15 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
         <h2>{words.endTitle}</h2>
         <WhatIsLeft turn={turn} />
         <div class="pace-end-answers">
-          <TimingButton class="button" disabled={isReadOnly} onTap={(at) => endTurn(bench, at)}>
+          {/* It goes with the panel, so it acts when it is let go: the end of the touch must meet nothing else. */}
+          <button
+            type="button"
+            class="button"
+            disabled={isReadOnly}
+            onClick={(event) => endTurn(bench, bench.clock.stampOf(event))}
+          >
             {words.endYes}
-          </TimingButton>
+          </button>
           <button type="button" class="button" onClick={close}>
             {words.endNo}
           </button>

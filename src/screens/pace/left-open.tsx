@@ -3,7 +3,6 @@ import { localDay } from '../../domain/day/local-day';
 import type { Turn } from '../../domain/turn/turn';
 import { leftOpen as words } from '../../i18n/en/left-open';
 import { useApp } from '../app';
-import { TimingButton } from '../timing-button';
 import { timeOfDay } from './time-of-day';
 
 /** A turn that nobody touched since an earlier day: it is asked about, never assumed. */
@@ -18,9 +17,14 @@ export function LeftOpen({ turn, goOn }: { turn: Turn; goOn(): void }) {
         <button type="button" class="button" onClick={goOn}>
           {words.leftGoOn}
         </button>
-        <TimingButton class="button" disabled={isReadOnly} onTap={(at) => endTurn(bench, at)}>
+        <button
+          type="button"
+          class="button"
+          disabled={isReadOnly}
+          onClick={(event) => endTurn(bench, bench.clock.stampOf(event))}
+        >
           {words.leftEnd}
-        </TimingButton>
+        </button>
       </div>
       <p class="quiet">{words.leftNote}</p>
     </div>

@@ -3,6 +3,7 @@ import { addPerson } from '../../application/shop/add-person';
 import { knownCode } from '../../domain/shop/known-code';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
+import { useFocus } from '../use-focus';
 import { lastFirst } from './last-first';
 
 interface Props {
@@ -21,6 +22,7 @@ export function PersonChoice(props: Props) {
   const { bench, isReadOnly } = useApp();
   const [isAdding, setAdding] = useState(false);
   const [code, setCode] = useState('');
+  const field = useFocus(isAdding);
   const isOpen = isAdding || (isNeeded && people.length === 0);
 
   const add = (event: Event) => {
@@ -68,6 +70,7 @@ export function PersonChoice(props: Props) {
           <label class="field">
             <span>{words.personCode}</span>
             <input
+              ref={field}
               value={code}
               maxLength={16}
               autocomplete="off"
