@@ -66,7 +66,7 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
       }
       await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
       for (const place of ['The weeks', 'Before and after', 'Promises', 'The day']) {
-        await tap(page, page.getByRole('link', { name: place }));
+        await tap(page, page.getByRole('link', { name: place, exact: true }));
         await page.waitForTimeout(300);
         // What is behind a title is part of the screen too.
         await page.evaluate(() => {

@@ -19,7 +19,7 @@ export const firstSteps: typeof english = {
       study: 'abrir un estudio. Su hoja acaba en el tiempo estándar; tocar una cifra muestra cómo se obtuvo.',
       cell: 'elegir M: mandan las manos, y en «¿Y si …?» una máquina más rápida no aporta nada. Después elegir V.',
       review:
-        'el viernes 27 de marzo hubo 282 piezas buenas y el martes 24, 230, de una mezcla más dura. La eficiencia fue casi igual.',
+        'el viernes 27 de marzo salieron 282 piezas y el martes 24, 230, de una mezcla más dura. La eficiencia fue casi igual.',
     },
   },
 };
