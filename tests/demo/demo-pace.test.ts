@@ -43,13 +43,13 @@ function isInside(turn: Turn, place: number, finishedAtMs: number): boolean {
 }
 
 describe('the projection in the demo shop', () => {
-  it('at half shift has the true finish of the day in its range on three days of four and more', () => {
+  it('at half shift has the true finish of the day in its range on 17 days of 20 and more', () => {
     const inside = Array.from({ length: 20 }, (_, day) => {
       const [morning, afternoon] = [turns[2 * day]!, turns[2 * day + 1]!];
       const half = asItStood(morning, HALF_SHIFT_MS, good(morning) + good(afternoon));
       return isInside(half, 2 * day, AFTERNOON_MS + lastGoodMs(afternoon));
     });
-    expect(inside.filter(Boolean).length).toBeGreaterThanOrEqual(15);
+    expect(inside.filter(Boolean).length).toBeGreaterThanOrEqual(17);
   });
 
   it('at half of a turn has its true finish in its range in three turns of four and more, one piece at a time', () => {

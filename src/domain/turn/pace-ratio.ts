@@ -1,7 +1,7 @@
 import type { CleanCycle } from './clean-cycles';
 
 /** Parts that the ratio looks back over. */
-const LAST = 10;
+export const LAST = 10;
 
 /**
  * Pace ratio of the last ten clean parts: 1 is the target, above it slower; null before the first.

@@ -8,6 +8,8 @@ export interface PartSpan {
   /** Stoppages, set-up, rework, called away, unaccounted; planned breaks are in the calendar and not here. */
   readonly lostMs: number;
   readonly isGood: boolean;
+  /** Its work says something about the pace; what of a part that does not count is lost, and its kind, do all the same. */
+  readonly isCounted: boolean;
   readonly part: string;
   /** Null without one. */
   readonly targetMs: number | null;
@@ -20,9 +22,10 @@ export function partSpans(turn: Turn): PartSpan[] {
   const cycles = ownOfTurn(turn).cycles.filter(({ doubt, isEntered }) => doubt === null && !isEntered);
   const workMs = netTimes(turn.ledger, cycles);
   const lostMs = lost.map((category) => netTimes(turn.ledger, cycles, category));
-  return cycles.map(({ outcome, part, targetMs }, place) => ({
+  return cycles.map(({ outcome, part, targetMs, isCounted }, place) => ({
     part,
     targetMs,
+    isCounted,
     workMs: workMs[place]!,
     lostMs: lostMs.reduce((sum, each) => sum + each[place]!, 0),
     isGood: outcome !== 'scrap',

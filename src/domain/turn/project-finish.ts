@@ -23,8 +23,12 @@ export interface Projection {
   readonly from: { readonly parts: number; readonly turns: number };
 }
 
-/** Parts before which nothing is said. */
-export const FEWEST = 5;
+/** Counted parts before which nothing is said: fewer give a range that helps nobody, or one that lies. */
+export const FEWEST = 10;
+/** A turn before this one is a witness when it lasted this share of what this one is heading for … */
+const OF_SUBSTANCE = 0.25;
+/** … and its parts are of the same order: neither so many times as long nor so many times as short. */
+const OF_ORDER = 3;
 const RECENT = 30;
 const TRIES = 200;
 /** Parts of one kind often come together, so kinds are drawn in runs. */
@@ -37,22 +41,26 @@ const SEED = 20_261_126;
 /**
  * When the parts wanted will be done, and how many there will be at the end of the shift, as a range.
  *
- * Formula: 200 tries. Each draws 30 of the last 30 parts, with replacement, for the pace; then part after part
+ * Formula: 200 tries. Each draws as many of the last 30 counted parts, with replacement, for the pace; then part after part
  *   work = time of a drawn part × (target of the part to come / target of the drawn one) × drift
- *   lost = what was lost with a part, drawn from one turn out of this one and those before
- * where drift is by how much the second half of one turn, drawn likewise, differed from its first. Parts to come are of
- * the kind in hand if the last 30 were, and otherwise runs of parts as they came in these turns. The part in hand has
- * what it took so far behind it. Work walks the breaks of the calendar. The range is P10 to P90 of the tries.
+ *   lost = what was lost with a part, drawn from one turn out of this one and its witnesses
+ * where drift is by how much the second half of one turn, drawn likewise, differed from its first. Witnesses are turns
+ * before this one of ten counted parts and more that take a third to three times as long as those of now, and that
+ * lasted a quarter of what this one will: a trial of a few minutes tells nothing about a shift, and parts of half an
+ * hour lose more with each than parts of a minute. This turn tells of drift from 30 counted parts on; its halves are chance until then.
+ * Parts to come are of the kind in hand if the last 30 were, and otherwise runs of parts as they came in these turns. The
+ * part in hand has what it took so far behind it. Work walks the breaks of the calendar. The range is P10 to P90 of the
+ * tries.
  * Source: B. Efron and R. J. Tibshirani, An Introduction to the Bootstrap, 1993, chapter 8: whole clusters are drawn.
  *
- * Null before five parts, while learning, and once nothing is left. In a planned break it stands still.
+ * Null before ten counted parts, while learning, and once nothing is left. In a planned break it stands still.
  *
  * @param before turns of the shop before this one; may be empty
  * @param nowMs since the turn began
  */
 export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number): Projection | null {
   const own = partSpans(turn);
-  const recent = own.slice(-RECENT);
+  const recent = counted(own).slice(-RECENT);
   if (turn.isLearning || recent.length < FEWEST) return null;
   const done = turn.cycles.filter(isGood).length;
   const left = turn.wantedParts === null ? null : Math.max(0, turn.wantedParts - done);
@@ -60,10 +68,19 @@ export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number
   const untilEndMs = endsAtMs === null ? null : workBetween(nowMs, Math.max(nowMs, endsAtMs), breaks);
   if (left === 0 || (left === null && !untilEndMs)) return null;
 
-  const turns = [...before.map(partSpans), own].filter((spans) => spans.length >= FEWEST);
+  const ownMeanMs = meanWork(recent);
+  const headingForMs = nowMs + Math.max(untilEndMs ?? 0, (left ?? 0) * ownMeanMs);
+  const witnesses = before
+    .filter(({ lastAtMs }) => lastAtMs >= OF_SUBSTANCE * headingForMs)
+    .map(partSpans)
+    .filter((spans) => {
+      const ratio = meanWork(spans) / ownMeanMs;
+      return counted(spans).length >= FEWEST && ratio * OF_ORDER >= 1 && ratio <= OF_ORDER;
+    });
+  const turns = [own, ...witnesses];
   const isOneKind = recent.every(({ part }) => part === turn.inHand.part);
   const ahead: readonly (readonly PartSpan[])[] = isOneKind ? [recent] : turns;
-  const drifts = turns.map(turnDrift);
+  const drifts = [recent.length < RECENT ? 1 : turnDrift(own), ...witnesses.map(turnDrift)];
   const spentMs = workBetween(turn.partBeganAtMs, nowMs, breaks);
   const random = seededRandom(SEED);
   const draw = <Item>(from: readonly Item[]): Item => from[Math.floor(random() * from.length)]!;
@@ -94,8 +111,23 @@ export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number
   return {
     finishMs: left === null ? null : mapped(rangeOf(tries.map(({ workMs }) => workMs)), atMs),
     partsByEnd: untilEndMs === null ? null : rangeOf(tries.map(({ byEnd }) => byEnd)),
-    from: { parts: recent.length, turns: turns.length - 1 },
+    from: { parts: recent.length, turns: witnesses.length },
   };
+}
+
+/** Nothing can be said yet: too few parts that count lie behind. */
+export function isTooEarly(turn: Turn): boolean {
+  return counted(partSpans(turn)).length < FEWEST;
+}
+
+function counted(spans: readonly PartSpan[]): PartSpan[] {
+  return spans.filter(({ isCounted }) => isCounted);
+}
+
+/** Of the counted parts, milliseconds a part. */
+function meanWork(spans: readonly PartSpan[]): number {
+  const clean = counted(spans);
+  return clean.reduce((sum, { workMs }) => sum + workMs, 0) / clean.length;
 }
 
 function rangeOf(values: readonly number[]): Range {

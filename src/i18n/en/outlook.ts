@@ -7,15 +7,18 @@ const parts = (count: number) => `${count} ${count === 1 ? 'part' : 'parts'}`;
 export const outlook = spoken('outlook', {
   finish: (about: string, from: string, to: string) =>
     from === to ? `Done at ${about}` : `Done about ${about}, ${from} to ${to}`,
-  byEnd: (time: string, from: number, to: number) =>
-    from === to ? `${parts(from)} by ${time}` : `${from} to ${parts(to)} by ${time}`,
-  byEndOf: (time: string, from: number, to: number, wanted: number) =>
-    `${from === to ? from : `${from} to ${to}`} of ${wanted} by ${time}`,
+  byEnd: (time: string, about: number, from: number, to: number) =>
+    from === to ? `${parts(about)} by ${time}` : `About ${parts(about)} by ${time}, ${from} to ${to}`,
+  byEndOf: (time: string, about: number, from: number, to: number, wanted: number) =>
+    from === to
+      ? `${about} of ${wanted} by ${time}`
+      : `About ${about} of ${wanted} by ${time}, ${from} to ${to}`,
   allDone: (wanted: number) => `All ${wanted} done`,
-  notYet: 'Finish: told from 5 parts on',
+  notYet: 'Too early to tell: from 10 counted parts on',
   ask: 'How many parts are wanted?',
   learning: 'Learning: no finish is reckoned',
-  states: { steady: 'Last 5: in time', slower: 'Last 5: over target' },
+  states: { steady: 'Most of the last 5: in time', slower: 'Most of the last 5: over target' },
+  positionLater: 'Ahead or behind: from the first part on',
   lastParts: (count: number) => (count === 1 ? 'The last part' : `The last ${count} parts`),
 
   planTitle: 'Parts wanted in this turn',
@@ -26,9 +29,11 @@ export const outlook = spoken('outlook', {
   soFar: (good: number) => `${parts(good)} good so far.`,
   howTitle: 'How it is reckoned',
   howRange: (count: number, turns: number) =>
-    `200 tries with the last ${parts(count)} of this turn${turns > 0 ? `, and with what ${turns === 1 ? 'the turn' : `the ${turns} turns`} before lost and how they changed` : ''}. The range is where 8 of 10 tries end. Planned breaks of the calendar are left out.`,
-  paceRatio: (ratio: number) =>
-    `The last parts took ${formatNumber(ratio, 2)} of their targets: all their time over all their targets.`,
+    `200 tries with the last ${parts(count)} of this turn${turns > 0 ? `, and with what ${turns === 1 ? 'an earlier turn' : `${turns} earlier turns`} of the same order lost, and how ${turns === 1 ? 'it' : 'they'} changed` : ''}. The range is where 8 of 10 tries end. Planned breaks of the calendar are left out.`,
+  paceRatio: (count: number, ratio: number) =>
+    `The last ${parts(count)} that count took ${formatNumber(ratio, 2)} times ${count === 1 ? 'the target' : 'their targets: all their time over all their targets'}.`,
+  scrap: 'A scrapped part takes its time and earns no target.',
+  plan: '“With stoppages” also has stoppages, set-up, rework and called away in it: what the plan has to bear, whoever caused it.',
   target: (what: string) => `Target: ${what}.`,
   sources: { typed: 'typed in', standard: 'the standard time', takt: 'takt, from calendar and demand' },
 });

@@ -7,15 +7,23 @@ const parts = (count: number) => `${count} ${count === 1 ? 'pieza' : 'piezas'}`;
 export const outlook: typeof english = {
   finish: (about, from, to) =>
     from === to ? `Listo a las ${about}` : `Listo hacia las ${about}, de ${from} a ${to}`,
-  byEnd: (time, from, to) =>
-    from === to ? `${parts(from)} para las ${time}` : `${from} a ${parts(to)} para las ${time}`,
-  byEndOf: (time, from, to, wanted) =>
-    `${from === to ? from : `${from} a ${to}`} de ${wanted} para las ${time}`,
+  byEnd: (time, about, from, to) =>
+    from === to
+      ? `${parts(about)} para las ${time}`
+      : `Unas ${parts(about)} para las ${time}, de ${from} a ${to}`,
+  byEndOf: (time, about, from, to, wanted) =>
+    from === to
+      ? `${about} de ${wanted} para las ${time}`
+      : `Unas ${about} de ${wanted} para las ${time}, de ${from} a ${to}`,
   allDone: (wanted) => (wanted === 1 ? '1 de 1 terminada' : `Las ${wanted} terminadas`),
-  notYet: 'Final: se calcula desde 5 piezas',
+  notYet: 'Aún es pronto: se calcula desde 10 piezas contadas',
   ask: '¿Cuántas piezas hacen falta?',
   learning: 'Aprendizaje: no se calcula el final',
-  states: { steady: 'Últimas 5: en tiempo', slower: 'Últimas 5: pasan del objetivo' },
+  states: {
+    steady: 'La mayoría de las 5 últimas: en tiempo',
+    slower: 'La mayoría de las 5 últimas: sobre objetivo',
+  },
+  positionLater: 'Por delante o por detrás: desde la primera pieza',
   lastParts: (count) => (count === 1 ? 'La última pieza' : `Las últimas ${count} piezas`),
 
   planTitle: 'Piezas necesarias en este periodo',
@@ -26,9 +34,13 @@ export const outlook: typeof english = {
   soFar: (good) => `Hasta ahora, ${parts(good)} ${good === 1 ? 'buena' : 'buenas'}.`,
   howTitle: 'Cómo se calcula',
   howRange: (count, turns) =>
-    `200 ensayos con ${count === 1 ? 'la última pieza' : `las últimas ${count} piezas`} de este periodo${turns > 0 ? `, y con lo que ${turns === 1 ? 'perdió el periodo anterior y cómo cambió' : `perdieron los ${turns} periodos anteriores y cómo cambiaron`}` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas del calendario.`,
-  paceRatio: (ratio) =>
-    `Las últimas piezas tardaron ${formatNumber(ratio, 2)} veces sus objetivos: todo su tiempo entre todos sus objetivos.`,
+    `200 ensayos con ${count === 1 ? 'la última pieza' : `las últimas ${count} piezas`} de este periodo${turns > 0 ? `, y con lo que ${turns === 1 ? 'perdió un periodo anterior del mismo orden y cómo cambió' : `perdieron ${turns} periodos anteriores del mismo orden y cómo cambiaron`}` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas del calendario.`,
+  paceRatio: (count, ratio) =>
+    count === 1
+      ? `La última pieza contada tardó ${formatNumber(ratio, 2)} veces su objetivo.`
+      : `Las últimas ${parts(count)} contadas tardaron ${formatNumber(ratio, 2)} veces sus objetivos: todo su tiempo entre todos sus objetivos.`,
+  scrap: 'Una pieza de desecho lleva su tiempo y no gana objetivo.',
+  plan: '«Con paradas» incluye también paradas, preparación, retrabajo y llamadas a otra tarea: lo que el plan tiene que absorber, lo cause quien lo cause.',
   target: (what) => `Objetivo: ${what}.`,
   sources: { typed: 'escrito', standard: 'el tiempo estándar', takt: 'takt, según calendario y demanda' },
 };

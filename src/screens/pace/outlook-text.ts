@@ -1,5 +1,5 @@
 import { isGood } from '../../domain/turn/earned-time';
-import { FEWEST, type Projection } from '../../domain/turn/project-finish';
+import { isTooEarly, type Projection } from '../../domain/turn/project-finish';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { timeOfDay } from './time-of-day';
@@ -12,14 +12,20 @@ export function outlookText(turn: Turn, found: Projection | null): string {
   if (wantedParts !== null && cycles.filter(isGood).length >= wantedParts) return words.allDone(wantedParts);
   if (!found) {
     const isAsked = wantedParts === null && planned.endsAtMs === null;
-    return isAsked || cycles.length >= FEWEST ? words.ask : words.notYet;
+    return isAsked || !isTooEarly(turn) ? words.ask : words.notYet;
   }
   const { finishMs, partsByEnd } = found;
   const isInShift = planned.endsAtMs === null || (finishMs !== null && finishMs.p90 <= planned.endsAtMs);
   if (finishMs && isInShift)
     return words.finish(clock(finishMs.p50), clock(finishMs.p10), clock(finishMs.p90));
   if (!partsByEnd || planned.endsAtMs === null) return words.ask;
-  const [from, to] = [Math.round(partsByEnd.p10), Math.round(partsByEnd.p90)];
+  const [about, from, to] = [partsByEnd.p50, partsByEnd.p10, partsByEnd.p90].map(Math.round) as [
+    number,
+    number,
+    number,
+  ];
   const end = clock(planned.endsAtMs);
-  return wantedParts === null ? words.byEnd(end, from, to) : words.byEndOf(end, from, to, wantedParts);
+  return wantedParts === null
+    ? words.byEnd(end, about, from, to)
+    : words.byEndOf(end, about, from, to, wantedParts);
 }

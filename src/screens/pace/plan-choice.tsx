@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { MOST_WANTED, wantParts } from '../../application/turn/want-parts';
 import { cleanCycles } from '../../domain/turn/clean-cycles';
 import { isGood } from '../../domain/turn/earned-time';
-import { paceRatio } from '../../domain/turn/pace-ratio';
-import { FEWEST } from '../../domain/turn/project-finish';
+import { LAST, paceRatio } from '../../domain/turn/pace-ratio';
+import { isTooEarly } from '../../domain/turn/project-finish';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { parseWhole } from '../../i18n/parse-number';
@@ -16,8 +16,8 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
   const [typed, setTyped] = useState(turn.wantedParts === null ? '' : String(turn.wantedParts));
   const [isFaulty, setFaulty] = useState(false);
   const found = useProjection(turn);
-  const ratio = turn.isLearning ? null : paceRatio(cleanCycles(turn));
-  const isTooEarly = turn.isLearning || turn.cycles.length < FEWEST;
+  const clean = cleanCycles(turn);
+  const ratio = turn.isLearning ? null : paceRatio(clean);
   const source = turn.inHand.targetSource;
   const set = (event: Event) => {
     event.preventDefault();
@@ -68,10 +68,12 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
       <div class="stack">
         <h3>{words.howTitle}</h3>
         {source && <p>{words.target(words.sources[source])}</p>}
-        {ratio !== null && <p class="number">{words.paceRatio(ratio)}</p>}
+        {ratio !== null && <p class="number">{words.paceRatio(Math.min(LAST, clean.length), ratio)}</p>}
         <p class="number">
-          {found ? words.howRange(found.from.parts, found.from.turns) : isTooEarly && words.notYet}
+          {found ? words.howRange(found.from.parts, found.from.turns) : isTooEarly(turn) && words.notYet}
         </p>
+        <p>{words.scrap}</p>
+        <p>{words.plan}</p>
       </div>
     </form>
   );

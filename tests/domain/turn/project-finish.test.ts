@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
-import { projectFinish } from '../../../src/domain/turn/project-finish';
+import { isTooEarly, projectFinish } from '../../../src/domain/turn/project-finish';
 import { endOfWork, workBetween } from '../../../src/domain/turn/working-line';
 import { stampAt } from '../../support/records';
-import { change, done, judged, type Line, partL, resumed, stopped, turnRecords } from './turn-script';
+import { change, done, ended, judged, type Line, partL, resumed, stopped, turnRecords } from './turn-script';
 
 const wanted = (parts: number | null): TurnFact => ({ kind: 'parts-wanted', parts });
 /** Breaks and the end of the shift, in seconds from the start of the turn. */
@@ -26,16 +26,22 @@ const at = (seconds: number, lines: readonly Line[]) =>
   projectFinish(foldTurn(turnRecords(lines)), [], seconds * 1_000);
 
 describe('the projected finish', () => {
-  it('is said from five parts on, and not to who learns', () => {
-    expect(at(400, [[0, wanted(20)], ...parts(4)])).toBeNull();
-    expect(at(500, [[0, wanted(20)], ...parts(5)])).not.toBeNull();
+  it('is said from ten counted parts on, and not to who learns', () => {
+    const turn = (count: number, ...more: Line[]) =>
+      foldTurn(turnRecords([[0, wanted(20)], ...more, ...parts(count)]));
+    expect(projectFinish(turn(9), [], 900_000)).toBeNull();
+    expect(projectFinish(turn(10), [], 1_000_000)).not.toBeNull();
+    expect([isTooEarly(turn(9)), isTooEarly(turn(10))]).toEqual([true, false]);
+    // One that is set aside is a part done, and says nothing about the pace.
+    const aside: TurnFact = { kind: 'part-set-aside', partDone: 't:13', cause: 'talk', by: 'K7' };
+    expect(projectFinish(turn(10, [0, aside]), [], 1_000_000)).toBeNull();
     const learns: TurnFact = { kind: 'learning-noted', person: 'K7', parts: 90 };
-    expect(at(500, [[0, wanted(20)], [0, learns], ...parts(5)])).toBeNull();
+    expect(projectFinish(turn(10, [0, learns]), [], 1_000_000)).toBeNull();
   });
 
   it('is the parts that are left at their pace, where each takes the same', () => {
-    // 8 of 20 in 800 s: 12 more of 100 s end at 2000 s, whichever are drawn.
-    expect(at(800, [[0, wanted(20)], ...parts(8)])!.finishMs).toEqual({
+    // 10 of 20 in 1000 s: 10 more of 100 s end at 2000 s, whichever are drawn.
+    expect(at(1_000, [[0, wanted(20)], ...parts(10)])!.finishMs).toEqual({
       p10: 2_000_000,
       p50: 2_000_000,
       p90: 2_000_000,
@@ -43,30 +49,30 @@ describe('the projected finish', () => {
   });
 
   it('walks round the breaks of the calendar, and stands still in one', () => {
-    const lines: Line[] = [planned([[1_000, 1_600]], null), [0, wanted(20)], ...parts(8)];
-    // 200 s of work before the break, 1000 s after it: 1600 + 1000.
-    expect(at(800, lines)!.finishMs!.p50).toBe(2_600_000);
-    expect(at(1_100, lines)!.finishMs).toEqual(at(1_500, lines)!.finishMs);
+    const lines: Line[] = [planned([[1_200, 1_800]], null), [0, wanted(20)], ...parts(10)];
+    // 200 s of work before the break, 800 s after it: 1800 + 800.
+    expect(at(1_000, lines)!.finishMs!.p50).toBe(2_600_000);
+    expect(at(1_300, lines)!.finishMs).toEqual(at(1_700, lines)!.finishMs);
   });
 
   it('is not put off by a calendar with breaks that overlap', () => {
     const overlapping = planned(
       [
-        [1_000, 1_600],
-        [1_200, 1_400],
-        [1_500, 1_700],
+        [1_200, 1_800],
+        [1_400, 1_600],
+        [1_700, 1_900],
       ],
       null,
     );
-    expect(at(800, [overlapping, [0, wanted(20)], ...parts(8)])!.finishMs!.p50).toBe(2_700_000);
+    expect(at(1_000, [overlapping, [0, wanted(20)], ...parts(10)])!.finishMs!.p50).toBe(2_700_000);
   });
 
   it('counts good parts: for one that is scrapped another has to be made', () => {
-    const lines: Line[] = [[0, wanted(9)], ...parts(8), [800, judged(12, 'scrap')]];
-    const { p10, p90 } = at(800, lines)!.finishMs!;
-    // 7 good: two more at least, and further ones where they too turn out as scrap.
-    expect(p10).toBe(1_000_000);
-    expect(p90).toBeGreaterThan(1_000_000);
+    const lines: Line[] = [[0, wanted(11)], ...parts(10), [1_000, judged(12, 'scrap')]];
+    const { p10, p90 } = at(1_000, lines)!.finishMs!;
+    // 9 good: two more at least, and further ones where they too turn out as scrap.
+    expect(p10).toBe(1_200_000);
+    expect(p90).toBeGreaterThan(1_200_000);
   });
 
   it('expects losses as there were, and no planned breaks among them', () => {
@@ -87,16 +93,16 @@ describe('the projected finish', () => {
   });
 
   it('says, where nobody said how many, how many there will be at the end of the shift', () => {
-    // 8 done at 800 s, shift to 2050 s: 12 more of 100 s fit.
-    const found = at(800, [planned([], 2_050), ...parts(8)])!;
+    // 10 done at 1000 s, shift to 2050 s: 10 more of 100 s fit.
+    const found = at(1_000, [planned([], 2_050), ...parts(10)])!;
     expect(found).toMatchObject({ finishMs: null, partsByEnd: { p10: 20, p50: 20, p90: 20 } });
   });
 
   it('says nothing without a number and without a shift, after its end, and when all are done', () => {
-    expect(at(800, parts(8))).toBeNull();
-    expect(at(800, [planned([], 700), ...parts(8)])).toBeNull();
-    expect(at(800, [[0, wanted(8)], ...parts(8)])).toBeNull();
-    expect(at(800, [[0, wanted(20)], [1, wanted(null)], ...parts(8)])).toBeNull();
+    expect(at(1_000, parts(10))).toBeNull();
+    expect(at(1_000, [planned([], 900), ...parts(10)])).toBeNull();
+    expect(at(1_000, [[0, wanted(10)], ...parts(10)])).toBeNull();
+    expect(at(1_000, [[0, wanted(20)], [1, wanted(null)], ...parts(10)])).toBeNull();
   });
 
   it('is the same tomorrow from the same records', () => {
@@ -107,10 +113,48 @@ describe('the projected finish', () => {
       [290, done()],
       [400, done()],
       [480, done()],
+      [570, done()],
+      [690, done()],
+      [770, done()],
+      [880, done()],
+      [960, done()],
     ];
-    expect(at(500, lines)).toEqual(at(500, lines));
-    const { p10, p90 } = at(500, lines)!.finishMs!;
+    expect(at(1_000, lines)).toEqual(at(1_000, lines));
+    const { p10, p90 } = at(1_000, lines)!.finishMs!;
     expect(p10).toBeLessThan(p90);
+  });
+
+  it('does not stretch the chance of ten parts over a shift: the first half of a trial is no morning', () => {
+    // Five of 60 s and five of 20 s, and seven hours to go: by hand 400 s for 10, so 25200 / 40 = 630 more.
+    const slow = Array.from({ length: 5 }, (_, place): Line => [60 * (place + 1), done()]);
+    const quick = Array.from({ length: 5 }, (_, place): Line => [300 + 20 * (place + 1), done()]);
+    const { p10, p50, p90 } = at(400, [planned([], 25_600), ...slow, ...quick])!.partsByEnd!;
+    expect(Math.abs(p50 - 640)).toBeLessThan(32);
+    expect(p10).toBeGreaterThan(640 / 1.5);
+    expect(p90).toBeLessThan(1.5 * 640);
+  });
+
+  it('asks turns before it that lasted as long and made parts as long, and no others', () => {
+    const now = foldTurn(turnRecords([[0, wanted(40)], ...parts(10)]));
+    const without = projectFinish(now, [], 1_000_000)!;
+    /** Twelve parts of so many seconds each, and half of it lost with each. */
+    const turnOf = (eachS: number) =>
+      foldTurn(
+        turnRecords([
+          ...Array.from({ length: 12 }, (_, place): Line[] => [
+            [1.5 * eachS * place + eachS / 2, stopped],
+            [1.5 * eachS * place + eachS, resumed],
+            [1.5 * eachS * (place + 1), done()],
+          ]).flat(),
+          [18 * eachS, ended],
+        ]),
+      );
+    // Heading for 4000 s: a quarter is 1000 s. 12 parts of 50 s with their losses lasted 900 s; those of 400 s are of
+    // another order; those of 200 s lasted an hour, and lost 100 s with each of 30 more parts: 3000 s where it is drawn.
+    for (const eachS of [50, 400]) expect(projectFinish(now, [turnOf(eachS)], 1_000_000)).toEqual(without);
+    const { finishMs, from } = projectFinish(now, [turnOf(200)], 1_000_000)!;
+    expect(from).toEqual({ parts: 10, turns: 1 });
+    expect([finishMs!.p10, finishMs!.p90]).toEqual([4_000_000, 7_000_000]);
   });
 });
 
