@@ -64,7 +64,7 @@ export const reviewWorking: typeof english = {
       rework: 'Gestoppt, mit einem Grund, den die Werkstatt als Nacharbeit zählt.',
       'planned-break': 'Gestoppt, mit einem Grund, den die Werkstatt als geplante Pause zählt.',
       'called-away':
-        'Gestoppt, mit einem Grund, den die Werkstatt als weggerufen zählt. Das zählt nie gegen jemanden.',
+        'Gestoppt, mit einem Grund, den die Werkstatt als weggerufen zählt. Das steht in keinem Tempo einer Person und in keiner Zeit eines Teils.',
       unaccounted: 'Niemand hat gesagt, was es war: meist die Zeit nach dem letzten Teil eines Einsatzes.',
     },
     put: (time, elapsed, share) => `${time} von ${elapsed} verstrichener Zeit = ${share} %`,

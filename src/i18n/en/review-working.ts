@@ -63,7 +63,7 @@ export const reviewWorking = spoken('reviewWorking', {
       rework: 'Stopped, with a reason that the shop counts as rework.',
       'planned-break': 'Stopped, with a reason that the shop counts as a planned break.',
       'called-away':
-        'Stopped, with a reason that the shop counts as called away. It never counts against anyone.',
+        'Stopped, with a reason that the shop counts as called away. It is in nobody’s pace and in no part’s time.',
       unaccounted: 'Nobody said what it was: mostly the time after the last part of a turn.',
     },
     put: (time: string, elapsed: string, share: string) => `${time} of ${elapsed} elapsed = ${share} %`,

@@ -66,7 +66,7 @@ export const shop = spoken('shop', {
   },
   reasons: {
     title: 'Reasons why work stops',
-    note: 'Up to six, so that nobody has to search. The kind says where the time counts; called away needs no reason beyond itself and never counts against anyone.',
+    note: 'Up to six, so that nobody has to search. The kind says where the time counts; called away needs no reason beyond itself, and is in nobody’s pace and in no part’s time; only the position with stoppages, which is the plan’s, has it in.',
     reason: 'Reason',
     kind: 'Counts as',
     kinds: {

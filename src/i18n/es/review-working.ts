@@ -63,7 +63,7 @@ export const reviewWorking: typeof english = {
       rework: 'Parado, con un motivo que el taller cuenta como retrabajo.',
       'planned-break': 'Parado, con un motivo que el taller cuenta como pausa prevista.',
       'called-away':
-        'Parado, con un motivo que el taller cuenta como llamado a otra tarea. Nunca cuenta en contra de nadie.',
+        'Parado, con un motivo que el taller cuenta como llamado a otra tarea. No está en el ritmo de nadie ni en el tiempo de ninguna pieza.',
       unaccounted:
         'Nadie dijo qué fue: sobre todo, el tiempo que sigue a la última pieza de un periodo de trabajo.',
     },
