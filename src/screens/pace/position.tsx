@@ -1,5 +1,6 @@
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
+import { outlook } from '../../i18n/en/outlook';
 import { pace as words } from '../../i18n/en/pace';
 import { useNow } from '../use-now';
 import { PositionText } from './position-text';
@@ -10,6 +11,10 @@ export function Position({ turn }: { turn: Turn }) {
   const { aheadMs, planAheadMs, partsAhead, breakEndsAtMs } = pace(turn, useNow().value);
   if (aheadMs === null || planAheadMs === null) {
     return <p class="pace-position">{turn.isLearning ? words.learning : words.noPosition}</p>;
+  }
+  const isNothingDone = turn.cycles.every(({ person }) => person !== turn.person);
+  if (isNothingDone && Math.min(aheadMs, planAheadMs) > -1_000) {
+    return <p class="pace-position">{outlook.positionLater}</p>;
   }
   return (
     <div class="pace-position">
