@@ -19,8 +19,8 @@ export interface LatestSummaries {
 }
 
 /**
- * The newest weeks of days with turns, counted back from the newest day that has one, so a shop that stood still
- * for a month is not an empty picture.
+ * The week of the newest day that has a turn, and so many whole weeks before it: a shop that stood still for a month
+ * is not an empty picture, and no week is cut in the middle, which a table of weeks would show as a short one.
  *
  * @param told is called with the days that were made anew, and all that are to be
  */
@@ -32,7 +32,8 @@ export async function readLatestSummaries(
 ): Promise<LatestSummaries> {
   const to = await readNewestDay(bench);
   if (to === null) return { book: await readReviewBook(bench), days: [], hasOlder: false };
-  const fromMs = Date.parse(to) - (weeks * 7 - 1) * DAY_MS;
+  const sinceMonday = (new Date(to).getUTCDay() + 6) % 7;
+  const fromMs = Date.parse(to) - (sinceMonday + weeks * 7) * DAY_MS;
   const from = new Date(fromMs).toISOString().slice(0, 10);
   const { book, days } = await readSummaries(bench, shelf, { from, to }, told);
   return { book, days: [...days].reverse(), hasOlder: await hasTurnsBefore(bench, from) };

@@ -10,6 +10,7 @@ export const reviewPlaces: typeof english = {
     promises: 'Zusagen',
   },
   making: (done, of) => `Tage werden summiert: ${done} von ${of}`,
+  readFrom: (day) => `Gelesen ab ${day}. Es gibt ältere Tage; sie stecken hier in keiner Zahl.`,
   older: (weeks) => {
     if (weeks < 52) return 'Ein Vierteljahr lesen';
     return weeks === 52 ? 'Ein Jahr lesen' : `${weeks / 52} Jahre lesen`;

@@ -9,6 +9,7 @@ export const reviewPlaces = spoken('reviewPlaces', {
     promises: 'Promises',
   },
   making: (done: number, of: number) => `Adding up days: ${done} of ${of}`,
+  readFrom: (day: string) => `Read from ${day} on. There are older days, and they are in no figure here.`,
   older: (weeks: number) =>
     weeks < 52 ? 'Read a quarter of a year' : `Read ${weeks / 52 === 1 ? 'a year' : `${weeks / 52} years`}`,
   paper: {

@@ -10,6 +10,7 @@ export const reviewPlaces: typeof english = {
     promises: 'Promesas',
   },
   making: (done, of) => `Sumando días: ${done} de ${of}`,
+  readFrom: (day) => `Leído desde el ${day}. Hay días anteriores, y no entran en ninguna cifra de aquí.`,
   older: (weeks) => {
     if (weeks < 52) return 'Leer un trimestre';
     return weeks === 52 ? 'Leer un año' : `Leer ${weeks / 52} años`;

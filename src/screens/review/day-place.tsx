@@ -17,10 +17,12 @@ interface Props extends Pick<PlaceProps, 'days' | 'open'> {
   readonly newest: string;
   /** Null while the days around it are still added up: the day itself waits for none of them. */
   readonly book: PlaceProps['book'] | null;
+  /** Null where no older day is, or while some are being read. */
+  readonly readOlder: (() => void) | null;
 }
 
 /** One day: the newest, the one that was chosen, or one that an address names. */
-export function DayPlace({ id, newest, days, book, open }: Props) {
+export function DayPlace({ id, newest, days, book, readOlder, open }: Props) {
   const app = useApp();
   const chosen = id || keptDay.of(app.bench, newest) || newest;
   useEffect(() => {
@@ -43,7 +45,12 @@ export function DayPlace({ id, newest, days, book, open }: Props) {
   };
   return (
     <>
-      <DayPicker days={days.length > 0 || !day ? days : [day]} chosen={chosen} pickDay={pickDay} />
+      <DayPicker
+        days={days.length > 0 || !day ? days : [day]}
+        chosen={chosen}
+        pickDay={pickDay}
+        readOlder={readOlder}
+      />
       {day ? (
         <OneDay
           key={day.day}

@@ -7,6 +7,7 @@ import { saveTablesWords } from '../../i18n/en/save-tables';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { DayPlace } from './day-place';
+import { OlderDays } from './older-days';
 import { PaperFoot } from './paper-foot';
 import { PlaceLinks } from './place-links';
 import type { PlaceProps } from './place-props';
@@ -51,11 +52,16 @@ export function ReviewScreen() {
   }
   if (newest === undefined) return <p class="page quiet">{review.reading}</p>;
   if (newest === null && !(place === 'before-after' && book)) return <ReviewEmpty />;
+  const readOlder = found.hasOlder && !making ? () => setWeeks(longerThan(weeks)) : null;
+  const older = found.hasOlder && days.length > 0 && (
+    <OlderDays oldest={days.at(-1)!.day} nextWeeks={longerThan(weeks)} readOlder={readOlder} />
+  );
   return (
     <div class="page stack review">
       <PlaceLinks place={place} />
+      {place !== 'day' && older}
       {place === 'day' && newest && (
-        <DayPlace id={id} newest={newest} days={days} book={book} open={setWorking} />
+        <DayPlace id={id} newest={newest} days={days} book={book} readOlder={readOlder} open={setWorking} />
       )}
       {place !== 'day' && book && (days.length > 0 || newest === null) && (
         <LazyPlace key={place} place={place} days={days} book={book} open={setWorking} />
@@ -74,13 +80,7 @@ export function ReviewScreen() {
           {words.making(making.done, making.of)}
         </p>
       )}
-      {found.hasOlder && !making && (
-        <div class="row no-print">
-          <button type="button" class="button" onClick={() => setWeeks(longerThan(weeks))}>
-            {words.older(longerThan(weeks))}
-          </button>
-        </div>
-      )}
+      {place === 'day' && <div class="no-print">{older}</div>}
       {newest && <PaperFoot newest={newest} place={place} />}
       {working && <WorkingSheet working={working} close={() => setWorking(null)} />}
     </div>

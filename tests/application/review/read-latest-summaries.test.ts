@@ -36,15 +36,23 @@ const latestOf = (bench: Bench, weeks: number) =>
   readLatestSummaries(bench, new InMemorySummaryShelf(), weeks);
 
 describe('the latest summaries', () => {
-  it('are those of the four weeks to the newest day, newest first, and it is said that there are older ones', async () => {
-    // Days 0, 1 | 28, 30, 55: the 28 days to day 55 begin at day 28.
-    const bench = await Bench.open(await logOf([0, 1, 27, 28, 30, 55]), new FakeClock());
+  it('are those of the newest day’s week and four whole weeks before it, newest first, and it is said that there are older ones', async () => {
+    // Day 55 is a Sunday, its week begins at day 49, and the four before it at day 21, a Monday.
+    const bench = await Bench.open(await logOf([0, 1, 20, 21, 30, 55]), new FakeClock());
     const latest = await latestOf(bench, 4);
-    expect(daysOf(latest)).toEqual(['2026-04-26', '2026-04-01', '2026-03-30']);
+    expect(daysOf(latest)).toEqual(['2026-04-26', '2026-04-01', '2026-03-23']);
     expect(latest.hasOlder).toBe(true);
     const longer = await latestOf(bench, 8);
-    expect(daysOf(longer).slice(3)).toEqual(['2026-03-29', '2026-03-03', '2026-03-02']);
+    expect(daysOf(longer).slice(3)).toEqual(['2026-03-22', '2026-03-03', '2026-03-02']);
     expect(longer.hasOlder).toBe(false);
+  });
+
+  it('lose no day of their oldest week when one more day is worked', async () => {
+    // Four weeks of five days from Monday on, and then the Monday after them.
+    const fourWeeks = Array.from({ length: 20 }, (_, place) => 7 * Math.floor(place / 5) + (place % 5));
+    const bench = await Bench.open(await logOf([...fourWeeks, 28]), new FakeClock());
+    const latest = await latestOf(bench, 4);
+    expect([latest.days.length, daysOf(latest).at(-1), latest.hasOlder]).toEqual([21, '2026-03-02', false]);
   });
 
   it('are counted back from the newest day, however long ago that was', async () => {
