@@ -8,7 +8,7 @@ export const ownRecord: typeof english = {
   ownNote:
     'Wer gearbeitet hat, sieht sie zuerst. Sie ist zum Verbessern und Planen da, nicht für Lohn oder Disziplinarmaßnahmen.',
   startAnother: 'Neuer Einsatz',
-  whose: 'Wessen Teile?',
+  whose: 'Wessen Aufzeichnung?',
   shared: (count) =>
     `${count === 1 ? 'Ein Teil wurde' : `${count} Teile wurden`} zu zweit gefertigt und ${count === 1 ? 'steht' : 'stehen'} in keinen eigenen Zahlen.`,
   byPart: 'Teile',

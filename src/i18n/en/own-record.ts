@@ -7,7 +7,7 @@ export const ownRecord = spoken('ownRecord', {
   ownWhen: (person: string, day: string, from: string, to: string) => `${person} · ${day}, ${from} to ${to}`,
   ownNote: 'You see it first. It is for improving and planning, not for pay or discipline.',
   startAnother: 'Start another turn',
-  whose: 'Whose parts?',
+  whose: 'Whose record?',
   shared: (count: number) =>
     `${count === 1 ? 'One part was' : `${count} parts were`} shared by two, and in neither’s own figures.`,
   byPart: 'Parts',

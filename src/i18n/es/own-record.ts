@@ -7,7 +7,7 @@ export const ownRecord: typeof english = {
   ownWhen: (person, day, from, to) => `${person} · ${day}, de ${from} a ${to}`,
   ownNote: 'Quien trabajó lo ve primero. Es para mejorar y planificar, no para salarios ni sanciones.',
   startAnother: 'Empezar otro periodo',
-  whose: '¿Las piezas de quién?',
+  whose: '¿El registro de quién?',
   shared: (count) =>
     count === 1
       ? 'Una pieza se hizo entre dos y no está en las cifras propias de nadie.'

@@ -38,5 +38,6 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
 
 function WhatIsLeft({ turn }: { turn: Turn }) {
   const { partElapsedMs } = pace(turn, useNow().value);
-  return <p class="number">{words.endText(turn.cycles.length, partElapsedMs)}</p>;
+  const done = turn.cycles.filter(({ person }) => person === turn.person).length;
+  return <p class="number">{words.endText(done, partElapsedMs)}</p>;
 }

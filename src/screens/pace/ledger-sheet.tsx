@@ -10,14 +10,15 @@ import { clockFace } from '../../i18n/format-duration';
 import { roundedShares } from '../review/rounded-shares';
 import { useWidth } from '../review/use-width';
 
-/** Where the time of the turn went, drawn as one bar and told in lines that add up, as printed, to the elapsed time. */
+/** Where the time of the turn, or of one person in it, went, drawn as one bar and told in lines that add up, as printed, to the elapsed time. */
 export function LedgerSheet({ turn }: { turn: Turn }) {
   const { ref, width } = useWidth();
   const totals = ledgerTotals(turn.ledger);
   const seconds = ledgerSeconds([turn]);
   const used = ledgerLook.filter(({ category }) => totals[category] > 0);
+  const lastedMs = used.reduce((sum, { category }) => sum + totals[category], 0);
   const shares = roundedShares(
-    used.map(({ category }) => totals[category] / turn.lastAtMs),
+    used.map(({ category }) => totals[category] / lastedMs),
     2,
   );
   const pieces = used.map(({ category, hatching }, place) => ({
@@ -63,7 +64,7 @@ export function LedgerSheet({ turn }: { turn: Turn }) {
         <tfoot>
           <tr>
             <td>{words.elapsed}</td>
-            <td>{clockFace(turn.lastAtMs)}</td>
+            <td>{clockFace(used.reduce((sum, { category }) => sum + seconds[category] * 1_000, 0))}</td>
             <td />
           </tr>
         </tfoot>

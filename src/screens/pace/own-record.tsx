@@ -1,7 +1,9 @@
 import './own-record.css';
+import { useState } from 'preact/hooks';
 import { localDay } from '../../domain/day/local-day';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
+import { turnOfPerson } from '../../domain/turn/turn-of-person';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { formatDay } from '../../i18n/format-day';
@@ -12,6 +14,7 @@ import { LedgerSheet } from './ledger-sheet';
 import { OwnDoubts } from './own-doubts';
 import { OwnNote } from './own-note';
 import { OwnParts } from './own-parts';
+import { OwnWhose } from './own-whose';
 import { PositionText } from './position-text';
 import { StoppageSheet } from './stoppage-sheet';
 import { TakeOwnDays } from './take-own-days';
@@ -20,25 +23,31 @@ import { timeOfDay } from './time-of-day';
 /** What the operator sees before anyone else: the turn's parts, where its time went, and its stoppages. */
 export function OwnRecord({ turn }: { turn: Turn }) {
   const { bench } = useApp();
-  const { people, startedAt, lastStamp } = turn;
-  const codes = [...new Set(people.map(({ person }) => person))].join(', ');
+  const { startedAt, lastStamp } = turn;
+  const people = [...new Set(turn.people.map(({ person }) => person))];
+  const [person, setPerson] = useState(turn.person);
+  const ofPerson = turnOfPerson(turn, person);
   const day = localDay(startedAt);
   const lastDay = localDay(lastStamp);
   const endedAt = lastDay === day ? timeOfDay(lastStamp) : `${formatDay(lastDay)}, ${timeOfDay(lastStamp)}`;
-  const { aheadMs, planAheadMs } = pace(turn, lastStamp);
+  const { aheadMs, planAheadMs } = pace(ofPerson, lastStamp);
+  const isMeasured = ofPerson.cycles.some(({ isCounted, targetMs }) => isCounted && targetMs !== null);
   return (
     <div class="page stack pace-own">
       <header class="row spread">
         <div>
           <h1>{own.ownTitle}</h1>
-          <p class="number">{own.ownWhen(codes, formatDay(day), timeOfDay(startedAt), endedAt)}</p>
+          <p class="number">
+            {own.ownWhen(people.join(', '), formatDay(day), timeOfDay(startedAt), endedAt)}
+          </p>
         </div>
         <button type="button" class="button strong pace-another" onClick={() => bench.putAwayTurn()}>
           {own.startAnother}
         </button>
       </header>
       <p class="quiet">{own.ownNote}</p>
-      {aheadMs !== null && planAheadMs !== null && (
+      {people.length > 1 && <OwnWhose people={people} person={person} choose={setPerson} />}
+      {isMeasured && aheadMs !== null && planAheadMs !== null && (
         <p class="row pace-own-position">
           <span>
             {words.paceLabel}: <PositionText ms={aheadMs} class="" />
@@ -50,12 +59,12 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       )}
       <OwnDoubts turn={turn} />
       <div class="pace-own-sheets">
-        <OwnParts turn={turn} />
-        <LedgerSheet turn={turn} />
-        <StoppageSheet turn={turn} />
-        <ElementSheet turn={turn} />
+        <OwnParts turn={ofPerson} shared={turn.cycles.filter(({ isShared }) => isShared).length} />
+        <LedgerSheet turn={ofPerson} />
+        <StoppageSheet turn={ofPerson} />
+        <ElementSheet turn={ofPerson} />
         <OwnNote key={turn.id} turn={turn} />
-        <TakeOwnDays turn={turn} />
+        <TakeOwnDays person={person} />
       </div>
       <PutRight turns={[turn]} isAtStation />
     </div>

@@ -34,7 +34,7 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
           </thead>
           <tbody>
             {stoppages.map((stoppage) => (
-              <tr key={stoppage.key}>
+              <tr key={`${stoppage.key} ${stoppage.fromMs}`}>
                 <td>
                   {timeOfDay({ wallMs: startedAt.wallMs + stoppage.fromMs, offsetMin: startedAt.offsetMin })}
                 </td>

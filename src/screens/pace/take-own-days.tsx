@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import { readTurnsBetween } from '../../application/review/read-turns-between';
 import { localDay } from '../../domain/day/local-day';
-import type { Turn } from '../../domain/turn/turn';
 import { ownPartsTable } from '../../exchange/own-parts-table';
 import { writeTable } from '../../exchange/write-table';
 import { ownRecord as words } from '../../i18n/en/own-record';
@@ -12,11 +11,10 @@ const DAYS = 90;
 const DAY_MS = 86_400_000;
 
 /** What was recorded of a person in the last three months, as a file of their own. */
-export function TakeOwnDays({ turn }: { turn: Turn }) {
+export function TakeOwnDays({ person }: { person: string }) {
   const { bench, files } = useApp();
   const [told, setTold] = useState('');
-  const people = [...new Set(turn.people.map(({ person }) => person))];
-  const take = async (person: string) => {
+  const take = async () => {
     const now = bench.clock.now();
     const to = localDay(now);
     const from = localDay({ ...now, wallMs: now.wallMs - (DAYS - 1) * DAY_MS });
@@ -33,11 +31,9 @@ export function TakeOwnDays({ turn }: { turn: Turn }) {
     <section class="stack" aria-labelledby="pace-own-days">
       <h2 id="pace-own-days">{words.daysTitle}</h2>
       <div class="row">
-        {people.map((person) => (
-          <button key={person} type="button" class="button" onClick={() => take(person)}>
-            {words.takeDays(person)}
-          </button>
-        ))}
+        <button type="button" class="button" onClick={take}>
+          {words.takeDays(person)}
+        </button>
       </div>
       <p class="quiet small">{words.daysNote}</p>
       <p role="status">{told}</p>

@@ -28,7 +28,9 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
   const lastCycle = turn.cycles.at(-1);
   const undoWhat = undoText(turn);
   const { word, hint } = surfaceWords(turn);
-  const said = note || hint || (lastCycle ? words.lastPart(lastCycle.netMs) : words.tapHint);
+  // Whoever took over reads nothing of the other's parts as their own.
+  const isOwn = lastCycle?.person === turn.person;
+  const said = note || hint || (lastCycle && isOwn ? words.lastPart(lastCycle.netMs) : words.tapHint);
   return (
     <div class="pace-controls">
       <TimingButton
@@ -40,7 +42,7 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
         {taps > 0 && <span key={taps} class="pace-flash" aria-hidden="true" />}
         <span class={`pace-main-word ${word.length > 12 ? 'is-long' : ''}`}>{word}</span>
         <span class="pace-main-note number">
-          {!hint && !note && lastCycle && <span aria-hidden="true">✓ </span>}
+          {!hint && !note && isOwn && <span aria-hidden="true">✓ </span>}
           {said}
         </span>
       </TimingButton>

@@ -13,6 +13,8 @@ import { foldTurn } from '../../../src/domain/turn/fold-turn';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { ownOfTurn } from '../../../src/domain/turn/own-of-turn';
 import { pace } from '../../../src/domain/turn/pace';
+import type { Turn } from '../../../src/domain/turn/turn';
+import { turnOfPerson } from '../../../src/domain/turn/turn-of-person';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
 import { stampAt } from '../../support/records';
@@ -39,6 +41,46 @@ const shift: Line[] = [
   [260, done()],
   [320, done()],
 ];
+
+describe('the record of one of two people in a turn', () => {
+  it('has the stoppages, the time and the position of when that person was there', () => {
+    // K7 makes M in 80 s and begins another; a stop of 60 s from 100 s on; M2 takes over at 130 s, in it.
+    const turn = fold([
+      [80, done()],
+      [100, stopped],
+      [130, takesOver('M2')],
+      [160, resumed],
+      [180, done()],
+      [250, stopped],
+      [260, resumed],
+      [300, done()],
+      [300, ended],
+    ]);
+    const [k7, m2] = ['K7', 'M2'].map((person) => turnOfPerson(turn, person));
+    const stops = ({ stoppages }: Turn) => stoppages.map(({ fromMs, toMs }) => [fromMs, toMs]);
+    expect([stops(k7!), stops(m2!)]).toEqual([
+      [[100_000, 130_000]],
+      [
+        [130_000, 160_000],
+        [250_000, 260_000],
+      ],
+    ]);
+    expect([k7!, m2!].map(({ cycles }) => cycles.map(({ netMs }) => netMs))).toEqual([[80_000], [110_000]]);
+    expect([k7!, m2!].map(({ ledger }) => ledgerTotals(ledger))).toMatchObject([
+      { cycle: 100_000, stoppage: 30_000 },
+      { cycle: 130_000, stoppage: 40_000 },
+    ]);
+    // Targets of 90 s: 10 s ahead and 30 s stopped; 20 s behind and 40 s stopped.
+    const position = (own: Turn) => pace(own, own.lastStamp);
+    expect(position(k7!)).toMatchObject({ aheadMs: 10_000, planAheadMs: -20_000 });
+    expect(position(m2!)).toMatchObject({ aheadMs: -20_000, planAheadMs: -60_000 });
+  });
+
+  it('is the turn itself where nobody else was there', () => {
+    const turn = fold([[80, done()]]);
+    expect(turnOfPerson(turn, 'K7')).toBe(turn);
+  });
+});
 
 describe('a change of person in mid-part', () => {
   it('makes the part in hand a shared one, and what comes after it the new person’s', () => {
