@@ -28,6 +28,10 @@ export const turnSetup: typeof english = {
   anotherPart: 'Anderes Teil',
   cancel: 'Abbrechen',
   codeTaken: (code) => `Es gibt schon ein Teil ${code}.`,
+  codeIsFull: (most) => `Ein Kürzel hat höchstens ${most} Zeichen: mehr passt nicht hinein.`,
+  needsCode: 'Ein Teil braucht ein Kürzel.',
+  targetInShop:
+    'Die Zielzeit wird unter Werkstatt gesetzt, mit der PIN der Aufsicht. Das Teil geht auch ohne.',
   lastTurn: 'letzter Einsatz',
   madeLast: 'zuletzt gefertigt',
   lookBack: (person, from, to) => `Letzte Aufzeichnung ansehen: ${person}, ${from} bis ${to}`,

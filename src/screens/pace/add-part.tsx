@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { definePart } from '../../application/shop/define-part';
 import { setTarget } from '../../application/shop/set-target';
 import { isSameCode } from '../../domain/shop/known-code';
@@ -7,14 +7,19 @@ import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 import { useFocus } from '../use-focus';
 
+/** A code stands on buttons and in columns. */
+const LONGEST = 24;
+
 interface Props {
   added(id: string): void;
+  /** The code that could be added now, with its target; empty while there is none. */
+  typing?(code: string, targetMs: number | null): void;
   /** Null while there is no other part to choose. */
   readonly cancel: (() => void) | null;
 }
 
 /** A part in one line: a code, and if there are any a name and a target. */
-export function AddPart({ added, cancel }: Props) {
+export function AddPart({ added, cancel, typing }: Props) {
   const { bench, isReadOnly } = useApp();
   const [code, setCode] = useState('');
   const [name, setName] = useState('');
@@ -26,14 +31,29 @@ export function AddPart({ added, cancel }: Props) {
   const same = parts.find((part) => !part.retired && isSameCode(part.code, code));
   const isTargetFine = target.ok || target.fault === 'empty';
 
+  const isReady = code.trim() !== '' && !same && isTargetFine;
+  useEffect(() => {
+    typing?.(isReady ? code.trim() : '', target.ok ? target.targetMs : null);
+    return () => typing?.('', null);
+  }, [isReady, code, typed]);
+
   const add = (event: Event) => {
     event.preventDefault();
-    if (code.trim() === '' || same || !isTargetFine) return;
+    if (!isReady) return;
     const id = definePart(bench, code, name);
     if (target.ok) setTarget(bench, id, target.targetMs);
     added(id);
   };
 
+  // First what is missing, then what is good to know.
+  const hint =
+    code.length >= LONGEST
+      ? words.codeIsFull(LONGEST)
+      : code.trim() === '' && (name !== '' || typed !== '')
+        ? words.needsCode
+        : isLatched
+          ? words.targetInShop
+          : words.targetHint;
   return (
     <form class="pace-add" onSubmit={add}>
       <label class="field">
@@ -41,7 +61,7 @@ export function AddPart({ added, cancel }: Props) {
         <input
           ref={field}
           value={code}
-          maxLength={24}
+          maxLength={LONGEST}
           autocomplete="off"
           disabled={isReadOnly}
           onInput={(event) => setCode(event.currentTarget.value)}
@@ -72,11 +92,7 @@ export function AddPart({ added, cancel }: Props) {
         </label>
       )}
       <div class="pace-add-end">
-        <button
-          type="submit"
-          class="button"
-          disabled={isReadOnly || code.trim() === '' || same !== undefined || !isTargetFine}
-        >
+        <button type="submit" class="button" disabled={isReadOnly || !isReady}>
           {words.addPart}
         </button>
         {cancel && (
@@ -89,11 +105,12 @@ export function AddPart({ added, cancel }: Props) {
             words.codeTaken(same.code)
           ) : target.ok ? (
             <>
+              {code.trim() === '' && `${words.needsCode} `}
               <strong class="number pace-target-equals">{words.targetEquals(target.targetMs)}</strong>{' '}
               {words.targetMinutes(target.targetMs)}
             </>
           ) : (
-            words.targetFaults[target.fault] || (isLatched ? '' : words.targetHint)
+            words.targetFaults[target.fault] || hint
           )}
         </p>
       </div>

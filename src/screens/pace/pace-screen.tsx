@@ -1,6 +1,6 @@
 import './pace.css';
 import { useComputed } from '@preact/signals';
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { isLeftOpen } from '../../domain/turn/is-left-open';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
@@ -23,7 +23,10 @@ export function PaceScreen() {
   const LeftOpen = useLazy(wasLeft.value, loadLeftOpen);
   const TurnSetup = useLazy(turn === null, loadTurnSetup);
 
-  if (!turn) return TurnSetup && <TurnSetup />;
+  // The turn that was on the screen: whoever begins another one right after it has chosen already.
+  const before = useRef(turn);
+  if (!turn) return TurnSetup && <TurnSetup again={before.current} />;
+  before.current = turn;
   if (turn.status === 'ended') return OwnRecord && <OwnRecord turn={turn} />;
   if (wasLeft.value && goesOn !== turn.id) {
     return LeftOpen && <LeftOpen turn={turn} goOn={() => setGoesOn(turn.id)} />;

@@ -15,10 +15,13 @@ interface Props {
   readonly last: string;
   readonly chosen: string;
   choose(part: Part): void;
+  /** What is being typed for a part that is not there yet; empty for nothing. */
+  typing?(code: string, targetMs: number | null): void;
 }
 
 /** The parts in use with their targets, and a new one added right here. */
-export function PartChoice({ title, isTitled = false, parts, last, chosen, choose }: Props) {
+export function PartChoice(props: Props) {
+  const { title, isTitled = false, parts, last, chosen, choose, typing } = props;
   const { bench, isReadOnly } = useApp();
   const [isAdding, setAdding] = useState(false);
   const inUse = parts.filter(({ retired }) => !retired);
@@ -59,6 +62,7 @@ export function PartChoice({ title, isTitled = false, parts, last, chosen, choos
       </div>
       {isOpen && AddPart && (
         <AddPart
+          {...(typing ? { typing } : {})}
           cancel={isAdding && inUse.length > 0 ? () => setAdding(false) : null}
           added={(id) => {
             setAdding(false);

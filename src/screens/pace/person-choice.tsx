@@ -6,6 +6,9 @@ import { useApp } from '../app';
 import { useFocus } from '../use-focus';
 import { lastFirst } from './last-first';
 
+/** A code stands on buttons and in columns. */
+const LONGEST = 16;
+
 interface Props {
   readonly title?: string;
   /** Somebody has to be chosen; without anybody to choose from a code is asked for at once. */
@@ -14,11 +17,13 @@ interface Props {
   readonly last: string;
   readonly chosen: string;
   choose(code: string): void;
+  /** What is being typed for a code that is not there yet; empty for nothing. */
+  typing?(code: string): void;
 }
 
 /** The codes of the shop, and a new one added right here. */
 export function PersonChoice(props: Props) {
-  const { title = words.who, isNeeded = true, people, last, chosen, choose } = props;
+  const { title = words.who, isNeeded = true, people, last, chosen, choose, typing } = props;
   const { bench, isReadOnly } = useApp();
   const [isAdding, setAdding] = useState(false);
   const [code, setCode] = useState('');
@@ -32,8 +37,12 @@ export function PersonChoice(props: Props) {
     choose(knownCode(people, code));
     close();
   };
+  const type = (typed: string) => {
+    setCode(typed);
+    typing?.(typed.trim());
+  };
   const close = () => {
-    setCode('');
+    type('');
     setAdding(false);
   };
 
@@ -72,12 +81,12 @@ export function PersonChoice(props: Props) {
             <input
               ref={field}
               value={code}
-              maxLength={16}
+              maxLength={LONGEST}
               autocomplete="off"
               autocapitalize="characters"
               enterkeyhint="done"
               disabled={isReadOnly}
-              onInput={(event) => setCode(event.currentTarget.value)}
+              onInput={(event) => type(event.currentTarget.value)}
             />
           </label>
           <button type="submit" class="button" disabled={isReadOnly || code.trim() === ''}>
@@ -88,7 +97,9 @@ export function PersonChoice(props: Props) {
               {words.cancel}
             </button>
           )}
-          <p class="quiet small">{words.whoHint}</p>
+          <p class="quiet small" role="status">
+            {code.length < LONGEST ? words.whoHint : words.codeIsFull(LONGEST)}
+          </p>
         </form>
       )}
     </section>

@@ -1,9 +1,10 @@
 import './turn-setup.css';
-import { useEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { lastTurn } from '../../application/turn/last-turn';
 import { partInHand } from '../../application/turn/part-in-hand';
 import { startTurn } from '../../application/turn/start-turn';
-import { isSameCode } from '../../domain/shop/known-code';
+import type { Stamp } from '../../domain/records/stamp';
+import { isSameCode, knownCode } from '../../domain/shop/known-code';
 import type { Turn } from '../../domain/turn/turn';
 import { scanned as says } from '../../i18n/en/scanned';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
@@ -17,12 +18,25 @@ import { partTitle } from './part-title';
 import { PersonChoice } from './person-choice';
 import { timeOfDay } from './time-of-day';
 
-/** Who, which part, and then one large Start. What was chosen last time comes first and is not assumed. */
-export function TurnSetup() {
+interface Typed {
+  readonly code: string;
+  readonly targetMs: number | null;
+}
+
+const nothing: Typed = { code: '', targetMs: null };
+
+/**
+ * Who, which part, and then one large Start. What was chosen last time comes first and is not assumed, but in the
+ * turn after one that has just ended here: that goes on with the same person and part. Start takes what is typed.
+ */
+export function TurnSetup({ again }: { again: Turn | null }) {
   const { bench, isDemo, isReadOnly, openDemo } = useApp();
   const [last, setLast] = useState<Turn | null | 'reading'>('reading');
-  const [person, setPerson] = useState('');
-  const [part, setPart] = useState('');
+  const [person, setPerson] = useState(again?.person ?? '');
+  const [part, setPart] = useState(again ? again.inHand.part : '');
+  const [typedPerson, setTypedPerson] = useState('');
+  const [typedPart, setTypedPart] = useState(nothing);
+  const lists = useRef<HTMLDivElement>(null);
   const [scanned, setScanned] = useState('');
 
   useEffect(() => {
@@ -48,31 +62,49 @@ export function TurnSetup() {
     },
   });
 
+  const typePart = useCallback(
+    (code: string, targetMs: number | null) => setTypedPart({ code, targetMs }),
+    [],
+  );
+
   // A list that changes its order under a finger would start the wrong part.
   if (last === 'reading') return null;
 
-  const chosen = parts.find(({ id }) => id === part);
-  const missing = person ? words.choosePart : chosen ? words.choosePerson : words.chooseBoth;
-  const summary = chosen
-    ? words.startWith(
-        person,
-        partTitle(parts, { part, partCode: chosen.code }),
-        words.targetOf(chosen.targetMs),
-      )
-    : '';
-  const isReady = person !== '' && chosen !== undefined;
+  const chosen = parts.find(({ id, retired }) => id === part && !retired);
+  const who = person || typedPerson;
+  const what = chosen ? partTitle(parts, { part, partCode: chosen.code }) : typedPart.code;
+  const missing = who ? words.choosePart : what ? words.choosePerson : words.chooseBoth;
+  const isReady = who !== '' && what !== '';
+
+  /** The forms that are open take in what is typed, as their own buttons would, and then the turn begins. */
+  const start = (at: Stamp) => {
+    const known = new Set(parts.map(({ id }) => id));
+    if (!person || !chosen)
+      for (const form of lists.current!.querySelectorAll('form'))
+        form.dispatchEvent(new Event('submit', { cancelable: true }));
+    const now = bench.shop.peek();
+    const inHand = chosen ?? now.parts.find(({ id }) => !known.has(id));
+    if (inHand) startTurn(bench, person || knownCode(now.people, typedPerson), partInHand(inHand), at);
+  };
 
   return (
     <div class="pace-setup">
-      <div class="pace-setup-lists">
+      <div class="pace-setup-lists" ref={lists}>
         <h1 class="visually-hidden">{words.startTitle}</h1>
-        <PersonChoice people={people} last={last?.person ?? ''} chosen={person} choose={setPerson} />
+        <PersonChoice
+          people={people}
+          last={last?.person ?? ''}
+          chosen={person}
+          choose={setPerson}
+          typing={setTypedPerson}
+        />
         <PartChoice
           title={words.whichPart}
           parts={parts}
           last={last ? partMadeLast(last) : ''}
           chosen={part}
           choose={({ id }) => setPart(id)}
+          typing={typePart}
         />
         {last?.status === 'ended' && (
           <p class="pace-setup-wide">
@@ -96,15 +128,12 @@ export function TurnSetup() {
         )}
         <FirstCaution isFirst={last === null} />
       </div>
-      <TimingButton
-        class="button strong pace-start"
-        disabled={isReadOnly || !isReady}
-        onTap={(at) => {
-          if (chosen) startTurn(bench, person, partInHand(chosen), at);
-        }}
-      >
+      <TimingButton class="button strong pace-start" disabled={isReadOnly || !isReady} onTap={start}>
         <span class="pace-start-word">{words.start}</span>
-        <span role="status">{scanned || (isReady ? summary : missing)}</span>
+        <span role="status">
+          {scanned ||
+            (isReady ? words.startWith(who, what, words.targetOf((chosen ?? typedPart).targetMs)) : missing)}
+        </span>
       </TimingButton>
     </div>
   );
