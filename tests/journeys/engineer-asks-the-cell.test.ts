@@ -29,9 +29,20 @@ describe('an engineer asks what the cell should do next', () => {
 
   it('reads that it is hand work at the standing machine, and machine speed on V only', async () => {
     await answer().filter({ hasText: 'shorten hand work at the standing machine' }).waitFor();
+    await page
+      .locator('.cell-answer')
+      .filter({ hasText: /\d good parts a day more/ })
+      .waitFor();
     const said = await page.locator('.cell-answer').innerText();
     expect(said).toContain('Hand work at the standing machine pays on every part.');
     expect(said).toContain('A faster machine pays on V, less on L and T, not on S and M.');
+    // Why to begin there: by the measure whose figures stand first in the list beneath, and at its head.
+    const [, second, tenth] =
+      /“E2 load, clamp, start” gives ([\d.]+) good parts a day more: .* instead of ([\d.]+);/.exec(said)!;
+    const head = page.locator('.cell-effects tbody tr').first();
+    expect(await head.innerText()).toContain('E2 load, clamp, start');
+    expect((await head.getByRole('cell').allInnerTexts()).slice(0, 2)).toEqual([`+${second}`, `+${tenth}`]);
+    expect(said).toContain('By share “E6 clean up edges” is ahead');
     // The figures that this is said of stand beside it.
     const gained = await page.getByRole('row', { name: /^V / }).getByRole('cell').allInnerTexts();
     expect(gained.slice(-3)).toEqual(['1.00', '0.00', '1.00']);

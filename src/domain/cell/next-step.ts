@@ -1,6 +1,7 @@
+import { groupBy } from '../group-by';
 import { ENOUGH_CYCLES } from './cycle-precision';
-import { type ElementEffect, kindOf, type WorkKindOfCell } from './element-effects';
-import type { SecondOut } from './second-out';
+import { type ElementEffect, kindOf, mostFirst } from './element-effects';
+import type { SecondOut, WorkKindOfCell } from './second-out';
 
 /** What the cell does on one part. */
 export interface PartInCell {
@@ -21,8 +22,12 @@ export interface PaysOn {
 /** What to shorten next: the kind of work that pays on most parts. */
 export interface NextStep {
   readonly kind: WorkKindOfCell;
-  /** The element of that kind with the largest effect, summed over the parts. */
-  readonly element: string;
+  /** The element of that kind to begin with: a second less of it gives most, and it takes longest. */
+  readonly first: ElementEffect;
+  /** The element of any kind of which a tenth less gives most. */
+  readonly mostByTenth: ElementEffect;
+  /** No element of another kind gives more for a second. */
+  readonly isMostBySecond: boolean;
   readonly pays: Readonly<Record<WorkKindOfCell, PaysOn>>;
 }
 
@@ -34,9 +39,10 @@ const kinds = ['outside', 'inside', 'machine', 'other'] as const satisfies reado
 
 /**
  * What a cell that makes these parts should do next: shorten what pays, second for second, on most of them; where two
- * pay on as many, what gives more. Null while no part has cycles enough to tell.
+ * pay on as many, what gives more. With which element to begin is told by the parts as they are made together, where
+ * that is known, else by the mean over the parts. Null while no part has cycles enough to tell.
  */
-export function nextStep(all: readonly PartInCell[]): NextStep | null {
+export function nextStep(all: readonly PartInCell[], together?: PartInCell): NextStep | null {
   const parts = all.filter(({ wholeCycles }) => wholeCycles >= ENOUGH_CYCLES);
   if (parts.length === 0) return null;
   const gained = (kind: WorkKindOfCell, { seconds }: PartInCell) => seconds[kind]?.gained ?? 0;
@@ -56,17 +62,40 @@ export function nextStep(all: readonly PartInCell[]): NextStep | null {
     (a, b) =>
       pays[b].fully.length - pays[a].fully.length || sum(b) - sum(a) || gainOf(b, parts) - gainOf(a, parts),
   );
-  const gains = new Map<string, number>();
-  for (const { name, place, gain } of parts.flatMap(({ effects }) => effects)) {
-    if (kindOf[place] === kind) gains.set(name, (gains.get(name) ?? 0) + gain);
-  }
-  const [element] = [...gains].sort((a, b) => b[1] - a[1]);
-  return { kind: kind!, element: element?.[0] ?? '', pays };
+  const effects = together ? together.effects : meanEffects(parts);
+  const first = effects.find(({ place }) => kindOf[place] === kind);
+  const [most] = effects;
+  if (!first || !most) return null;
+  return {
+    kind: kind!,
+    first,
+    mostByTenth: effects.reduce((best, own) => (own.byTenth > best.byTenth ? own : best)),
+    isMostBySecond: first.bySecond > most.bySecond * 0.999,
+    pays,
+  };
 }
 
-/** What 1 % off all of a kind gives, summed over the parts: where seconds count alike, there is more of it. */
+/** The effect of each element as a mean over the parts, one that a part lacks counted as none there; most first. */
+function meanEffects(parts: readonly PartInCell[]): ElementEffect[] {
+  const of = groupBy(
+    parts.flatMap(({ effects }) => effects),
+    ({ name, place }) => `${place} ${name}`,
+  );
+  const mean = (own: readonly ElementEffect[], figure: 'perPartMs' | 'bySecond' | 'byTenth') =>
+    own.reduce((sum, effect) => sum + effect[figure], 0) / parts.length;
+  return [...of.values()]
+    .map((own) => ({
+      ...own[0]!,
+      perPartMs: mean(own, 'perPartMs'),
+      bySecond: mean(own, 'bySecond'),
+      byTenth: mean(own, 'byTenth'),
+    }))
+    .sort(mostFirst);
+}
+
+/** What a tenth off all of a kind gives, summed over the parts: where seconds count alike, there is more of it. */
 function gainOf(kind: WorkKindOfCell, parts: readonly PartInCell[]): number {
   return parts
     .flatMap(({ effects }) => effects)
-    .reduce((sum, { place, gain }) => sum + (kindOf[place] === kind ? gain : 0), 0);
+    .reduce((sum, { place, byTenth }) => sum + (kindOf[place] === kind ? byTenth : 0), 0);
 }

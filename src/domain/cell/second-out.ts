@@ -1,7 +1,9 @@
 import { branchesOf } from './branches';
 import { partTimes } from './cell-cycle';
 import type { CellPlace, CellWork } from './cell-work';
-import type { WorkKindOfCell } from './element-effects';
+
+/** Kinds of work that are shortened by different means. */
+export type WorkKindOfCell = 'outside' | 'inside' | 'machine' | 'other';
 
 const placeOf: Record<WorkKindOfCell, CellPlace> = {
   outside: 'external',

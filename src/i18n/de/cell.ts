@@ -73,6 +73,15 @@ export const cellGoverns: typeof englishGoverns = {
   fully: (parts) => `bei ${parts}`,
   partly: (parts) => `weniger bei ${parts}`,
   notOn: (parts) => `nicht bei ${parts}`,
+  why: {
+    most: (first, second) =>
+      `Eine Sekunde weniger bei „${first}“ bringt ${second} gute Teile am Tag mehr: kein Abschnitt bringt mehr, und von den gleich guten dauert dieser am längsten.`,
+    ofItsKind: (first, second) =>
+      `Eine Sekunde weniger bei „${first}“ bringt ${second} gute Teile am Tag mehr; von den gleich guten seiner Art dauert dieser Abschnitt am längsten.`,
+    byTenth: ({ name, tenth, second, firstTenth }) =>
+      `Nach Anteil liegt „${name}“ vorn: 10 % weniger davon bringt ${tenth} statt ${firstTenth}, eine Sekunde weniger davon ${second}. Wo sich bei beiden derselbe Anteil sparen lässt, dort beginnen.`,
+    byTenthToo: (tenth) => `10 % weniger davon bringt ${tenth}, ebenfalls am meisten.`,
+  },
   partsTitle: 'Jedes Teil in dieser Zelle',
   minutesPart: 'min je Teil, ohne Stillstände',
   goodDay: 'gute Teile am Tag',
@@ -114,9 +123,13 @@ export const cellGoverns: typeof englishGoverns = {
     `${parts === 1 ? 'Zyklus' : `Runde von ${parts} Teilen`} nach Mittelwerten: ${minutes}, ohne gelegentliche Arbeit`,
   noChart: 'Oben ein Teil wählen, um seinen Zyklus zu sehen: wer arbeitet, wer wartet.',
   legend: { working: 'arbeitet', attending: 'muss überwachen', waiting: 'wartet' },
-  effects: (part, most) => `${part}: 1 % kürzer bringt am meisten bei „${most}“`,
+  effects: (part) => `${part}: was ein kürzerer Abschnitt bringt`,
   element: 'Abschnitt',
   more: 'gute Teile am Tag mehr',
+  secondLess: '1 s weniger',
+  tenthLess: '10 % weniger',
+  effectsNote:
+    'Zuoberst steht, was je Sekunde am meisten bringt; wo eine Sekunde gleich viel zählt, was bei 10 % mehr bringt. Eine Sekunde gelegentlicher Arbeit ist nur gespart, wenn sie anfällt.',
   none: 'keine',
   ends: {
     inside: (parts) =>
@@ -130,8 +143,8 @@ export const cellGoverns: typeof englishGoverns = {
     'Jeder aufgenommene Zyklus zählt als Ganzes: Handarbeit bei stehender Maschine + das Längere aus Handarbeit daneben und Maschine; danach der Mittelwert über alle Zyklen. Die Zeiten sind Normalzeiten: Istzeit × Leistungsgrad.',
     'Der Mittelwert des jeweils Längeren liegt über dem längeren der beiden Mittelwerte: dieser Unterschied ist, was das Abwechseln kostet.',
     'Gelegentliche Arbeit zählt mit ihrer Häufigkeit; neben der laufenden Maschine zählt sie nur, soweit sie länger dauert als diese.',
-    '1 Sekunde weniger: der mittlere Zyklus noch einmal, mit einer Sekunde weniger von dieser Arbeit in jedem Zyklus. Ab 0,75 heißt es, dass es sich lohnt, unter 0,05, dass es sich nicht lohnt. 1 % bringt mehr, wo es von der Arbeit mehr gibt; das ist eine andere Frage, und die Liste der Abschnitte beantwortet sie.',
-    '1 % weniger: die Zeit je Teil noch einmal, mit diesem Abschnitt in jedem Zyklus um 1 % kürzer, bezogen auf die guten Teile am Tag.',
+    '1 Sekunde weniger: der mittlere Zyklus noch einmal, mit einer Sekunde weniger von dieser Arbeit in jedem Zyklus. Ab 0,75 heißt es, dass es sich lohnt, unter 0,05, dass es sich nicht lohnt. Daran zeigt sich, wer bestimmt: nach Anteil stünde ein langer Abschnitt auch dann vorn, wenn nur auf ihn gewartet wird. 10 % bringen mehr, wo es von der Arbeit mehr gibt, und stehen daneben.',
+    '10 % weniger: die Zeit je Teil noch einmal, mit diesem Abschnitt in jedem Zyklus um 10 % kürzer, bezogen auf die guten Teile am Tag. Gute Teile je Sekunde: die gewonnenen Sekunden, bezogen auf die Zeit je Teil.',
     'Leistungsgrad, ab dem die Maschine bestimmt: 100 × Handzeit neben ihr ÷ Maschinenzeit.',
     'Quelle: Groover, Work Systems, Kapitel 13.',
   ],

@@ -43,6 +43,14 @@ export const cellSource = spoken('cellSource', {
   mix: (shares: string) => `As made in the newest turns: ${shares}.`,
 });
 
+/** The element that another measure would begin with, and what both give of it, in good parts a day. */
+interface OtherFirst {
+  readonly name: string;
+  readonly tenth: string;
+  readonly second: string;
+  readonly firstTenth: string;
+}
+
 /** Words of the first page: who governs, and what to do next. */
 export const cellGoverns = spoken('cellGoverns', {
   next: {
@@ -60,7 +68,7 @@ export const cellGoverns = spoken('cellGoverns', {
   needed: (cycles: number) => `It takes ${cycles} of a part, with every element read.`,
   pays: {
     outside: 'Hand work at the standing machine pays',
-    inside: 'Beside the running machine it pays',
+    inside: 'Hand work beside the running machine pays',
     machine: 'A faster machine pays',
     other: 'Relieving the other person pays',
     hands: 'Hand work pays',
@@ -70,6 +78,15 @@ export const cellGoverns = spoken('cellGoverns', {
   fully: (parts: string) => `on ${parts}`,
   partly: (parts: string) => `less on ${parts}`,
   notOn: (parts: string) => `not on ${parts}`,
+  why: {
+    most: (first: string, second: string) =>
+      `A second less of “${first}” gives ${second} good parts a day more: no element gives more, and of those that give as much it takes longest.`,
+    ofItsKind: (first: string, second: string) =>
+      `A second less of “${first}” gives ${second} good parts a day more, and of those of its kind that give as much it takes longest.`,
+    byTenth: ({ name, tenth, second, firstTenth }: OtherFirst) =>
+      `By share “${name}” is ahead: 10 % less of it gives ${tenth} instead of ${firstTenth}; a second less of it gives ${second}. Where the same share can be saved on both, begin there.`,
+    byTenthToo: (tenth: string) => `10 % less of it gives ${tenth}, the most as well.`,
+  },
   partsTitle: 'Each part in this cell',
   minutesPart: 'min a part, working',
   goodDay: 'good parts a day',
@@ -110,9 +127,13 @@ export const cellGoverns = spoken('cellGoverns', {
     `${parts === 1 ? 'Cycle' : `Round of ${parts} parts`} by means: ${minutes}, without occasional work`,
   noChart: 'Choose a part above to see its cycle: who works, who waits.',
   legend: { working: 'works', attending: 'must watch', waiting: 'waits' },
-  effects: (part: string, most: string) => `${part}: of 1 % less of an element, “${most}” gives most`,
+  effects: (part: string) => `${part}: what less of an element gives`,
   element: 'element',
   more: 'good parts a day more',
+  secondLess: '1 s less',
+  tenthLess: '10 % less',
+  effectsNote:
+    'What gives most for a second stands first; where a second counts alike, what gives more for 10 %. A second of occasional work is saved only when it comes.',
   none: 'none',
   ends: {
     inside: (parts: string) =>
@@ -126,8 +147,8 @@ export const cellGoverns = spoken('cellGoverns', {
     'Each timed cycle is taken as a whole: hands at the standing machine + the longer of hands beside it and the machine; then the mean over all cycles. Times are normal times: observed × rating.',
     'The mean of the longer one is above the longer of the means: that difference is what taking turns costs.',
     'Occasional work counts with its frequency; done beside the machine it counts only where it outlasts it.',
-    '1 second less: the mean cycle again with a second less of that work in every cycle. It is said to pay from 0.75 on, and not to pay below 0.05. 1 % gives more where there is more of the work; that is another question, and the list of elements answers it.',
-    '1 % less: the time a part again with that element 1 % shorter in every cycle, on the good parts a day.',
+    '1 second less: the mean cycle again with a second less of that work in every cycle. It is said to pay from 0.75 on, and not to pay below 0.05. It tells who governs: an element that takes long would be first by share even where it is only waited out. 10 % gives more where there is more of the work, and is shown beside it.',
+    '10 % less: the time a part again with that element 10 % shorter in every cycle, on the good parts a day. Good parts for a second: the seconds gained, on the time a part.',
     'Pace at which the machine takes over: 100 × hand time beside it ÷ machine time.',
     'Source: Groover, Work Systems, chapter 13.',
   ],

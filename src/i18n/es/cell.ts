@@ -77,6 +77,15 @@ export const cellGoverns: typeof englishGoverns = {
   fully: (parts) => `en ${parts}`,
   partly: (parts) => `menos en ${parts}`,
   notOn: (parts) => `no en ${parts}`,
+  why: {
+    most: (first, second) =>
+      `Un segundo menos de «${first}» da ${second} piezas buenas más al día: ningún elemento da más, y entre los que dan lo mismo es el que más dura.`,
+    ofItsKind: (first, second) =>
+      `Un segundo menos de «${first}» da ${second} piezas buenas más al día; entre los de su clase que dan lo mismo es el que más dura.`,
+    byTenth: ({ name, tenth, second, firstTenth }) =>
+      `En proporción gana «${name}»: un 10 % menos da ${tenth} en lugar de ${firstTenth}; un segundo menos da ${second}. Donde se pueda ahorrar la misma proporción en ambos, empezar por ahí.`,
+    byTenthToo: (tenth) => `Un 10 % menos da ${tenth}, también lo máximo.`,
+  },
   partsTitle: 'Cada pieza de esta célula',
   minutesPart: 'min por pieza, sin paradas',
   goodDay: 'piezas buenas al día',
@@ -122,9 +131,13 @@ export const cellGoverns: typeof englishGoverns = {
     `${parts === 1 ? 'Ciclo' : `Ronda de ${parts} piezas`} según las medias: ${minutes}, sin trabajo ocasional`,
   noChart: 'Elegir arriba una pieza para ver su ciclo: quién trabaja, quién espera.',
   legend: { working: 'trabaja', attending: 'tiene que vigilar', waiting: 'espera' },
-  effects: (part, most) => `${part}: con un 1 % menos, lo que más da es «${most}»`,
+  effects: (part) => `${part}: qué da acortar un elemento`,
   element: 'elemento',
   more: 'piezas buenas más al día',
+  secondLess: '1 s menos',
+  tenthLess: '10 % menos',
+  effectsNote:
+    'Primero está lo que más da por segundo; donde un segundo cuenta igual, lo que más da con un 10 %. Un segundo de trabajo ocasional solo se ahorra cuando este viene.',
   none: 'ninguna',
   ends: {
     inside: (parts) =>
@@ -138,8 +151,8 @@ export const cellGoverns: typeof englishGoverns = {
     'Cada ciclo cronometrado se toma entero: trabajo manual con la máquina parada + lo más largo entre el trabajo manual a su lado y la máquina; después, la media de todos los ciclos. Los tiempos son tiempos normales: observado × valoración.',
     'La media de lo más largo de cada ciclo está por encima de la más larga de las dos medias: esa diferencia es lo que cuesta alternarse.',
     'El trabajo ocasional cuenta con su frecuencia; hecho junto a la máquina en marcha, cuenta solo en lo que dura más que ella.',
-    '1 segundo menos: el ciclo medio calculado otra vez con un segundo menos de ese trabajo en cada ciclo. Se dice que compensa a partir de 0,75, y que no compensa por debajo de 0,05. Un 1 % da más donde hay más de ese trabajo; esa es otra pregunta, y la responde la lista de elementos.',
-    '1 % menos: el tiempo por pieza calculado otra vez con ese elemento un 1 % más corto en cada ciclo, llevado a las piezas buenas al día.',
+    '1 segundo menos: el ciclo medio otra vez, con un segundo menos de ese trabajo en cada ciclo. Se dice que compensa desde 0,75, y que no compensa por debajo de 0,05. Muestra quién manda: en proporción, un elemento largo sería el primero incluso donde solo se le espera. Un 10 % da más donde hay más de ese trabajo, y está al lado.',
+    '10 % menos: el tiempo por pieza otra vez, con ese elemento un 10 % más corto en cada ciclo, aplicado a las piezas buenas al día. Piezas buenas por segundo: los segundos ganados, aplicados al tiempo por pieza.',
     'Ritmo a partir del cual manda la máquina: 100 × tiempo manual a su lado ÷ tiempo de máquina.',
     'Fuente: Groover, Work Systems, capítulo 13.',
   ],

@@ -1,5 +1,5 @@
 import { AmountBar } from '../../charts/amount-bar';
-import type { WorkKindOfCell } from '../../domain/cell/element-effects';
+import type { WorkKindOfCell } from '../../domain/cell/second-out';
 import { cellGoverns as says } from '../../i18n/en/cell';
 import { formatNumber } from '../../i18n/format-number';
 import { partName } from './part-name';
@@ -15,12 +15,14 @@ interface Props {
 const ending = ['inside', 'machine'] as const satisfies readonly WorkKindOfCell[];
 /** A gain that ends below this is none to speak of. */
 const SPOKEN_OF = 0.5;
+const BAR = 44;
 
-/** What 1 % off each element gives, the largest first, and where a gain ends. */
+/** What a second and a tenth less of each element give, in the order of the advice, and where a gain ends. */
 export function ElementGains({ part, perDay }: Props) {
   const { effects, seconds, cycle } = part;
-  const most = effects[0]?.gain ?? 0;
-  const gainOf = (gain: number) => (gain * perDay < 0.005 ? says.none : `+${formatNumber(gain * perDay, 2)}`);
+  const most = Math.max(...effects.map(({ byTenth }) => byTenth));
+  const gainOf = (share: number) =>
+    share * perDay < 0.05 ? says.none : `+${formatNumber(share * perDay, 1)}`;
   const ends = cycle.hasMachine
     ? ending.flatMap((kind) => {
         const second = seconds[kind];
@@ -31,27 +33,37 @@ export function ElementGains({ part, perDay }: Props) {
   return (
     <div class="stack">
       <table class="sheet cell-effects">
-        <caption>{says.effects(partName(part), effects[0]?.name ?? '')}</caption>
+        <caption>{says.effects(partName(part))}</caption>
         <thead>
           <tr>
-            <th scope="col">{says.element}</th>
-            <th scope="col" colSpan={2}>
+            <th scope="col" rowSpan={2} class="words">
+              {says.element}
+            </th>
+            <th scope="colgroup" colSpan={3} class="words">
               {says.more}
+            </th>
+          </tr>
+          <tr>
+            <th scope="col">{says.secondLess}</th>
+            <th scope="col" colSpan={2}>
+              {says.tenthLess}
             </th>
           </tr>
         </thead>
         <tbody>
-          {effects.map(({ name, gain }) => (
+          {effects.map(({ name, bySecond, byTenth }) => (
             <tr key={name}>
               <th scope="row">{name}</th>
-              <td>{gainOf(gain)}</td>
+              <td>{gainOf(bySecond)}</td>
+              <td>{gainOf(byTenth)}</td>
               <td class="cell-bar">
-                <AmountBar amount={gain} most={most} width={110} />
+                <AmountBar amount={byTenth} most={most} width={BAR} />
               </td>
             </tr>
           ))}
         </tbody>
       </table>
+      <p class="small quiet">{says.effectsNote}</p>
       {ends.map((end) => (
         <p key={end}>{end}</p>
       ))}

@@ -1,14 +1,22 @@
 import { ENOUGH_CYCLES } from '../../domain/cell/cycle-precision';
-import type { WorkKindOfCell } from '../../domain/cell/element-effects';
-import { nextStep, type PaysOn } from '../../domain/cell/next-step';
+import { type NextStep, nextStep, type PaysOn } from '../../domain/cell/next-step';
+import type { WorkKindOfCell } from '../../domain/cell/second-out';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
+import { formatNumber } from '../../i18n/format-number';
 import { partName } from './part-name';
 import type { ReckonedPart } from './reckon-parts';
 
-/** What the cell should do next, in a sentence, and on which parts each kind of work pays. */
-export function NextAnswer({ parts }: { parts: readonly ReckonedPart[] }) {
+interface Props {
+  readonly parts: readonly ReckonedPart[];
+  /** Good parts a day; undefined while they are being simulated. */
+  readonly goodPerDay: (part: ReckonedPart) => number | undefined;
+}
+
+/** What the cell should do next, in a sentence, and on which parts each kind of work pays; then, why to begin there. */
+export function NextAnswer({ parts, goodPerDay }: Props) {
   const single = parts.filter(({ source }) => source);
-  const step = nextStep(single);
+  const mix = parts.find(({ source }) => !source);
+  const step = nextStep(single, mix);
   if (!step) return <TooEarly parts={single} />;
   const hasMachine = single.some(({ cycle }) => cycle.hasMachine);
   const hasOther = single.some(({ seconds }) => seconds.other);
@@ -18,13 +26,38 @@ export function NextAnswer({ parts }: { parts: readonly ReckonedPart[] }) {
   const isAlone = !hasMachine && !hasOther;
   return (
     <section class="stack cell-answer" aria-live="polite">
-      <h1>{says.next[isAlone ? 'hands' : step.kind](step.element)}</h1>
+      <h1>{says.next[isAlone ? 'hands' : step.kind](step.first.name)}</h1>
       {!isAlone && (
         <p>
           {inOrder.map((kind) => `${says.pays[hasMachine ? kind : 'hands']} ${where(step.pays[kind])}. `)}
         </p>
       )}
+      <WhyFirst step={step} perDay={meanOf((mix ? [mix] : single).map(goodPerDay))} />
     </section>
+  );
+}
+
+const meanOf = (all: readonly (number | undefined)[]) =>
+  all.reduce<number>((sum, own) => sum + (own ?? Number.NaN), 0) / all.length;
+
+/** Why that element is the first, by the measure of the table, and which one another measure would begin with. */
+function WhyFirst({ step, perDay }: { step: NextStep; perDay: number }) {
+  const { first, mostByTenth: other, isMostBySecond } = step;
+  const parts = (share: number) => (Number.isNaN(perDay) ? '…' : formatNumber(share * perDay, 1));
+  const begin = (isMostBySecond ? says.why.most : says.why.ofItsKind)(first.name, parts(first.bySecond));
+  const byTenth =
+    first.name === other.name
+      ? says.why.byTenthToo(parts(first.byTenth))
+      : says.why.byTenth({
+          name: other.name,
+          tenth: parts(other.byTenth),
+          second: parts(other.bySecond),
+          firstTenth: parts(first.byTenth),
+        });
+  return (
+    <p>
+      {begin} {byTenth}
+    </p>
   );
 }
 

@@ -1,4 +1,4 @@
-import type { WorkKindOfCell } from '../../domain/cell/element-effects';
+import type { WorkKindOfCell } from '../../domain/cell/second-out';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';

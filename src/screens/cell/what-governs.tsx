@@ -19,7 +19,7 @@ export function WhatGoverns({ cell, parts, part, choose }: PartProps & { cell: C
   const perDay = goodPerDay(part);
   return (
     <>
-      <NextAnswer parts={parts} />
+      <NextAnswer parts={parts} goodPerDay={goodPerDay} />
       <div>
         <PartsTable parts={parts} part={part} choose={choose} goodPerDay={goodPerDay} />
         <p class="small quiet">{says.tableNote}</p>

@@ -3,7 +3,8 @@ import { type DemoCode, demoCodes } from '../../../src/demo/demo-parts';
 import { type CellChange, changedWork, noChange } from '../../../src/domain/cell/cell-change';
 import { cellCycle } from '../../../src/domain/cell/cell-cycle';
 import { changeEffect } from '../../../src/domain/cell/change-effect';
-import { elementEffects, kindOf, type WorkKindOfCell } from '../../../src/domain/cell/element-effects';
+import { elementEffects, kindOf } from '../../../src/domain/cell/element-effects';
+import type { WorkKindOfCell } from '../../../src/domain/cell/second-out';
 import { expectedMaximum } from '../../../src/statistics/expected-maximum';
 import { MINUTE_MS, meanCell, occasionals, spreadCell } from './demo-cell';
 
@@ -165,11 +166,11 @@ describe('1 % off an element', () => {
   it('of the machine gives nothing on M, and on V more than all hand work', () => {
     const gain = (code: DemoCode, kind: WorkKindOfCell) =>
       elementEffects(meanCell(code)).reduce(
-        (sum, own) => sum + (kindOf[own.place] === kind ? own.gain : 0),
+        (sum, own) => sum + (kindOf[own.place] === kind ? own.byTenth : 0),
         0,
       );
     expect(gain('M', 'machine')).toBe(0);
-    expect(gain('M', 'outside')).toBeGreaterThan(0.002);
+    expect(gain('M', 'outside')).toBeGreaterThan(0.02);
     expect(gain('V', 'inside')).toBe(0);
     expect(gain('V', 'machine')).toBeGreaterThan(gain('V', 'outside') + gain('V', 'inside'));
   });
@@ -177,19 +178,20 @@ describe('1 % off an element', () => {
   it('at the standing machine pays on every code', () => {
     for (const code of demoCodes) {
       const [e2] = elementEffects(meanCell(code)).filter(({ name }) => name === 'E2');
-      expect(e2!.gain).toBeGreaterThan(0.0005);
+      expect(e2!.byTenth).toBeGreaterThan(0.005);
     }
   });
 
-  it('gives what it takes off the cycle: 0.0014 of 1.0641 minutes for loading on S', () => {
+  it('gives what it takes off the cycle: 0.014 of 1.0641 minutes for a tenth of loading on S, and a second of them for a second', () => {
     const [e2] = elementEffects(meanCell('S')).filter(({ name }) => name === 'E2');
-    expect(e2!.gain).toBeCloseTo(0.0014 / (1.06402 - 0.0014), 6);
+    expect(e2!.byTenth).toBeCloseTo(0.014 / (1.06402 - 0.014), 6);
+    expect(e2!.bySecond).toBeCloseTo(1 / (60 * 1.06402 - 1), 6);
   });
 
-  it('at a tie gives half of it on either side', () => {
+  it('at a tie gives for a second about half of it on either side', () => {
     const effects = elementEffects(spreadCell('T', 20_000));
-    const gain = (name: string) => effects.find((effect) => effect.name === name)!.gain;
-    expect(gain('MC') / gain('E2')).toBeGreaterThan(0.35 * (1.22 / 0.14));
-    expect(gain('MC') / gain('E2')).toBeLessThan(0.65 * (1.22 / 0.14));
+    const gain = (name: string) => effects.find((effect) => effect.name === name)!.bySecond;
+    expect(gain('MC') / gain('E2')).toBeGreaterThan(0.35);
+    expect(gain('MC') / gain('E2')).toBeLessThan(0.65);
   });
 });

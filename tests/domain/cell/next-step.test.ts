@@ -61,9 +61,10 @@ describe('a second less', () => {
 
 describe('what the cell should do next', () => {
   it('is in the demo the hand work outside the machine’s time, and machine speed on V alone', () => {
-    expect(nextStep(demoCodes.map((code) => part(code)))).toEqual({
+    expect(nextStep(demoCodes.map((code) => part(code)))).toMatchObject({
       kind: 'outside',
-      element: 'E2',
+      first: { name: 'E2' },
+      isMostBySecond: true,
       pays: {
         outside: { fully: ['S', 'M', 'L', 'T', 'V'], partly: [], not: [] },
         inside: { fully: ['S', 'M', 'L'], partly: ['T'], not: ['V'] },
@@ -73,8 +74,34 @@ describe('what the cell should do next', () => {
     });
   });
 
+  it('begins where a second gives most, and names what gives more for a tenth, which is longer and gives less for one', () => {
+    const { first, mostByTenth } = nextStep(demoCodes.map((code) => part(code)))!;
+    expect(mostByTenth.name).toBe('E6');
+    expect(mostByTenth.byTenth).toBeGreaterThan(2 * first.byTenth);
+    expect(mostByTenth.bySecond).toBeLessThan(0.85 * first.bySecond);
+  });
+
+  it('begins by the parts as they are made together, where that is known', () => {
+    const { kind, first } = nextStep([part('M'), part('V')], part('M'))!;
+    expect(kind).toBe('outside');
+    expect(first).toEqual(part('M').effects.find(({ name }) => name === 'E2'));
+  });
+
+  it('stands at the head of its own list wherever one part is made: the list and the advice have one measure', () => {
+    for (const code of demoCodes) {
+      const own = part(code);
+      const { first } = nextStep([own])!;
+      expect(own.effects[0]!.bySecond).toBeCloseTo(first.bySecond, 9);
+      expect(own.effects[0]!.name).toBe(first.name);
+    }
+  });
+
   it('is a faster machine where only V is made: there is more of it than of loading', () => {
-    expect(nextStep([part('V')])).toMatchObject({ kind: 'machine', element: 'MC' });
+    expect(nextStep([part('V')])).toMatchObject({
+      kind: 'machine',
+      first: { name: 'MC' },
+      mostByTenth: { name: 'MC' },
+    });
   });
 
   it('is not said from four cycles, and of the other parts alone where one has only four', () => {
