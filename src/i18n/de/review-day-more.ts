@@ -18,6 +18,22 @@ export const reviewDayMore: typeof english = {
       `Ein gutes Teil dauerte ${time}, ${percent} % ${longer(side)} als am ${other}, obwohl der Teilemix das Gegenteil verlangt hätte.`,
     beyond: (time, percent, side, other) =>
       `Ein gutes Teil dauerte ${time}, ${percent} % ${longer(side)} als am ${other}; der Teilemix allein ergäbe einen größeren Unterschied.`,
+    gap: {
+      title: 'Woher der Unterschied kommt',
+      seconds: 'Sekunden je gutes Teil',
+      causes: {
+        mix: 'Teilemix',
+        hands: 'Tempo der Arbeit an Teilen',
+        'scrap-rework': 'Ausschuss und Nacharbeit',
+        stoppage: 'Stillstände und Wegrufe',
+        'set-up': 'Rüsten, über die Vorgabe hinaus',
+        'planned-break': 'Genommene Pausen',
+        unaccounted: 'Ungeklärt',
+      },
+      most: (cause, seconds) => `Neben dem Teilemix am meisten: ${cause}, ${seconds} s.`,
+      all: 'Zusammen',
+      note: 'Tempo: Zeit an den guten Teilen neben dem, was ihre Zielzeiten erlauben, ohne Stillstände. Die Zeilen ergeben zusammen den ganzen Unterschied.',
+    },
     pictureTitle: 'Zeit je gutem Teil, und was die Teile verlangten',
     demanded: (time) => `verlangt ${time}`,
     took: (time) => `gebraucht ${time}`,

@@ -13,6 +13,22 @@ export const reviewDayMore = spoken('reviewDayMore', {
       `A good part took ${time}, ${percent} % ${side} than on ${other}, although the mix would have asked for the opposite.`,
     beyond: (time: string, percent: string, side: 'more' | 'less', other: string) =>
       `A good part took ${time}, ${percent} % ${side} than on ${other}; the mix alone would make more of a difference than that.`,
+    gap: {
+      title: 'Where the difference comes from',
+      seconds: 'Seconds a good part',
+      causes: {
+        mix: 'Mix of parts',
+        hands: 'Pace of the work on parts',
+        'scrap-rework': 'Scrap and rework',
+        stoppage: 'Stoppages and calls away',
+        'set-up': 'Set-ups, beyond their standard',
+        'planned-break': 'Breaks taken',
+        unaccounted: 'Unaccounted',
+      },
+      most: (cause: string, seconds: string) => `Beside the mix the most is: ${cause}, ${seconds} s.`,
+      all: 'Together',
+      note: 'Pace: time on the good parts beside what their targets allow, stoppages out. The lines add up to the whole difference.',
+    },
     pictureTitle: 'Time per good part, and what the parts demanded',
     demanded: (time: string) => `demanded ${time}`,
     took: (time: string) => `took ${time}`,

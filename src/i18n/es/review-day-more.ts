@@ -18,6 +18,22 @@ export const reviewDayMore: typeof english = {
       `Una pieza buena llevó ${time}, un ${percent} % ${more(side)} que el ${other}, aunque la mezcla habría pedido lo contrario.`,
     beyond: (time, percent, side, other) =>
       `Una pieza buena llevó ${time}, un ${percent} % ${more(side)} que el ${other}; la mezcla por sí sola daría una diferencia mayor.`,
+    gap: {
+      title: 'De dónde viene la diferencia',
+      seconds: 'Segundos por pieza buena',
+      causes: {
+        mix: 'Mezcla de piezas',
+        hands: 'Ritmo del trabajo en piezas',
+        'scrap-rework': 'Desecho y retrabajo',
+        stoppage: 'Paradas y llamadas a otra tarea',
+        'set-up': 'Preparaciones, más allá de su estándar',
+        'planned-break': 'Pausas hechas',
+        unaccounted: 'Sin justificar',
+      },
+      most: (cause, seconds) => `Aparte de la mezcla, lo que más pesa: ${cause}, ${seconds} s.`,
+      all: 'En total',
+      note: 'Ritmo: el tiempo en las piezas buenas frente a lo que permiten sus objetivos, sin paradas. Las líneas suman toda la diferencia.',
+    },
     pictureTitle: 'Tiempo por pieza buena, y lo que exigían las piezas',
     demanded: (time) => `exigido ${time}`,
     took: (time) => `empleado ${time}`,

@@ -3,6 +3,7 @@ import type { DaySummary } from '../../../domain/day/summarise-day';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
 import { formatNumber } from '../../../i18n/format-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
+import { roundedSteps } from '../rounded-steps';
 
 const words = reviewDayMore.bridge;
 const MINUTE_MS = 60_000;
@@ -12,7 +13,10 @@ export function BridgeTable({ day }: { day: DaySummary }) {
   const bridge = goodPartBridge(day);
   if (!bridge) return null;
   const steps = bridge.steps.filter(({ ms }) => Math.abs(ms) >= 1);
-  const [net, ...minutes] = roundedSteps([bridge.netMs, ...steps.map(({ ms }) => ms)]);
+  // To a thousandth of a minute.
+  const [net, ...minutes] = roundedSteps([bridge.netMs, ...steps.map(({ ms }) => ms)], 60).map(
+    (ms) => ms / MINUTE_MS,
+  );
   return (
     <>
       <table class="sheet review-sheet review-narrow">
@@ -56,17 +60,4 @@ export function BridgeTable({ day }: { day: DaySummary }) {
       <p class="small quiet">{words.note}</p>
     </>
   );
-}
-
-/** Minutes of each step, rounded where they stand in the sum: what is printed adds up to what is printed. */
-function roundedSteps(steps: readonly number[]): number[] {
-  let sumMs = 0;
-  let before = 0;
-  return steps.map((ms) => {
-    sumMs += ms;
-    const sum = Math.round(sumMs / 60) / 1_000;
-    const step = sum - before;
-    before = sum;
-    return step;
-  });
 }

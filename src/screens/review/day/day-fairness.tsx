@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { MixChart } from '../../../charts/mix-chart';
 import { compareDays } from '../../../domain/day/compare-days';
 import { dayFigures } from '../../../domain/day/day-figures';
+import { dayGap } from '../../../domain/day/day-gap';
 import type { DaySummary } from '../../../domain/day/summarise-day';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
 import { formatDay } from '../../../i18n/format-day';
@@ -12,6 +13,8 @@ import { useWidth } from '../use-width';
 import type { Working } from '../working';
 import { demandedWorking, efficiencyWorking } from './day-workings';
 import { fairSentence } from './fair-sentence';
+import { GapTable } from './gap-table';
+import { mostBesideMix } from './most-beside-mix';
 
 const words = reviewDayMore.fair;
 const MINUTE_MS = 60_000;
@@ -31,6 +34,7 @@ export function DayFairness({ day, days, open }: Props) {
   const other = others.find((each) => each.day === wanted) ?? before;
   const isTold = dayFigures(day).efficiency !== null;
   const compared = other && compareDays(day, other);
+  const gap = other ? (dayGap(day, other) ?? []) : [];
   return (
     <section class="stack" aria-labelledby="review-fair-title">
       <h2 id="review-fair-title">{words.title}</h2>
@@ -38,7 +42,9 @@ export function DayFairness({ day, days, open }: Props) {
       {isTold && !other && <p>{words.none}</p>}
       {compared && (
         <>
-          <p>{fairSentence(compared, formatDay(other.day))}</p>
+          <p>
+            {fairSentence(compared, formatDay(other.day))} {compared.mixShare !== null && mostBesideMix(gap)}
+          </p>
           <figure class="review-picture" ref={ref}>
             {width > 0 && (
               <MixChart
@@ -60,6 +66,7 @@ export function DayFairness({ day, days, open }: Props) {
             )}
             <figcaption class="small quiet">{words.legend}</figcaption>
           </figure>
+          <GapTable steps={gap} />
           <p class="row">
             <Figure open={open} working={() => demandedWorking(day)}>
               {words.demanded(roundedClockFace(compared.mixMs[0]))}
