@@ -239,6 +239,7 @@ export const study: typeof english = {
       surface: 'Pedal oder Taste anlernen',
       machine: 'Taste für die Maschine anlernen',
       pressNow: 'Jetzt drücken',
+      taken: 'nicht gemerkt: der andere Platz hat diese Taste',
       known: (key) => `jetzt: ${key}`,
     },
     noneYet: 'noch kein Messwert',

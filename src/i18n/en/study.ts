@@ -233,6 +233,7 @@ export const study = spoken('study', {
       surface: 'Teach a pedal or key',
       machine: 'Teach a key for the machine',
       pressNow: 'Press it now',
+      taken: 'not kept: the other place has this key',
       known: (key: string) => `now: ${key}`,
     },
     noneYet: 'no reading yet',

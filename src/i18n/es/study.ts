@@ -241,6 +241,7 @@ export const study: typeof english = {
       surface: 'Enseñar un pedal o tecla',
       machine: 'Enseñar una tecla para la máquina',
       pressNow: 'Pulsar ahora',
+      taken: 'no se guardó: el otro lugar tiene esta tecla',
       known: (key) => `ahora: ${key}`,
     },
     noneYet: 'aún sin lecturas',

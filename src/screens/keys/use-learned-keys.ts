@@ -14,23 +14,32 @@ export function taughtKey(jotter: Jotter): string | null {
   return jotter.read(places.surface);
 }
 
+/** Gives an act its key. One key for both would only ever tap one of them, so it is refused where the other has it. */
+export function teachKey(jotter: Jotter, act: KeyAct, key: string): boolean {
+  const isFree = jotter.read(places[act === 'surface' ? 'machine' : 'surface']) !== key;
+  if (isFree) jotter.write(places[act], key);
+  return isFree;
+}
+
 /** The keys a person taught this tablet, and how to teach it another one: the next key pressed is it. */
 export function useKeyLearning() {
   const { jotter } = useApp();
   const [learning, setLearning] = useState<KeyAct | null>(null);
+  const [refused, setRefused] = useState<KeyAct | null>(null);
   useEffect(() => {
     if (learning === null) return;
     const learn = (event: KeyboardEvent) => {
       event.preventDefault();
       event.stopPropagation();
-      if (event.key !== 'Escape') jotter.write(places[learning], event.code || event.key);
+      const isTaught = event.key === 'Escape' || teachKey(jotter, learning, event.code || event.key);
+      setRefused(isTaught ? null : learning);
       setLearning(null);
     };
     // Before anything that listens on the page: a key that is taught does nothing else.
     addEventListener('keydown', learn, true);
     return () => removeEventListener('keydown', learn, true);
   }, [jotter, learning]);
-  return { learning, learn: setLearning, keyOf: (act: KeyAct) => jotter.read(places[act]) };
+  return { learning, refused, learn: setLearning, keyOf: (act: KeyAct) => jotter.read(places[act]) };
 }
 
 /**
