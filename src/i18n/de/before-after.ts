@@ -27,8 +27,10 @@ export const beforeAfterWords: typeof english = {
   sure: (difference, low, high) =>
     `Der Unterschied ist ${difference} und liegt zwischen ${low} und ${high} (95 %; was sich wiederholt, ist der Tag).`,
   rate: (times, low, high) => `${times}-fache Menge je Zeit (${low} bis ${high}).`,
-  fixed: (percent, time, when, by) =>
+  fixedBefore: (percent, time, when, by) =>
     `Vorher festgelegt: ${percent} % (${time}) zählen. Aufgeschrieben am ${when}${by ? ` von ${by}` : ''}.`,
+  fixedAfter: (percent, time, when, by) =>
+    `Zählen sollen ${percent} % (${time}). Aufgeschrieben am ${when}${by ? ` von ${by}` : ''}, als die späteren Tage schon gearbeitet waren: ob sie da schon jemand gesehen hatte, kann das Tablet nicht wissen.`,
   basis: (before, beforeDays, after, afterDays) =>
     `Vorher: ${before} Teile an ${ofDays(beforeDays)}. Nachher: ${after} Teile an ${ofDays(afterDays)}.`,
   fewDays: 'Weniger als fünf Tage auf einer Seite: wie Tage zufällig schwanken, ist kaum bekannt.',
@@ -79,6 +81,8 @@ export const beforeAfterWords: typeof english = {
     afterFrom: 'Nachher, von',
     afterTo: 'bis ',
     threshold: 'Unterschied, der zählt, %',
+    thresholdHint:
+      'Die kleinste Änderung, die den Aufwand lohnt: aus der Arbeit begründet, nicht aus diesen Zahlen.',
     by: 'Eigenes Kürzel',
     save: 'Festlegen, dann ansehen',
     order: 'Der frühere Zeitraum endet, bevor der spätere beginnt.',

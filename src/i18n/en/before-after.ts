@@ -24,8 +24,10 @@ export const beforeAfterWords = spoken('beforeAfterWords', {
   sure: (difference: string, low: string, high: string) =>
     `The difference is ${difference}, and lies between ${low} and ${high} (95 %, a day is what repeats).`,
   rate: (times: string, low: string, high: string) => `${times} times the rate (${low} to ${high}).`,
-  fixed: (percent: string, time: string, when: string, by: string) =>
+  fixedBefore: (percent: string, time: string, when: string, by: string) =>
     `Fixed beforehand: ${percent} % (${time}) matter. Written down on ${when}${by ? ` by ${by}` : ''}.`,
+  fixedAfter: (percent: string, time: string, when: string, by: string) =>
+    `${percent} % (${time}) are said to matter. Written down on ${when}${by ? ` by ${by}` : ''}, when the later days had been made: whether anybody had seen them by then, the tablet cannot know.`,
   basis: (before: string, beforeDays: number, after: string, afterDays: number) =>
     `Before: ${before} parts on ${days(beforeDays)}. After: ${after} parts on ${days(afterDays)}.`,
   fewDays: 'Fewer than five days on a side: what days do by chance is hardly known.',
@@ -74,6 +76,8 @@ export const beforeAfterWords = spoken('beforeAfterWords', {
     afterFrom: 'After, from',
     afterTo: 'to ',
     threshold: 'Difference that matters, %',
+    thresholdHint:
+      'The smallest change that would be worth the trouble: say it from the work, not from these figures.',
     by: 'Your code',
     save: 'Fix it, then look',
     order: 'The earlier period ends before the later one begins.',

@@ -25,8 +25,10 @@ export const beforeAfterWords: typeof english = {
   sure: (difference, low, high) =>
     `La diferencia es de ${difference}, y está entre ${low} y ${high} (95 %; lo que se repite es el día).`,
   rate: (times, low, high) => `${times} veces la cantidad por unidad de tiempo (de ${low} a ${high}).`,
-  fixed: (percent, time, when, by) =>
+  fixedBefore: (percent, time, when, by) =>
     `Fijado de antemano: importa un ${percent} % (${time}). Anotado el ${when}${by ? ` por ${by}` : ''}.`,
+  fixedAfter: (percent, time, when, by) =>
+    `Se dijo que importa un ${percent} % (${time}). Anotado el ${when}${by ? ` por ${by}` : ''}, cuando los días posteriores ya se habían trabajado: si alguien los había visto, la tableta no puede saberlo.`,
   basis: (before, beforeDays, after, afterDays) =>
     `Antes: ${before} piezas en ${days(beforeDays)}. Después: ${after} piezas en ${days(afterDays)}.`,
   fewDays: 'Menos de cinco días en un lado: apenas se sabe cuánto varían los días por azar.',
@@ -74,6 +76,7 @@ export const beforeAfterWords: typeof english = {
     afterFrom: 'Después, del',
     afterTo: 'al ',
     threshold: 'Diferencia que importa, %',
+    thresholdHint: 'El cambio más pequeño que compensa el esfuerzo: según el trabajo, no según estas cifras.',
     by: 'Código propio',
     save: 'Fijarla y después mirar',
     order: 'El periodo anterior termina antes de que empiece el posterior.',

@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { beforeAfter } from '../../../src/domain/weeks/before-after';
+import { isFixedBeforehand } from '../../../src/domain/weeks/fixed-beforehand';
 import { lessTime } from '../../../src/domain/weeks/less-time';
 import { seededRandom } from '../../../src/statistics/seeded-random';
 import { minutes, shop, week1, weeks3And4 } from '../../demo/demo-shop';
 import { summariesOf } from '../../demo/demo-summaries';
+import { stampAt } from '../../support/records';
 
 const [old, now] = [summariesOf(week1), summariesOf(weeks3And4)];
 const part = shop.parts.find(({ code }) => code === 'M')!.id;
@@ -57,6 +59,21 @@ describe('before and after, in the demo shop', () => {
       return compared(shuffled.slice(0, 5), shuffled.slice(5), { thresholdPct: 10 }).verdict;
     });
     expect(verdicts.filter((verdict) => verdict === 'not-shown').length).toBeGreaterThanOrEqual(90);
+  });
+});
+
+describe('a difference that matters', () => {
+  it('is fixed beforehand on the first of the later days at the latest, by the clock of the shop', () => {
+    const fixedAt = (hours: number) =>
+      isFixedBeforehand({ at: stampAt(hours * 3_600_000), afterFrom: '2026-03-02' });
+    // 07:00 on 2 March at +01:00: sixteen hours later it is 23:00, and after seventeen another day.
+    expect([fixedAt(-48), fixedAt(0), fixedAt(16), fixedAt(17), fixedAt(600)]).toEqual([
+      true,
+      true,
+      true,
+      false,
+      false,
+    ]);
   });
 });
 

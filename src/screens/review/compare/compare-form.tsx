@@ -27,7 +27,8 @@ export function CompareForm({ days, book, isOpen, done }: Props) {
   const [title, setTitle] = useState(suggested.title);
   const [part, setPart] = useState('');
   const [periods, setPeriods] = useState(suggested.periods);
-  const [threshold, setThreshold] = useState('10');
+  const [threshold, setThreshold] = useState('');
+  const [areDaysTyped, setDaysTyped] = useState(false);
   const [by, setBy] = useState('');
   const thresholdPct = parseDecimal(threshold) ?? 0;
   const { beforeFrom, beforeTo, afterFrom, afterTo } = periods;
@@ -66,16 +67,20 @@ export function CompareForm({ days, book, isOpen, done }: Props) {
               <input
                 type="date"
                 value={periods[name]}
-                onInput={(event) => setPeriods({ ...periods, [name]: event.currentTarget.value })}
+                onInput={(event) => {
+                  setPeriods({ ...periods, [name]: event.currentTarget.value });
+                  setDaysTyped(true);
+                }}
               />
             </label>
           ))}
         </div>
-        {!areInOrder && <p role="status">{words.order}</p>}
+        {areDaysTyped && !areInOrder && <p role="status">{words.order}</p>}
         <div class="review-dates">
           <label class="field">
             <span>{words.threshold}</span>
             <input
+              aria-describedby="review-threshold-hint"
               value={threshold}
               inputMode="decimal"
               onInput={(event) => setThreshold(event.currentTarget.value)}
@@ -86,6 +91,9 @@ export function CompareForm({ days, book, isOpen, done }: Props) {
             <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
           </label>
         </div>
+        <p class="small quiet" id="review-threshold-hint">
+          {words.thresholdHint}
+        </p>
         <div class="row">
           <button type="submit" class="button strong" disabled={!isReady}>
             {words.save}

@@ -1,6 +1,7 @@
 import { DifferenceChart } from '../../../charts/difference-chart';
 import { localDay } from '../../../domain/day/local-day';
 import { type BeforeAfter, beforeAfter } from '../../../domain/weeks/before-after';
+import { isFixedBeforehand } from '../../../domain/weeks/fixed-beforehand';
 import type { ReviewBook } from '../../../domain/weeks/review-book';
 import { beforeAfterWords as words } from '../../../i18n/en/before-after';
 import { formatDay } from '../../../i18n/format-day';
@@ -22,7 +23,7 @@ export function ComparisonResult({ terms, book }: { terms: Terms; book: ReviewBo
   const after = useDaysBetween(terms.afterFrom, terms.afterTo);
   if (!before || !after) return null;
   const found = beforeAfter(before, after, terms);
-  const isFixed = words.fixed(
+  const fixed = words[isFixedBeforehand(terms) ? 'fixedBefore' : 'fixedAfter'](
     formatNumber(terms.thresholdPct, Number.isInteger(terms.thresholdPct) ? 0 : 1),
     typeof found === 'string' ? '–' : `${decimalMinutes(found.thresholdMs)} min`,
     formatDay(localDay(terms.at)),
@@ -35,7 +36,7 @@ export function ComparisonResult({ terms, book }: { terms: Terms; book: ReviewBo
           {typeof found === 'string' ? terms.title : words.verdicts[found.verdict](terms.title)}
         </h1>
         {typeof found === 'string' ? <p>{words.cannot[found]}</p> : <InNumbers found={found} />}
-        <p class="quiet">{isFixed}</p>
+        <p class="quiet">{fixed}</p>
       </div>
       {typeof found !== 'string' && <Picture found={found} />}
       {typeof found !== 'string' && <Cautions found={found} terms={terms} book={book} />}
