@@ -137,7 +137,7 @@ describe('the supervisor’s PIN', () => {
   });
 
   const change = () => page.getByRole('button', { name: 'Change part M' });
-  const shut = () => page.getByText('Latched: changing this needs the supervisor’s PIN.');
+  const shut = () => page.getByText('Locked: changing this needs the supervisor’s PIN.');
 
   it('keeps Shop and restoring from whoever does not know it, and timing from nobody', async () => {
     await openScreen(page, 'Shop');
@@ -161,11 +161,11 @@ describe('the supervisor’s PIN', () => {
     await page.reload();
     await openScreen(page, 'Shop');
     await page.getByLabel('PIN', { exact: true }).fill('4712');
-    await page.getByRole('button', { name: 'Unlatch' }).click();
+    await page.getByRole('button', { name: 'Unlock' }).click();
     await page.getByText('That is not the PIN.').waitFor();
     await page.getByLabel('PIN', { exact: true }).fill('4711');
-    await page.getByRole('button', { name: 'Unlatch' }).click();
-    await page.getByText('Unlatched until Pace is opened.').waitFor();
+    await page.getByRole('button', { name: 'Unlock' }).click();
+    await page.getByText('Open for changes until Pace is opened.').waitFor();
     expect(await change().isDisabled()).toBe(false);
     await openScreen(page, 'Pace');
     await openScreen(page, 'Shop');
