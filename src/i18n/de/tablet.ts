@@ -9,6 +9,8 @@ export const tabletWords: typeof english = {
   themes: { paper: 'Innen', sun: 'Sonne', dim: 'Dunkel' },
   hand: 'Hand zum Tippen',
   hands: { right: 'Rechts', left: 'Links' },
+  handNote:
+    'Die große Fläche liegt unter dem Daumen dieser Hand, Stopp und die Namen der Ansichten auf der anderen Seite.',
   answer: 'Bei jedem Tippen',
   sound: 'Ton',
   vibration: 'Vibration',
@@ -27,7 +29,8 @@ export const tabletWords: typeof english = {
   keep: 'Auf Tempo festgelegt',
   keepNow: 'Tablet auf Tempo festlegen',
   keepNoMore: 'Alles wieder freigeben',
-  keepHow: 'Alles andere öffnet sich dann nur mit der PIN der Aufsicht.',
-  keepNoPin: 'Dafür ist eine PIN der Aufsicht nötig. Sie wird unter Werkstatt gesetzt.',
-  kept: 'Dieses Tablet ist auf Tempo festgelegt.',
+  keepHow: 'Gilt sofort: alles andere öffnet sich dann nur mit der PIN der Aufsicht.',
+  keepNoPin: 'Dafür ist eine PIN der Aufsicht nötig.',
+  kept: 'Auf Tempo festgelegt: alles andere braucht die PIN.',
+  keptOpen: 'Offen: alles ist zugänglich, bis Tempo wieder geöffnet wird.',
 };

@@ -8,6 +8,8 @@ export const tabletWords = spoken('tabletWords', {
   themes: { paper: 'Indoors', sun: 'Sunlight', dim: 'Dim' },
   hand: 'Hand that taps',
   hands: { right: 'Right', left: 'Left' },
+  handNote:
+    'The large surface lies under the thumb of this hand, Stop and the names of the screens on the other side.',
   answer: 'With every tap',
   sound: 'Sound',
   vibration: 'Vibration',
@@ -25,7 +27,8 @@ export const tabletWords = spoken('tabletWords', {
   keep: 'Kept on Pace',
   keepNow: 'Keep this tablet on Pace',
   keepNoMore: 'Let it go everywhere again',
-  keepHow: 'The other screens then open with the supervisor’s PIN only.',
-  keepNoPin: 'For this a supervisor’s PIN is needed. It is set in Shop.',
-  kept: 'This tablet is kept on Pace.',
+  keepHow: 'It holds at once: the other screens then open with the supervisor’s PIN only.',
+  keepNoPin: 'For this a supervisor’s PIN is needed.',
+  kept: 'Kept on Pace: the other screens need the PIN.',
+  keptOpen: 'Open: every screen can be used until Pace is opened again.',
 });

@@ -9,6 +9,8 @@ export const tabletWords: typeof english = {
   themes: { paper: 'Interior', sun: 'Sol', dim: 'Poca luz' },
   hand: 'Mano que toca',
   hands: { right: 'Derecha', left: 'Izquierda' },
+  handNote:
+    'La superficie grande queda bajo el pulgar de esta mano; Parar y los nombres de las pantallas, al otro lado.',
   answer: 'Con cada toque',
   sound: 'Sonido',
   vibration: 'Vibración',
@@ -27,7 +29,8 @@ export const tabletWords: typeof english = {
   keep: 'Fijada en Ritmo',
   keepNow: 'Fijar esta tableta en Ritmo',
   keepNoMore: 'Volver a permitirlo todo',
-  keepHow: 'Lo demás se abre entonces solo con el PIN de supervisión.',
-  keepNoPin: 'Para esto hace falta un PIN de supervisión. Se pone en Taller.',
-  kept: 'Esta tableta está fijada en Ritmo.',
+  keepHow: 'Vale enseguida: el resto solo se abre entonces con el PIN de supervisión.',
+  keepNoPin: 'Para esto hace falta un PIN de supervisión.',
+  kept: 'Fija en Ritmo: el resto pide el PIN.',
+  keptOpen: 'Abierta: todo se puede usar hasta que se vuelva a abrir Ritmo.',
 };

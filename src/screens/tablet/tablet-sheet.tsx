@@ -5,9 +5,9 @@ import { languages } from '../../i18n/languages';
 import { locale } from '../../i18n/spoken';
 import { useApp } from '../app';
 import { useKeyLearning } from '../keys/use-learned-keys';
-import { PinAsk } from '../latch/pin-ask';
-import { useLatch } from '../latch/use-latch';
+import { MoreBelow } from '../more-below';
 import { Group } from './group';
+import { Keeping } from './keeping';
 import { TabletHelp } from './tablet-help';
 import type { TabletPreferences } from './tablet-preferences';
 
@@ -21,50 +21,55 @@ export function TabletSheet({ close }: { close(): void }) {
   };
   const known = keyOf('surface');
   return (
-    <section class="panel stack tablet-sheet" aria-label={words.title}>
-      <div class="row spread">
+    <section class="panel tablet-sheet" aria-label={words.title}>
+      <div class="tablet-head">
         <h2>{words.title}</h2>
         <button type="button" class="button" onClick={close}>
           {words.close}
         </button>
       </div>
-      <Group title={words.light}>
-        {(['paper', 'sun', 'dim'] as const).map((each) => (
-          <Choice key={each} isTaken={theme === each} take={() => set({ theme: each })}>
-            {words.themes[each]}
-          </Choice>
-        ))}
-      </Group>
-      <Group title={words.hand}>
-        {(['left', 'right'] as const).map((each) => (
-          <Choice key={each} isTaken={hand === each} take={() => set({ hand: each })}>
-            {words.hands[each]}
-          </Choice>
-        ))}
-      </Group>
-      <Group title={words.answer} note={words.answerNote}>
-        <Choice isTaken={sound} take={() => set({ sound: !sound })}>
-          {words.sound}
-        </Choice>
-        <Choice isTaken={vibration} take={() => set({ vibration: !vibration })}>
-          {words.vibration}
-        </Choice>
-      </Group>
-      <Group title={words.keys} note={words.scanner}>
-        <Choice isTaken={anyKey} take={() => set({ anyKey: true })}>
-          {words.anyKey}
-        </Choice>
-        <Choice isTaken={!anyKey} take={() => set({ anyKey: false })}>
-          {words.taughtKey}
-        </Choice>
-        <button type="button" class="button" onClick={() => learn('surface')}>
-          {learning ? words.pressNow : words.teach}
-          {!learning && known && <span class="tablet-known">{words.known(known)}</span>}
-        </button>
-      </Group>
-      <Tongues />
-      <Keeping set={set} />
-      <TabletHelp close={close} />
+      <div class="tablet-scroll">
+        <div class="tablet-groups">
+          <Group title={words.light}>
+            {(['paper', 'sun', 'dim'] as const).map((each) => (
+              <Choice key={each} isTaken={theme === each} take={() => set({ theme: each })}>
+                {words.themes[each]}
+              </Choice>
+            ))}
+          </Group>
+          <Group title={words.hand} note={words.handNote}>
+            {(['left', 'right'] as const).map((each) => (
+              <Choice key={each} isTaken={hand === each} take={() => set({ hand: each })}>
+                {words.hands[each]}
+              </Choice>
+            ))}
+          </Group>
+          <Group title={words.answer} note={words.answerNote}>
+            <Choice isTaken={sound} take={() => set({ sound: !sound })}>
+              {words.sound}
+            </Choice>
+            <Choice isTaken={vibration} take={() => set({ vibration: !vibration })}>
+              {words.vibration}
+            </Choice>
+          </Group>
+          <Group title={words.keys} note={words.scanner}>
+            <Choice isTaken={anyKey} take={() => set({ anyKey: true })}>
+              {words.anyKey}
+            </Choice>
+            <Choice isTaken={!anyKey} take={() => set({ anyKey: false })}>
+              {words.taughtKey}
+            </Choice>
+            <button type="button" class="button" onClick={() => learn('surface')}>
+              {learning ? words.pressNow : words.teach}
+              {!learning && known && <span class="tablet-known">{words.known(known)}</span>}
+            </button>
+          </Group>
+          <Tongues />
+          <Keeping />
+          <TabletHelp close={close} />
+        </div>
+        <MoreBelow />
+      </div>
     </section>
   );
 }
@@ -81,32 +86,6 @@ function Tongues() {
           {name}
         </Choice>
       ))}
-    </Group>
-  );
-}
-
-/** Kept on Pace, or not: only with a PIN, and only whoever knows it. */
-function Keeping({ set }: { set(change: Partial<TabletPreferences>): void }) {
-  const { bench, tablet } = useApp();
-  const isShut = useLatch();
-  const { isKept } = tablet.value;
-  if (!bench.shop.value.isLatched) {
-    return (
-      <Group title={words.keep}>
-        <p class="small quiet">{words.keepNoPin}</p>
-      </Group>
-    );
-  }
-  return (
-    <Group title={words.keep} note={words.keepHow}>
-      {isKept && <p>{words.kept}</p>}
-      {isShut ? (
-        <PinAsk />
-      ) : (
-        <button type="button" class="button" onClick={() => set({ isKept: !isKept })}>
-          {isKept ? words.keepNoMore : words.keepNow}
-        </button>
-      )}
     </Group>
   );
 }
