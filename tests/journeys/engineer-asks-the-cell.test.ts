@@ -58,6 +58,21 @@ describe('an engineer asks what the cell should do next', () => {
     await answer().filter({ hasText: 'Next:' }).waitFor();
   });
 
+  it('taps on the same spot again and again, and nothing has moved away under the finger', async () => {
+    await tapButton(page, 'What if');
+    await tapButton(page, 'M');
+    const more = page.getByRole('button', { name: 'Machine speed: more', exact: true });
+    await more.scrollIntoViewIfNeeded();
+    const before = (await more.boundingBox())!;
+    await tap(page, more);
+    await page.getByRole('button', { name: 'Take back: Machine speed: 105 %' }).waitFor();
+    expect(await more.boundingBox()).toEqual(before);
+    await tap(page, more);
+    await page.getByRole('button', { name: 'Take back: Machine speed: 110 %' }).waitFor();
+    await tapButton(page, 'As it is now');
+    expect(await more.boundingBox()).toEqual(before);
+  });
+
   it('tries a faster machine on M and reads why it does nothing, and on V that it does', async () => {
     await tapButton(page, 'What if');
     await tapButton(page, 'M');
@@ -65,6 +80,7 @@ describe('an engineer asks what the cell should do next', () => {
     await answer().filter({ hasText: 'No effect on the pace, because the hands govern' }).waitFor();
     await tap(page, page.getByRole('button', { name: 'V', exact: true }));
     await press('Machine speed: more', 5);
+    await answer().filter({ hasText: 'parts a day more' }).waitFor();
     expect(await answer().innerText()).toMatch(/^0\.\d+ min less a part: \d+\.\d parts a day more\.$/);
   });
 

@@ -36,6 +36,12 @@ export const cellWhatIf: typeof english = {
   more: (what) => `${what}: mehr`,
   faster: (minutes, parts) => `${minutes} weniger je Teil: ${parts} Teile mehr am Tag.`,
   slower: (minutes, parts) => `${minutes} mehr je Teil: ${parts} Teile weniger am Tag.`,
+  noneShown: {
+    faster: (minutes, difference) =>
+      `${minutes} weniger je Teil, aber mehr gute Teile am Tag sind nicht belegt: ${difference}.`,
+    slower: (minutes, difference) =>
+      `${minutes} mehr je Teil, aber weniger gute Teile am Tag sind nicht belegt: ${difference}.`,
+  },
   noEffect: {
     hands:
       'Keine Wirkung auf das Tempo, weil die Handarbeit bestimmt: die Maschine wartet schon jetzt auf sie.',
@@ -83,6 +89,8 @@ export const cellWhatIf: typeof english = {
     machine: 'Maschine läuft, Anteil am Tag',
   },
   interval: (difference, half) => `${difference} ± ${half}`,
+  notShown: 'nicht belegt',
+  isNotShown: (difference) => `${difference}, nicht belegt`,
   simulated: (days, seed) =>
     `${days} Tage simuliert aus den eigenen Zyklen und Stillständen der Werkstatt, Startzahl ${seed}, derselbe Zufall für beide.`,
   anotherSeed: 'Anderer Zufall',

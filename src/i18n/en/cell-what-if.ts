@@ -39,6 +39,12 @@ export const cellWhatIf = spoken('cellWhatIf', {
   more: (what: string) => `${what}: more`,
   faster: (minutes: string, parts: string) => `${minutes} less a part: ${parts} parts a day more.`,
   slower: (minutes: string, parts: string) => `${minutes} more a part: ${parts} parts a day fewer.`,
+  noneShown: {
+    faster: (minutes: string, difference: string) =>
+      `${minutes} less a part, but no more good parts a day are shown: ${difference}.`,
+    slower: (minutes: string, difference: string) =>
+      `${minutes} more a part, but no fewer good parts a day are shown: ${difference}.`,
+  },
   noEffect: {
     hands: 'No effect on the pace, because the hands govern: the machine waits for them already.',
     machine: 'No effect on the pace, because the machine governs: the hands wait for it already.',
@@ -83,6 +89,8 @@ export const cellWhatIf = spoken('cellWhatIf', {
     machine: 'Machine runs, of the day',
   },
   interval: (difference: string, half: string) => `${difference} ± ${half}`,
+  notShown: 'not shown',
+  isNotShown: (difference: string) => `${difference}, not shown`,
   simulated: (days: string, seed: string) =>
     `${days} days simulated from the shop’s own cycles and stoppages, seed ${seed}, the same luck for both.`,
   anotherSeed: 'Other luck',

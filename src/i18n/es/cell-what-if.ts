@@ -36,6 +36,12 @@ export const cellWhatIf: typeof english = {
   more: (what) => `${what}: más`,
   faster: (minutes, parts) => `${minutes} menos por pieza: ${parts} piezas más al día.`,
   slower: (minutes, parts) => `${minutes} más por pieza: ${parts} piezas menos al día.`,
+  noneShown: {
+    faster: (minutes, difference) =>
+      `${minutes} menos por pieza, pero no queda demostrado que haya más piezas buenas al día: ${difference}.`,
+    slower: (minutes, difference) =>
+      `${minutes} más por pieza, pero no queda demostrado que haya menos piezas buenas al día: ${difference}.`,
+  },
   noEffect: {
     hands: 'Sin efecto en el ritmo, porque manda el trabajo manual: la máquina ya lo espera.',
     machine: 'Sin efecto en el ritmo, porque manda la máquina: la persona ya la espera.',
@@ -80,6 +86,8 @@ export const cellWhatIf: typeof english = {
     machine: 'Máquina en marcha, parte del día',
   },
   interval: (difference, half) => `${difference} ± ${half}`,
+  notShown: 'no demostrado',
+  isNotShown: (difference) => `${difference}, no demostrado`,
   simulated: (days, seed) =>
     `${days} días simulados con los ciclos y las paradas del propio taller, semilla ${seed}, el mismo azar para ambos.`,
   anotherSeed: 'Otro azar',

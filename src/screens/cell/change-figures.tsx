@@ -1,5 +1,5 @@
 import type { CellCycle } from '../../domain/cell/cell-cycle';
-import type { moreGoodParts } from '../../domain/cell/compare-cells';
+import { isShown, type MoreGood } from '../../domain/cell/compare-cells';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { PlainTable } from './plain-table';
@@ -12,7 +12,14 @@ interface Props {
   readonly cycles: { readonly before: CellCycle; readonly after: CellCycle };
   readonly runs: Runs;
   readonly dayMs: number;
-  readonly more: ReturnType<typeof moreGoodParts>;
+  readonly more: MoreGood;
+}
+
+/** The difference of good parts a day with its interval, and in words that it is not shown where that holds 0. */
+export function differenceText(by: number, { perDay }: MoreGood): string {
+  const half = formatNumber((perDay.upper - perDay.lower) / 2, 1);
+  const text = says.interval(`${by > 0 ? '+' : ''}${formatNumber(by, 1)}`, half);
+  return isShown(perDay) ? text : says.isNotShown(text);
 }
 
 /** Now, then and the difference, of everything that a shop decides by. */
@@ -40,8 +47,9 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
   const unit = (row: string, text: string) => (row === 'machine' ? says.percent(text) : text);
   const difference = (row: string, by: number, digits: number) => {
     const text = `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
+    if (row === 'promise' && !isShown(more.lowDay)) return says.notShown;
     if (row !== 'perDay') return unit(row, text);
-    return says.interval(text, formatNumber((more.upper - more.lower) / 2, 1));
+    return differenceText(by, more);
   };
   const shown = rows.filter(([row]) => row !== 'machine' || cycles.before.hasMachine);
   return (

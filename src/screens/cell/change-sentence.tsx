@@ -1,10 +1,12 @@
 import type { CellCycle } from '../../domain/cell/cell-cycle';
 import type { CellPlan } from '../../domain/cell/cell-plan';
 import type { ChangeEffect } from '../../domain/cell/change-effect';
+import { isShown, type MoreGood } from '../../domain/cell/compare-cells';
 import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
+import { differenceText } from './change-figures';
 import { shownDifference } from './shown-difference';
 import type { ActiveChange, TriedChange } from './tried-change';
 import type { Runs } from './use-tried-runs';
@@ -15,48 +17,49 @@ interface Props {
   readonly effect: ChangeEffect;
   readonly plans: { readonly before: CellPlan; readonly after: CellPlan };
   readonly runs: Runs;
+  readonly more: MoreGood;
   readonly take: (tried: TriedChange) => void;
 }
 
 /** A change of lead time below this share is chance. */
 const SEEN = 0.03;
 
-/** What the changes do, in words: and where they do nothing, why. Under it each of them, with a way to take it back. */
-export function ChangeSentence({ active, cycles, effect, plans, runs, take }: Props) {
+/**
+ * What the changes do, in words: and where they do nothing, why. Under it each of them, with a way to take it back.
+ * Its room is there before anything is said, so that nothing moves away under the finger.
+ */
+export function ChangeSentence({ active, cycles, effect, plans, runs, more, take }: Props) {
   const { kind, governs, tookOver } = effect;
   const [now, then] = [runs.before.summary.meanLeadMs, runs.after.summary.meanLeadMs];
   const isLead = Math.abs(then / now - 1) > SEEN;
   const isChanged = active.length > 0;
   return (
     <div class="stack cell-answer cell-held" aria-live="polite">
-      <h1>{isChanged ? answerOf({ active, cycles, effect, plans, runs }) : says.begin}</h1>
-      {isChanged && (tookOver || isLead) && (
-        <p>
-          {tookOver && says.tookOver[kind === 'slower' ? 'slower' : 'faster'][governs]}{' '}
-          {isLead &&
-            says.leadTime(words.minutes(decimalMinutes(now, 1)), words.minutes(decimalMinutes(then, 1)))}
-        </p>
-      )}
-      {isChanged && (
-        <div class="row cell-changes">
-          {active.map(({ text, without }) => (
-            <button
-              key={text}
-              type="button"
-              class="choice"
-              aria-label={says.takeBack(text)}
-              onClick={() => take(without)}
-            >
-              {text} <span aria-hidden="true">×</span>
-            </button>
-          ))}
-        </div>
-      )}
+      <h1>{isChanged ? answerOf({ active, cycles, effect, plans, runs, more }) : says.begin}</h1>
+      <p class="cell-then">
+        {isChanged && tookOver && says.tookOver[kind === 'slower' ? 'slower' : 'faster'][governs]}{' '}
+        {isChanged &&
+          isLead &&
+          says.leadTime(words.minutes(decimalMinutes(now, 1)), words.minutes(decimalMinutes(then, 1)))}
+      </p>
+      <div class="cell-changes">
+        {active.map(({ text, without }) => (
+          <button
+            key={text}
+            type="button"
+            class="choice"
+            aria-label={says.takeBack(text)}
+            onClick={() => take(without)}
+          >
+            {text} <span aria-hidden="true">×</span>
+          </button>
+        ))}
+      </div>
     </div>
   );
 }
 
-function answerOf({ active, cycles, effect, plans, runs }: Omit<Props, 'take'>): string {
+function answerOf({ active, cycles, effect, plans, runs, more }: Omit<Props, 'take'>): string {
   const { kind, governs } = effect;
   const isLotsOnly = active.every(({ isLots }) => isLots);
   if (kind === 'none') {
@@ -64,7 +67,12 @@ function answerOf({ active, cycles, effect, plans, runs }: Omit<Props, 'take'>):
     return cycles.before.hasMachine ? says.noEffect[governs] : says.alone;
   }
   const minutes = Math.abs(shownDifference(cycles.before.partMs / 60_000, cycles.after.partMs / 60_000, 3));
-  const parts = Math.abs(shownDifference(runs.before.summary.meanGood, runs.after.summary.meanGood, 1));
+  const by = shownDifference(runs.before.summary.meanGood, runs.after.summary.meanGood, 1);
+  // What chance alone may have made is said to be that, and never as what the change does.
+  if (!isShown(more.perDay)) {
+    return says.noneShown[kind](words.minutes(formatNumber(minutes, 3)), differenceText(by, more));
+  }
+  const parts = Math.abs(by);
   const exchange = isLotsOnly ? exchangeOf(plans) : null;
   return exchange
     ? says.exchange[kind](formatNumber(parts, 1), exchange)

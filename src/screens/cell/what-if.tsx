@@ -54,6 +54,7 @@ export function WhatIf({ cell, parts, part, choose, tried: all, setTried }: Prop
   const drawn = long ?? settled;
   const drawnPlan = settled.plan;
   const isChanged = active.length > 0;
+  const more = useMemo(() => moreGoodParts(runs.before.run, runs.after.run), [runs.before, runs.after]);
   const longDays = daysWithin(LONG, before.dayMs, Math.min(cycle.partMs, cycles.after.partMs));
 
   const take = (to: Partial<TriedChange>) => {
@@ -92,6 +93,7 @@ export function WhatIf({ cell, parts, part, choose, tried: all, setTried }: Prop
         effect={changeEffect(cycles.before, cycles.after)}
         plans={plans}
         runs={runs}
+        more={more}
         take={take}
       />
       <div class="cell-try">
@@ -106,13 +108,7 @@ export function WhatIf({ cell, parts, part, choose, tried: all, setTried }: Prop
           reset={() => take({ change: nothingTried.change, lots: {} })}
         />
         <section class="stack">
-          <ChangeFigures
-            isChanged={isChanged}
-            cycles={cycles}
-            runs={runs}
-            dayMs={before.dayMs}
-            more={moreGoodParts(runs.before.run, runs.after.run)}
-          />
+          <ChangeFigures isChanged={isChanged} cycles={cycles} runs={runs} dayMs={before.dayMs} more={more} />
           {days}
           <LongRun
             plans={plans}

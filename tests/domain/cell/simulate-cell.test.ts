@@ -145,7 +145,7 @@ describe('present beside proposed', () => {
   const work = changedWork(before.work, { ...noChange, loadingPct: 90 });
 
   it('meets the same luck, so that the difference is far narrower than between strangers', () => {
-    const paired = moreGoodParts(run(before, 100), run({ ...before, work }, 100));
+    const paired = moreGoodParts(run(before, 100), run({ ...before, work }, 100)).perDay;
     const strangers = welchComparison(
       run({ ...before, work }, 100, 2).goodByDay,
       run(before, 100, 3).goodByDay,
@@ -155,7 +155,7 @@ describe('present beside proposed', () => {
   });
 
   it('is no different when nothing was changed', () => {
-    const { difference, lower, upper } = moreGoodParts(run(before, 50), run(before, 50));
+    const { difference, lower, upper } = moreGoodParts(run(before, 50), run(before, 50)).perDay;
     expect([difference, lower, upper]).toEqual([0, 0, 0]);
   });
 });
