@@ -16,7 +16,7 @@ import { screenWakeLock } from './device/screen-wake-lock';
 import { takeWriterLock } from './device/writer-lock';
 import { type App, AppContext } from './screens/app';
 import { PaceScreen } from './screens/pace/pace-screen';
-import { parseRoute, routeHash } from './screens/route';
+import { opensOnWatch, parseRoute, routeHash } from './screens/route';
 import { AppShell, type ScreenLoaders } from './screens/shell/app-shell';
 import { tabletPreferences } from './screens/tablet/tablet-preferences';
 import { speakFromNowOn, wordsSpoken } from './speaking';
@@ -157,6 +157,9 @@ async function start(lock: WriterLock): Promise<void> {
   let bench = await openBench();
   await words;
   if (own !== openings) return bench.close();
+  if (own === 1 && opensOnWatch(route.value, bench.turn.value, bench.study.value)) {
+    location.replace(routeHash({ screen: 'study', id: '', isDemo }));
+  }
   let stopTending = tendLater(bench, lock.isHeld);
 
   // A tab that only reads must not keep what the writing one knows better.

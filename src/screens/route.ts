@@ -25,6 +25,15 @@ export function routeHash({ screen, id, isDemo }: Route): string {
   return `#/${isDemo ? 'demo/' : ''}${screen}${id ? `/${encodeURIComponent(id)}` : ''}`;
 }
 
+/** Where nothing but a study is timed, its watch is what the app is opened for. */
+export function opensOnWatch(
+  { screen }: Route,
+  turn: object | null,
+  study: { readonly status: string } | null,
+): boolean {
+  return screen === 'pace' && turn === null && study?.status === 'open';
+}
+
 /** A hash typed by hand may hold a stray per cent sign. */
 function decode(text: string): string {
   try {

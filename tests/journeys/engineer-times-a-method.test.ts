@@ -155,4 +155,24 @@ describe('an engineer with an empty shop', () => {
     await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
     await site.start();
   });
+
+  it('opens the app on the watch while a study is timed and no turn runs', async () => {
+    await page.goto(`${site.url}#/study`);
+    await tapButton(page, 'New study');
+    await tapButton(page, /^M/);
+    await page.getByLabel('Operator code').fill('K7');
+    await page.getByLabel('Observer').fill('E1');
+    const toTheWatch = page.getByRole('button', { name: 'To the watch' });
+    await toTheWatch.scrollIntoViewIfNeeded();
+    await tapButton(page, 'set a standard time');
+    await page.getByLabel('The person knows that this is recorded, and why').check();
+    await tap(page, toTheWatch);
+    await tap(page, page.getByRole('button', { name: /^Start/ }));
+    await page.locator('.study-surface', { hasText: 'Unload' }).waitFor();
+    await saved(page);
+    await page.goto('about:blank');
+    await page.goto(site.url);
+    await page.locator('.study-surface', { hasText: 'Unload' }).waitFor();
+    expect(new URL(page.url()).hash).toBe('#/study');
+  });
 });
