@@ -24,6 +24,11 @@ export type Doubt = {
       readonly suggestion: { readonly eachMs: number; readonly together: number };
     }
   | {
+      /** Several times as long as its neighbours: was a stop forgotten in it? */
+      readonly kind: 'long-part';
+      readonly suggestion: { readonly usualMs: number };
+    }
+  | {
       /** Time between the last part and a change of part: what was it? Nothing is suggested. */
       readonly kind: 'before-change';
       readonly suggestion: { readonly from: PartInHand; readonly to: PartInHand };

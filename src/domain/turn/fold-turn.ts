@@ -4,14 +4,13 @@ import { type PlacedRecord, placeOnTimeline } from '../records/place-on-timeline
 import { recordKey } from '../records/record-key';
 import type { PartInHand } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
-import type { Doubt } from './doubt';
 import { enteredTurn } from './entered-turn';
 import { findGaps } from './find-gaps';
 import { isPersonSaid } from './is-person-said';
 import { judgeCycles } from './judge-cycles';
 import { withLearning } from './learning-parts';
+import { longDoubts } from './long-doubts';
 import { netTimes } from './net-times';
-import type { PartTapped } from './part-tapped';
 import { peopleLine } from './people-line';
 import { plannedShift } from './planned-shift';
 import { reclassifyLedger } from './reclassify-ledger';
@@ -19,7 +18,7 @@ import { withRework } from './rework-times';
 import { secondTaps } from './second-taps';
 import { shiftEndDoubts } from './shift-end-doubt';
 import { spannedBreaks } from './spanned-breaks';
-import type { Cycle, Turn } from './turn';
+import type { Turn } from './turn';
 import { TurnBuilder } from './turn-builder';
 import { turnRemarks } from './turn-remarks';
 import { wrongParts } from './wrong-part';
@@ -100,7 +99,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     doubts: [
       ...tapped,
       ...breaks,
-      ...missedTaps(cycles, parts, netTimesMs),
+      ...longDoubts(cycles, parts, netTimesMs),
       ...wrong,
       ...shiftEndDoubts({ planned, people }, cycles, remarks),
     ].sort((a, b) => a.toMs - b.toMs),
@@ -124,19 +123,4 @@ function partsNamed(valid: readonly PlacedRecord[]): PartInHand[] {
   for (const { fact } of valid.map(({ record }) => record))
     if ('partCode' in fact && 'targetMs' in fact) named.set(fact.part, fact);
   return [...named.values()];
-}
-
-/** One question for a tap, of however many parts it tells. */
-function missedTaps(
-  cycles: readonly Cycle[],
-  parts: readonly PartTapped[],
-  netTimesMs: readonly number[],
-): Doubt[] {
-  const inDoubt = new Map(cycles.map((cycle) => [cycle.key, cycle]));
-  return parts.flatMap(({ key, fromMs, toMs }, place) => {
-    const cycle = inDoubt.get(key);
-    if (cycle?.doubt !== 'two-parts') return [];
-    const eachMs = Math.round(netTimesMs[place]! / 2 / cycle.together);
-    return { kind: 'two-parts', key, fromMs, toMs, suggestion: { eachMs, together: cycle.together } };
-  });
 }

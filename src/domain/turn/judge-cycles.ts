@@ -1,4 +1,5 @@
 import { median } from '../../statistics/median';
+import { SHORTEST_GAP_MS } from './find-gaps';
 import type { PartTapped } from './part-tapped';
 import type { Cycle } from './turn';
 import type { TurnRemarks } from './turn-remarks';
@@ -6,6 +7,10 @@ import type { TurnRemarks } from './turn-remarks';
 /** Of the recent median: so long that two parts may lie behind one tap, and not so long that it is a stoppage. */
 const TWO_PARTS_FROM = 1.7;
 const TWO_PARTS_TO = 2.6;
+/** Of the recent median, and at least a gap beyond it: so long that a stop may have been forgotten. */
+const LONG_FROM = 3;
+/** So many in a row are asked about; whatever comes after them is no forgotten stop but another kind of work. */
+const LONG_IN_A_ROW = 2;
 /** Fewer parts than this say nothing about what is usual. */
 const RECENT = 5;
 /** No part is made in less: what a gap or a stoppage leaves of one is a remainder and no time of a part. */
@@ -13,7 +18,7 @@ export const REMAINDER_MS = 1_500;
 
 /**
  * Cycles from the parts tapped and their net times. Which of them count in means is asked, never decided: what
- * looks like two parts, and what holds an open gap or a planned break, stays out until a person says. A part of which
+ * looks like two parts, or as if a stop was forgotten in it, and what holds an open gap or a planned break, stays out until a person says. A part of which
  * stops and gaps left no time is a part done, and in no mean: it was made, and nobody knows in what time.
  *
  * @param spansBreak keys of the parts that a planned break lies in, of which nobody said whether it was taken
@@ -21,10 +26,11 @@ export const REMAINDER_MS = 1_500;
 export function judgeCycles(
   parts: readonly PartTapped[],
   netTimesMs: readonly number[],
-  remarks: Pick<TurnRemarks, 'cycles' | 'recoded' | 'setAside' | 'outcomes' | 'taps'>,
+  remarks: Pick<TurnRemarks, 'cycles' | 'recoded' | 'setAside' | 'outcomes' | 'taps' | 'workedBreaks'>,
   spansBreak: ReadonlySet<string>,
 ): Cycle[] {
   const recent = new Map<string, number[]>();
+  const longInARow = new Map<string, number>();
   return parts.flatMap((tapped, place) => {
     const { key, isEntered, touchMs } = tapped;
     const as = remarks.recoded.get(key) ?? tapped;
@@ -34,13 +40,18 @@ export function judgeCycles(
     const kind = `${as.part} ${together}`;
     const usual = recent.get(kind) ?? [];
     const canBeLong = said === undefined && touchMs === null && tapped.isUnbroken;
+    const isLong = isFarLonger(netMs, usual);
+    const inARow = longInARow.get(kind) ?? 0;
     const doubt = tapped.hasOpenGap
       ? 'gap'
       : spansBreak.has(key)
         ? 'planned-break'
         : canBeLong && isAboutTwice(netMs, usual)
           ? 'two-parts'
-          : null;
+          : canBeLong && isLong && inARow < LONG_IN_A_ROW && !isSaidWork(key, remarks.workedBreaks)
+            ? 'long-part'
+            : null;
+    longInARow.set(kind, isLong ? inARow + 1 : 0);
     const setAside = remarks.setAside.get(key) ?? '';
     const isMeant = touchMs !== null || remarks.taps.get(key) === true;
     const hasTime = netMs >= (isMeant ? 1 : REMAINDER_MS);
@@ -83,6 +94,17 @@ function isAboutTwice(netMs: number, usual: readonly number[]): boolean {
   if (usual.length < RECENT) return false;
   const usualMs = median(usual);
   return usualMs > 0 && netMs >= TWO_PARTS_FROM * usualMs && netMs <= TWO_PARTS_TO * usualMs;
+}
+
+function isFarLonger(netMs: number, usual: readonly number[]): boolean {
+  if (usual.length < RECENT) return false;
+  const usualMs = median(usual);
+  return usualMs > 0 && netMs > LONG_FROM * usualMs && netMs - usualMs >= SHORTEST_GAP_MS;
+}
+
+/** Somebody was asked about a planned break in it, and said that work went on. */
+function isSaidWork(key: string, workedBreaks: ReadonlySet<string>): boolean {
+  return [...workedBreaks].some((name) => name.startsWith(`${key} `));
 }
 
 /** Several parts for one tap, with the same time each. The last one keeps the name of the tap. */

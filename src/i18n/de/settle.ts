@@ -16,6 +16,9 @@ export const settle: typeof english = {
     'two-parts': (together) => (together === 1 ? 'Zwei Teile' : `${2 * together} Teile`),
     'one-part': (together) => (together === 1 ? 'Ein Teil' : `${together} Teile`),
   },
+  farLonger: (ms, usualMs) =>
+    `${roundedClockFace(ms)}, sonst etwa ${roundedClockFace(usualMs)}. War ein Stillstand darin?`,
+  farLongerIs: { interrupted: 'Ja, Stillstand', 'one-part': 'Nein, alles Arbeit' },
   beforeChange: (ms, to) => `${roundedClockFace(ms)} vor dem Wechsel auf ${to}. Was war das?`,
   beforeIs: {
     'set-up': () => 'Rüsten',

@@ -16,6 +16,9 @@ export const settle = spoken('settle', {
     'two-parts': (together: number) => (together === 1 ? 'Two parts' : `${2 * together} parts`),
     'one-part': (together: number) => (together === 1 ? 'One part' : `${together} parts`),
   },
+  farLonger: (ms: number, usualMs: number) =>
+    `${roundedClockFace(ms)}, usually ${roundedClockFace(usualMs)}. Was a stop in it?`,
+  farLongerIs: { interrupted: 'Yes, a stop', 'one-part': 'No, all work' },
   beforeChange: (ms: number, to: string) =>
     `${roundedClockFace(ms)} before the change to ${to}. What was it?`,
   beforeIs: {

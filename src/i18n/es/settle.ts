@@ -16,6 +16,9 @@ export const settle: typeof english = {
     'two-parts': (together) => (together === 1 ? 'Dos piezas' : `${2 * together} piezas`),
     'one-part': (together) => (together === 1 ? 'Una pieza' : `${together} piezas`),
   },
+  farLonger: (ms, usualMs) =>
+    `${roundedClockFace(ms)}, lo habitual ${roundedClockFace(usualMs)}. ¿Hubo una parada?`,
+  farLongerIs: { interrupted: 'Sí, una parada', 'one-part': 'No, todo trabajo' },
   beforeChange: (ms, to) => `${roundedClockFace(ms)} antes del cambio a ${to}. ¿Qué fue?`,
   beforeIs: {
     'set-up': () => 'Preparación',

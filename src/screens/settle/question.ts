@@ -61,6 +61,14 @@ export function question(bench: Bench, turn: Turn, doubt: Doubt): { text: string
           say: (who) => judgeCycle(bench, id, key, as, code(who)),
         })),
       };
+    case 'long-part':
+      return {
+        text: words.farLonger(lengthMs, doubt.suggestion.usualMs),
+        choices: (['interrupted', 'one-part'] as const).map((as) => ({
+          word: words.farLongerIs[as],
+          say: (who) => judgeCycle(bench, id, key, as, code(who)),
+        })),
+      };
     case 'before-change': {
       const { from, to } = doubt.suggestion;
       return {

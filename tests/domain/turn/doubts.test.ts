@@ -36,6 +36,47 @@ const woken = (awakeS: number, sleptS: number) =>
 const steady = (count: number): Line[] =>
   Array.from({ length: count }, (_, place): Line => [80 * (place + 1), done()]);
 
+describe('a part far longer than the usual', () => {
+  const five: Line[] = Array.from({ length: 5 }, (_, place): Line => [10 * (place + 1), done()]);
+  const timesOf = (lines: readonly Line[]) =>
+    fold(lines).cycles.map(({ netMs, isCounted }) => [netMs, isCounted]);
+
+  it('is asked about as a stop that was forgotten, from three times the median on, and is in no mean until then', () => {
+    const turn = fold([...five, [106, done()], [114, done()]]);
+    expect(turn.doubts).toMatchObject([
+      { kind: 'long-part', key: 't:16', fromMs: 50_000, toMs: 106_000, suggestion: { usualMs: 10_000 } },
+    ]);
+    expect(averageOfPart(turn, partM.part)).toMatchObject({ n: 6, done: 7 });
+    expect(pace(turn, turn.lastStamp).aheadMs).toBe(6 * 90_000 - 58_000);
+    expect(kindsOf([...five, [80, done()]])).toEqual([]);
+    expect(kindsOf([...five, [80.1, done()]])).toEqual([['long-part', 't:16']]);
+  });
+
+  it('is a part in no mean when somebody says that a stop was in it, and like any other when it was work', () => {
+    const long: Line[] = [...five, [106, done()]];
+    expect(timesOf([...long, [110, cycleIs(16, 'interrupted')]]).at(-1)).toEqual([56_000, false]);
+    expect(timesOf([...long, [110, cycleIs(16, 'one-part')]]).at(-1)).toEqual([56_000, true]);
+    expect(kindsOf([...long, [110, cycleIs(16, 'interrupted')]])).toEqual([]);
+  });
+
+  it('is asked about twice in a row, and then taken for other work that takes as long', () => {
+    const lines: Line[] = [...five, [100, done()], [150, done()], [200, done()], [250, done()]];
+    expect(timesOf(lines).slice(5)).toEqual([
+      [50_000, false],
+      [50_000, false],
+      [50_000, true],
+      [50_000, true],
+    ]);
+  });
+
+  it('is not asked about for less than a gap of ten seconds, nor where a stop was tapped in it', () => {
+    const quick: Line[] = Array.from({ length: 5 }, (_, place): Line => [4 * (place + 1), done()]);
+    expect(kindsOf([...quick, [33.9, done()]])).toEqual([]);
+    expect(kindsOf([...quick, [34.1, done()]])).toEqual([['long-part', 't:16']]);
+    expect(kindsOf([...five, [60, stopped], [90, resumed], [160, done()]])).toEqual([]);
+  });
+});
+
 describe('a gap', () => {
   const asleep = (sleptS: number, ...more: Line[]): Line[] => [
     [0, slept(sleptS * 1_000), woken(30, sleptS)],

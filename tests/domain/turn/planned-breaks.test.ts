@@ -56,7 +56,7 @@ describe('a planned break that nobody tapped', () => {
 
   it('was work when somebody says so, and the last answer holds', () => {
     const worked = fold([...overBreak, [1_221, answered(18, 'break')], [1_222, answered(18, 'work')]]);
-    // 680 s where 90 s are usual: too long for two parts, and nothing else is asked.
+    // 680 s where 90 s are usual: too long for two parts, and it is said already that it was work.
     expect(worked.doubts).toEqual([]);
     expect(worked.cycles.at(-1)).toMatchObject({ netMs: 680_000, isCounted: true });
     const again = fold([...overBreak, [1_221, answered(18, 'work')], [1_222, answered(18, 'break')]]);
@@ -66,7 +66,11 @@ describe('a planned break that nobody tapped', () => {
 
   it('is asked about for the stretch of it that lies in one part, from half of it on', () => {
     // Finished 299 s or 300 s into the break: the rest, 301 s or 300 s of 600 s, is in the next part.
-    expect(asked([...upToBreak, [899, done()], [1_250, done()]])).toEqual([['planned-break', 899, 1_200]]);
+    // Of the 359 s of the part before, 299 s of it inside, it is asked whether a stop was forgotten.
+    expect(asked([...upToBreak, [899, done()], [1_250, done()]])).toEqual([
+      ['long-part', 540, 899],
+      ['planned-break', 899, 1_200],
+    ]);
     expect(asked([...upToBreak, [901, done()], [1_250, done()]])).toEqual([['planned-break', 600, 901]]);
   });
 

@@ -1,0 +1,34 @@
+import { median } from '../../statistics/median';
+import type { Doubt } from './doubt';
+import type { PartTapped } from './part-tapped';
+import type { Cycle } from './turn';
+
+/** As many parts as `judgeCycles` looks back over. */
+const RECENT = 5;
+
+/** What is asked of parts that took about twice as long, or far longer: one question for a tap, of however many parts. */
+export function longDoubts(
+  cycles: readonly Cycle[],
+  parts: readonly PartTapped[],
+  netTimesMs: readonly number[],
+): Doubt[] {
+  const inDoubt = new Map(cycles.map((cycle) => [cycle.key, cycle]));
+  return parts.flatMap(({ key, fromMs, toMs }, place): Doubt[] => {
+    const cycle = inDoubt.get(key);
+    if (cycle?.doubt === 'two-parts') {
+      const eachMs = Math.round(netTimesMs[place]! / 2 / cycle.together);
+      return [{ kind: 'two-parts', key, fromMs, toMs, suggestion: { eachMs, together: cycle.together } }];
+    }
+    if (cycle?.doubt !== 'long-part') return [];
+    const isUsual = ({ part, together, isCounted, toMs: endMs }: Cycle) =>
+      isCounted && part === cycle.part && together === cycle.together && endMs <= fromMs;
+    const usualMs =
+      median(
+        cycles
+          .filter(isUsual)
+          .slice(-RECENT)
+          .map(({ netMs }) => netMs),
+      ) * cycle.together;
+    return [{ kind: 'long-part', key, fromMs, toMs, suggestion: { usualMs } }];
+  });
+}
