@@ -66,8 +66,12 @@ describe('two people at one tablet', () => {
     const sheet = page.locator('.pace-own table').first();
     // M2 made two alone; K7 one.
     expect(await sheet.locator('tbody td').nth(1).innerText()).toContain('2');
-    await page.getByRole('group', { name: 'Whose parts?' }).getByRole('button', { name: 'K7' }).click();
+    await page.getByRole('group', { name: 'Whose record?' }).getByRole('button', { name: 'K7' }).click();
     expect(await sheet.locator('tbody td').nth(1).innerText()).toContain('1');
+    // And K7 is offered K7's own days alone.
+    expect(await page.getByRole('button', { name: /^The last 90 days of/ }).allInnerTexts()).toEqual([
+      'The last 90 days of K7 as a file',
+    ]);
   });
 
   it('can put right what nobody asked about, with a reason, and Review shows it', async () => {
