@@ -1,6 +1,5 @@
 import type { Stamp } from '../domain/records/stamp';
-import type { EnteredLater, EnteredLine } from '../domain/records/station-fact';
-import type { StoppedTime } from '../domain/records/turn-fact';
+import type { EnteredLater, EnteredLine, EnteredStop } from '../domain/records/station-fact';
 import {
   exactly,
   listOf,
@@ -39,11 +38,12 @@ export const enteredLaterShape = exactly<EnteredLater>({
     }),
   ),
   stops: listOf(
-    exactly<StoppedTime & { readonly lostMs: number }>({
+    exactly<EnteredStop>({
       category: oneOf('set-up', 'stoppage', 'rework', 'planned-break', 'called-away'),
       reason: text,
       label: text,
       lostMs: notNegative,
+      fromMs: optional(notNegative),
     }),
   ),
 });

@@ -236,7 +236,13 @@ const turnFacts: ByKind<TurnFact> = {
         lines: fc.array(fc.record({ ...inHand, done: fc.nat(40), rework: fc.nat(2), scrap: fc.nat(2) }), {
           maxLength: 2,
         }),
-        stops: fc.array(fc.record({ category, reason: text, label: text, lostMs: ms }), { maxLength: 2 }),
+        stops: fc.array(
+          fc.record(
+            { category, reason: text, label: text, lostMs: ms, fromMs: ms },
+            { requiredKeys: ['category', 'reason', 'label', 'lostMs'], noNullPrototype: true },
+          ),
+          { maxLength: 2 },
+        ),
       }),
     },
     { requiredKeys: ['kind', 'starts', 'person', 'part', 'partCode', 'targetMs'], noNullPrototype: true },

@@ -1,5 +1,4 @@
-import type { EnteredLine } from '../../domain/records/station-fact';
-import type { StoppedTime } from '../../domain/records/turn-fact';
+import type { EnteredLine, EnteredStop } from '../../domain/records/station-fact';
 import { offsetMin } from '../../domain/shop/wall-time';
 import type { Bench } from '../bench';
 
@@ -12,7 +11,7 @@ export interface TurnTold {
   readonly fromWallMs: number;
   readonly toWallMs: number;
   readonly lines: readonly EnteredLine[];
-  readonly stops: readonly (StoppedTime & { readonly lostMs: number })[];
+  readonly stops: readonly EnteredStop[];
 }
 
 /**

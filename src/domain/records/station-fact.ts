@@ -28,8 +28,14 @@ export interface EnteredLater {
   readonly why: string;
   readonly lastedMs: number;
   readonly lines: readonly EnteredLine[];
-  /** Time that work stood still, by reason; of each it is known how long, and not when. */
-  readonly stops: readonly (StoppedTime & { readonly lostMs: number })[];
+  /** Time that work stood still, by reason. */
+  readonly stops: readonly EnteredStop[];
+}
+
+export interface EnteredStop extends StoppedTime {
+  readonly lostMs: number;
+  /** When it began, milliseconds since the turn did; absent where it is known how long it was, and not when. */
+  readonly fromMs?: number;
 }
 
 /** Parts of one kind, as counted. */

@@ -8,9 +8,9 @@ import { type PersonSpan, whose } from './people-line';
 import type { LedgerSpan } from './turn';
 
 /**
- * What stands in for taps in a turn that was written down afterwards. Nobody knows when its parts were done or its
- * stoppages began, so work comes first, shared among all parts alike, and what stood still after it: only the sums
- * mean anything.
+ * What stands in for taps in a turn that was written down afterwards. A meal of the calendar lies where it lay; nobody
+ * knows when parts were done or stoppages began, so work comes first, shared among all parts alike, and what else stood
+ * still after it: only the sums mean anything.
  */
 export function enteredTurn(
   start: LogRecord,
@@ -26,12 +26,33 @@ export function enteredTurn(
     const toMs = Math.min(lastedMs, fromMs + ms);
     if (toMs > fromMs) ledger.push({ category, reason, label, fromMs, toMs });
   };
-  add(count > 0 ? 'cycle' : 'unaccounted', '', '', workedMs);
-  for (const { category, reason, label, lostMs } of stops) add(category, reason, label, lostMs);
+  const placed = stops.flatMap((stop) =>
+    stop.fromMs === undefined ? [] : [{ ...stop, fromMs: stop.fromMs }],
+  );
+  placed.sort((a, b) => a.fromMs - b.fromMs);
+  let toWorkMs = workedMs;
+  const work = (ms: number) => {
+    add(count > 0 ? 'cycle' : 'unaccounted', '', '', ms);
+    toWorkMs -= ms;
+  };
+  for (const { category, reason, label, lostMs, fromMs } of placed) {
+    work(Math.min(toWorkMs, Math.max(0, fromMs - (ledger.at(-1)?.toMs ?? 0))));
+    add(category, reason, label, lostMs);
+  }
+  work(toWorkMs);
+  for (const stop of stops) {
+    if (stop.fromMs === undefined) add(stop.category, stop.reason, stop.label, stop.lostMs);
+  }
+  /** Where so much work was done: what lies before it in the turn is work, and the meals in between. */
+  const after = (ms: number) => {
+    let atMs = ms;
+    for (const { fromMs, lostMs } of placed) if (atMs > fromMs) atMs += lostMs;
+    return Math.min(atMs, lastedMs);
+  };
 
   const parts = lines.flatMap(eachOf).map(({ outcome, ...part }, place): PartTapped => {
-    const fromMs = Math.floor((workedMs * place) / count);
-    const toMs = Math.floor((workedMs * (place + 1)) / count);
+    const fromMs = after(Math.floor((workedMs * place) / count));
+    const toMs = after(Math.floor((workedMs * (place + 1)) / count));
     return {
       key: `${recordKey(start)}/${place + 1}`,
       ...part,

@@ -26,7 +26,9 @@ export const enterTurn: typeof english = {
   enter: 'Nachtragen',
   next: 'Weiter',
   cancel: 'Abbrechen',
-  entered: 'Der Einsatz ist eingetragen und als nachgetragen gekennzeichnet.',
+  entered: (day) => `Der Einsatz ist am ${day} eingetragen und als nachgetragen gekennzeichnet.`,
+  meals: (minutes) => `${minutes} min Mahlzeitpause sind nach Kalender abgezogen.`,
+  doneNote: 'Fertig sind alle: auch die nachgearbeiteten und der Ausschuss.',
   beside: (from, to) =>
     `Von ${from} bis ${to} ist schon ein anderer Einsatz aufgezeichnet. Fortfahren, wenn dieser daneben lief.`,
   faults: {

@@ -23,7 +23,9 @@ export const enterTurn = spoken('enterTurn', {
   enter: 'Enter it',
   next: 'Next',
   cancel: 'Cancel',
-  entered: 'The turn is entered, and marked as entered later.',
+  entered: (day: string) => `The turn is entered on ${day}, and marked as entered later.`,
+  meals: (minutes: number) => `${minutes} min of meal break are left out, by the calendar.`,
+  doneNote: 'Done is all of them: with the reworked and the scrapped.',
   beside: (from: string, to: string) =>
     `Another turn is on record from ${from} to ${to}. Go on if this one was worked beside it.`,
   faults: {

@@ -25,7 +25,9 @@ export const enterTurn: typeof english = {
   enter: 'Anotarlo',
   next: 'Siguiente',
   cancel: 'Cancelar',
-  entered: 'El periodo está anotado y marcado como anotado después.',
+  entered: (day) => `El periodo queda anotado el ${day} y marcado como anotado después.`,
+  meals: (minutes) => `Se descuentan ${minutes} min de comida, según el calendario.`,
+  doneNote: 'Terminadas son todas: también las retrabajadas y las desechadas.',
   beside: (from, to) =>
     `Ya hay otro periodo registrado de ${from} a ${to}. Seguir si este se trabajó al mismo tiempo.`,
   faults: {

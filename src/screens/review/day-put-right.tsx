@@ -15,7 +15,10 @@ interface Props {
 
 /** What can be put right in the turns of a day, and a turn that nobody tapped. */
 export function DayPutRight({ day, turns, who, setWho }: Props) {
-  const { isReadOnly } = useApp();
+  const app = useApp();
+  const { isReadOnly } = app;
+  // A turn that was taken away again is not said to be entered.
+  const isEntered = turns.some(({ enteredLater, isWithdrawn }) => enteredLater !== null && !isWithdrawn);
   const [isEntering, setEntering] = useState(false);
   const [told, setTold] = useState('');
   return (
@@ -27,9 +30,10 @@ export function DayPutRight({ day, turns, who, setWho }: Props) {
             day={day}
             who={who}
             setWho={setWho}
-            close={(said) => {
+            close={(said, enteredOn) => {
               setEntering(false);
               setTold(said);
+              if (enteredOn !== undefined && enteredOn !== day) app.go('review', enteredOn);
             }}
           />
         ) : (
@@ -39,7 +43,7 @@ export function DayPutRight({ day, turns, who, setWho }: Props) {
             </button>
           </div>
         )}
-        <p role="status">{told}</p>
+        <p role="status">{isEntered && told}</p>
       </section>
     </>
   );

@@ -6,12 +6,15 @@ import { minuteOfClock } from '../../domain/shop/clock-minute';
 import { knownCode } from '../../domain/shop/known-code';
 import type { Part, Shop } from '../../domain/shop/shop';
 import { offsetMin, wallTime } from '../../domain/shop/wall-time';
+import { mealsWithin } from '../../domain/turn/meals-within';
 import type { TurnSpan } from '../../domain/turn/turn-span';
 import { enterTurn as words } from '../../i18n/en/enter-turn';
+import { formatDay } from '../../i18n/format-day';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
 import { reasonText } from '../pace/reason-text';
 import { timeOfDay } from '../pace/time-of-day';
+import { CodeField } from './code-field';
 import { EnteredParts, type PartsTyped } from './entered-parts';
 import type { Who } from './question';
 import { WhoForm } from './who-form';
@@ -31,7 +34,8 @@ interface Props {
   readonly day: string;
   readonly who: Who;
   setWho(who: Who): void;
-  close(told: string): void;
+  /** With the day on which it now stands, where one was entered. */
+  close(told: string, day?: string): void;
 }
 
 const DAY_MS = 86_400_000;
@@ -75,15 +79,7 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
         <h3>{words.title}</h3>
         <p class="small quiet">{words.note}</p>
         <div class="settle-span">
-          <label class="field">
-            <span>{words.person}</span>
-            <input
-              value={typed.person}
-              maxLength={16}
-              autocomplete="off"
-              onInput={(event) => alter({ person: event.currentTarget.value })}
-            />
-          </label>
+          <CodeField label={words.person} value={typed.person} choose={(person) => alter({ person })} />
           <label class="field">
             <span>{words.day}</span>
             <input
@@ -138,6 +134,7 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
           </button>
         </div>
       </form>
+      {told && mealMin(told) > 0 && <p role="status">{words.meals(mealMin(told))}</p>}
       {told && beside && <p role="status">{words.beside(...clocks(beside, bench.clock.now().zone))}</p>}
       {told && (
         <WhoForm
@@ -147,7 +144,7 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
           done={(given) => {
             enterTurn(bench, told, given);
             setWho({ ...given, why: '' });
-            close(words.entered);
+            close(words.entered(formatDay(typed.day)), typed.day);
           }}
           close={() => setTold(null)}
         />
@@ -191,9 +188,16 @@ function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold
       lostMs: whole(typed.stopped[id] ?? '') * 60_000,
     }))
     .filter(({ lostMs }) => lostMs !== 0);
-  const stoppedMs = stops.reduce((sum, { lostMs }) => sum + lostMs, 0);
+  const meals = mealsWithin(shop.calendar, { fromWallMs, toWallMs }, zone);
+  const stoppedMs = [...meals, ...stops].reduce((sum, { lostMs }) => sum + lostMs, 0);
   if (!(stoppedMs <= toWallMs - fromWallMs)) return 'stops';
-  return { person, fromWallMs, toWallMs, lines, stops };
+  return { person, fromWallMs, toWallMs, lines, stops: [...meals, ...stops] };
+}
+
+/** Meals of the calendar that were left out of it, minutes. */
+function mealMin({ stops }: TurnTold): number {
+  const meals = stops.filter(({ fromMs }) => fromMs !== undefined);
+  return Math.round(meals.reduce((sum, { lostMs }) => sum + lostMs, 0) / 60_000);
 }
 
 /** From when to when a turn was, by the shop's clock. */

@@ -53,6 +53,7 @@ export function EnteredParts({ parts, lines, change }: Props) {
           ))}
         </div>
       ))}
+      <p class="small quiet">{words.doneNote}</p>
       <div class="row">
         <button
           type="button"

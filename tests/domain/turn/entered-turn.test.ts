@@ -11,9 +11,11 @@ import { turnsInTheWay } from '../../../src/application/turn/turns-in-the-way';
 import { withdrawTurn } from '../../../src/application/turn/withdraw-turn';
 import { reviewDay } from '../../../src/domain/day/review-day';
 import { summariseDay } from '../../../src/domain/day/summarise-day';
+import type { ShiftCalendar } from '../../../src/domain/shop/shift-calendar';
 import { capture } from '../../../src/domain/turn/capture';
 import { enteredShare } from '../../../src/domain/turn/entered-share';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
+import { mealsWithin } from '../../../src/domain/turn/meals-within';
 import { turnSpans } from '../../../src/domain/turn/turn-span';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
@@ -62,6 +64,45 @@ describe('a turn that is entered later', () => {
       enteredLater: { by: 'F1', why: 'tablet was wet', at: { wallMs: MORNING_MS + 9 * HOUR_MS } },
       doubts: [],
     });
+  });
+
+  it('has the meal of the calendar where it lay, so that work and meal make up its time and work is attended', async () => {
+    // Seven to three, with a meal from eleven to half past, and a rest that is no meal.
+    const calendar: ShiftCalendar = {
+      shifts: [
+        {
+          name: 'day',
+          weekdays: [1],
+          fromMin: 420,
+          toMin: 900,
+          breaks: [
+            { fromMin: 540, toMin: 550 },
+            { fromMin: 660, toMin: 690 },
+          ],
+        },
+      ],
+      exceptions: [],
+    };
+    const span = { fromWallMs: MORNING_MS, toWallMs: MORNING_MS + 8 * HOUR_MS };
+    const meals = mealsWithin(calendar, span, 'Europe/Berlin');
+    expect(meals).toMatchObject([{ category: 'planned-break', fromMs: 4 * HOUR_MS, lostMs: HOUR_MS / 2 }]);
+    enterTurn(bench, { ...told, ...span, stops: [...meals, ...told.stops] }, say);
+    const [turn] = await turnsOfDay();
+    const meal = { fromMs: 4 * HOUR_MS, toMs: 4.5 * HOUR_MS };
+    const day = summariseDay(DAY, [{ turn: turn!, absorbedMs: new Map(), breaks: [meal] }], null);
+    const work = 7.5 * HOUR_MS - 1_200_000;
+    expect(day.attendedMs).toBe(7.5 * HOUR_MS);
+    expect(day.totals).toMatchObject({ cycle: work, stoppage: 1_200_000, 'planned-break': 0 });
+    expect(ledgerTotals(turn!.ledger)).toMatchObject({ cycle: work, 'planned-break': HOUR_MS / 2 });
+    expect(turn!.cycles.at(-1)!.toMs).toBe(8 * HOUR_MS - 1_200_000);
+    // A turn that begins in the meal has the rest of it; one that is over before it has none.
+    const from = (hours: number, to: number) =>
+      mealsWithin(
+        calendar,
+        { fromWallMs: MORNING_MS + hours * HOUR_MS, toWallMs: MORNING_MS + to * HOUR_MS },
+        'Europe/Berlin',
+      ).map(({ lostMs }) => lostMs / 60_000);
+    expect([from(4.25, 6), from(0, 4), from(0, 4.25)]).toEqual([[15], [], [15]]);
   });
 
   it('that tells of no lost time leaves unknown what was lost, until it tells or is taken away', async () => {
