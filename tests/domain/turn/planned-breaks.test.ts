@@ -66,12 +66,15 @@ describe('a planned break that nobody tapped', () => {
 
   it('is asked about for the stretch of it that lies in one part, from half of it on', () => {
     // Finished 299 s or 300 s into the break: the rest, 301 s or 300 s of 600 s, is in the next part.
-    // Of the 359 s of the part before, 299 s of it inside, it is asked whether a stop was forgotten.
+    // Of the other part, with 299 s of the break in it, it is asked whether a stop was forgotten.
     expect(asked([...upToBreak, [899, done()], [1_250, done()]])).toEqual([
       ['long-part', 540, 899],
       ['planned-break', 899, 1_200],
     ]);
-    expect(asked([...upToBreak, [901, done()], [1_250, done()]])).toEqual([['planned-break', 600, 901]]);
+    expect(asked([...upToBreak, [901, done()], [1_250, done()]])).toEqual([
+      ['planned-break', 600, 901],
+      ['long-part', 901, 1_250],
+    ]);
   });
 
   it('goes after whatever was tapped: stopped for it early, late, or for another reason, or made parts in it', () => {
