@@ -10,6 +10,7 @@ import type { Cycle, Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
 import { useApp } from '../app';
 import { timeOfDay } from '../pace/time-of-day';
+import { type ChosenRun, withFirst, withLast } from './chosen-run';
 import type { Wanted } from './put-right';
 
 interface Props {
@@ -22,10 +23,10 @@ export function PartsRight({ turn, ask }: Props) {
   const { bench } = useApp();
   const { cycles, id } = turn;
   const newest = cycles.length - 1;
-  const [from, setFirst] = useState(newest);
-  const [to, setLast] = useState(newest);
+  const [wanted, setRun] = useState<ChosenRun>({ first: newest, last: newest });
   // One that is said to be none is gone from the list.
-  const [first, last] = [Math.min(from, newest), Math.min(to, newest)];
+  const run = { first: Math.min(wanted.first, newest), last: Math.min(wanted.last, newest) };
+  const { first, last } = run;
   const chosen = cycles.slice(first, last + 1);
   /** A tap may stand for several parts: it is set aside, or recoded, as a whole. */
   const taps = [...new Set(chosen.map(({ key }) => key.split('/')[0]!))];
@@ -90,19 +91,13 @@ export function PartsRight({ turn, ask }: Props) {
           label={words.fromPart}
           cycles={cycles}
           value={first}
-          choose={(place) => {
-            setFirst(place);
-            setLast(Math.max(place, last));
-          }}
+          choose={(place) => setRun(withFirst(run, place))}
         />
         <PartField
           label={words.toPart}
           cycles={cycles}
           value={last}
-          choose={(place) => {
-            setLast(place);
-            setFirst(Math.min(place, first));
-          }}
+          choose={(place) => setRun(withLast(run, place))}
         />
       </div>
       <p>{words.howMany(count)}</p>
