@@ -1,6 +1,6 @@
 import { observedMean } from '../../statistics/observed-mean';
 import { groupBy } from '../group-by';
-import type { WorkKind } from '../shop/element-definition';
+import type { ElementDefinition, WorkKind } from '../shop/element-definition';
 import type { StudyRow } from '../study/study-row';
 
 /** Whose time an element is: the operator's while the machine stands or runs, the machine's, another person's. */
@@ -44,14 +44,24 @@ const SHORTEST_CYCLE_MS = 1_000;
 
 /**
  * The cell's work from the rows of a study: observed × rating/100 ÷ parts per cycle, cycle by cycle, so that what
- * went slowly together stays together.
+ * went slowly together stays together. An element of every cycle that the method has and no row tells is missing.
  */
-export function readCellWork(rows: readonly StudyRow[]): CellWorkRead {
+export function readCellWork(
+  rows: readonly StudyRow[],
+  method: readonly Pick<ElementDefinition, 'name' | 'elementClass'>[] = [],
+): CellWorkRead {
   const job = rows.filter(({ elementClass }) => elementClass !== 'foreign');
   const groups = [...groupBy(job, ({ element }) => element).values()].sort(
     (a, b) => a[0]!.elementNo - b[0]!.elementNo,
   );
-  const missing = groups.filter((own) => !own.some(isUsed)).map((own) => own[0]!.element);
+  const untold = method.filter(
+    ({ name, elementClass }) =>
+      elementClass === 'repetitive' && !groups.some((own) => own[0]!.element === name),
+  );
+  const missing = [
+    ...groups.filter((own) => !own.some(isUsed)).map((own) => own[0]!.element),
+    ...untold.map(({ name }) => name),
+  ];
   const repetitive = groups.filter((own) => own[0]!.elementClass === 'repetitive');
   if (missing.length > 0 || repetitive.length === 0) return { ok: false, missing };
 

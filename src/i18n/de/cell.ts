@@ -30,6 +30,7 @@ export const cell: typeof english = {
   list: (names) =>
     names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`,
   minutes: (figure) => `${figure} min`,
+  percent: (figure) => `${figure}\u00a0%`,
   who: { operator: 'Person', machine: 'Maschine', other: 'Andere Person' },
   whoNumbered: (who, number) => `${who} ${number}`,
 };
@@ -38,14 +39,20 @@ export const cell: typeof english = {
 export const cellSource: typeof englishSource = {
   study: (title) => `Aus der Studie „${title}“`,
   on: (day) => `vom ${day}`,
-  newestOf: (count) => `, der neuesten von ${count}`,
+  chosen: {
+    newest: (of) => `, der neuesten von ${of}`,
+    enough: (of, enough) =>
+      `, von ${of} der neuesten, die jeden Abschnitt in mindestens ${enough} Zyklen zeigt`,
+    most: (of, enough) => `, von ${of} der mit den meisten vollständigen Zyklen: ${enough} hat keine`,
+  },
   cycles: wholeCycles,
   precision: (percent) => `, Zyklus ± ${percent} %`,
   flagged: (count) =>
     `. ${count === 1 ? 'Einer ihrer Messwerte ist' : `${count} ihrer Messwerte sind`} dort einen Blick wert; was niemand mit Angabe der Ursache ausschließt, zählt hier wie in der Vorgabe.`,
   thin: (part) =>
     `Zu wenige Zyklen, um sich für ${part} auf das Folgende zu stützen: mindestens fünf aufnehmen.`,
-  mix: (shares) => `Wie in den neuesten Einsätzen gefertigt: ${shares}.`,
+  mix: (shares) =>
+    `Wie in den neuesten Einsätzen gefertigt: ${shares}. Ein anderer Teilemix lässt sich hier nicht durchspielen, die Teile einzeln schon.`,
 };
 
 /** Words of the first page: who governs, and what to do next. */
@@ -121,6 +128,8 @@ export const cellGoverns: typeof englishGoverns = {
   use: 'Auslastung',
   cycle: (minutes, parts) =>
     `${parts === 1 ? 'Zyklus' : `Runde von ${parts} Teilen`} nach Mittelwerten: ${minutes}, ohne gelegentliche Arbeit`,
+  starts: (element) =>
+    `Die Maschine startet, wenn die letzte Handarbeit bei stehender Maschine getan ist: hier mit dem Ende von „${element}“.`,
   noChart: 'Oben ein Teil wählen, um seinen Zyklus zu sehen: wer arbeitet, wer wartet.',
   legend: { working: 'arbeitet', attending: 'muss überwachen', waiting: 'wartet' },
   effects: (part) => `${part}: was ein kürzerer Abschnitt bringt`,

@@ -18,7 +18,7 @@ export const cell = spoken('cell', {
   },
   partial: (title: string, missing: string) => `${title} is left out: no reading is used of ${missing}.`,
   tooFew: (title: string, cycles: number) =>
-    `${title} is newer and has ${cycles} whole cycles: an older study with more is used.`,
+    `${title} is newer and has ${cycles === 1 ? 'only one whole cycle' : `${cycles} whole cycles`}: an older study with more is used.`,
   tooShort: (title: string) => `${title} is left out: its cycle is shorter than a second.`,
   part: 'Part',
   noCode: 'no code',
@@ -26,6 +26,7 @@ export const cell = spoken('cell', {
   list: (names: readonly string[]) =>
     names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
   minutes: (figure: string) => `${figure} min`,
+  percent: (figure: string) => `${figure}\u00a0%`,
   who: { operator: 'Operator', machine: 'Machine', other: 'Other person' },
   whoNumbered: (who: string, number: number) => `${who} ${number}`,
 });
@@ -34,13 +35,19 @@ export const cell = spoken('cell', {
 export const cellSource = spoken('cellSource', {
   study: (title: string) => `From study “${title}”`,
   on: (day: string) => `of ${day}`,
-  newestOf: (count: number) => `, newest of ${count}`,
+  chosen: {
+    newest: (of: number, _enough: number) => `, newest of ${of}`,
+    enough: (of: number, enough: number) =>
+      `, of ${of} the newest that tells every element in at least ${enough} cycles`,
+    most: (of: number, enough: number) => `, of ${of} the one with most whole cycles: none has ${enough}`,
+  },
   cycles: (count: number) => `${count} whole ${count === 1 ? 'cycle' : 'cycles'}`,
   precision: (percent: string) => `, cycle ± ${percent} %`,
   flagged: (count: number) =>
     `. ${count === 1 ? 'One of its readings is' : `${count} of its readings are`} worth a look there; what nobody leaves out with a cause counts here as in the standard.`,
   thin: (part: string) => `Too few cycles to lean on what follows for ${part}: time at least five.`,
-  mix: (shares: string) => `As made in the newest turns: ${shares}.`,
+  mix: (shares: string) =>
+    `As made in the newest turns: ${shares}. Another mix cannot be tried here; its parts can, one by one.`,
 });
 
 /** The element that another measure would begin with, and what both give of it, in good parts a day. */
@@ -125,6 +132,8 @@ export const cellGoverns = spoken('cellGoverns', {
   use: 'in use',
   cycle: (minutes: string, parts: number) =>
     `${parts === 1 ? 'Cycle' : `Round of ${parts} parts`} by means: ${minutes}, without occasional work`,
+  starts: (element: string) =>
+    `The machine starts when the hands have done the last of their work at it: here with the end of “${element}”.`,
   noChart: 'Choose a part above to see its cycle: who works, who waits.',
   legend: { working: 'works', attending: 'must watch', waiting: 'waits' },
   effects: (part: string) => `${part}: what less of an element gives`,
@@ -153,7 +162,7 @@ export const cellGoverns = spoken('cellGoverns', {
     'Source: Groover, Work Systems, chapter 13.',
   ],
   day: (hours: string, days: number) =>
-    `A day has ${hours} working hours, the mean of the newest ${days} days with turns.`,
+    `A day has ${hours} working hours, ${days === 1 ? 'as the newest day with turns' : `the mean of the newest ${days} days with turns`}.`,
   assumedDay: (hours: string) =>
     `A day is taken to have ${hours} working hours and no stoppage until turns are recorded.`,
 });

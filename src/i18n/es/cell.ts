@@ -32,6 +32,7 @@ export const cell: typeof english = {
     return names.length < 2 ? last : `${names.slice(0, -1).join(', ')} ${andBefore(last)} ${last}`;
   },
   minutes: (figure) => `${figure} min`,
+  percent: (figure) => `${figure}\u00a0%`,
   who: { operator: 'Persona', machine: 'Máquina', other: 'Otra persona' },
   whoNumbered: (who, number) => `${who} ${number}`,
 };
@@ -40,14 +41,20 @@ export const cell: typeof english = {
 export const cellSource: typeof englishSource = {
   study: (title) => `Del estudio «${title}»`,
   on: (day) => `del ${day}`,
-  newestOf: (count) => `, el más reciente de ${count}`,
+  chosen: {
+    newest: (of) => `, el más reciente de ${of}`,
+    enough: (of, enough) =>
+      `, de ${of} el más reciente que muestra cada elemento en al menos ${enough} ciclos`,
+    most: (of, enough) => `, de ${of} el que tiene más ciclos completos: ninguno tiene ${enough}`,
+  },
   cycles: wholeCycles,
   precision: (percent) => `, ciclo ± ${percent} %`,
   flagged: (count) =>
     `. ${count === 1 ? 'Una de sus lecturas merece' : `${count} de sus lecturas merecen`} una mirada allí; lo que nadie excluye indicando la causa cuenta aquí igual que en el estándar.`,
   thin: (part) =>
     `Demasiado pocos ciclos para fiarse de lo que sigue sobre ${part}: cronometrar al menos cinco.`,
-  mix: (shares) => `Según lo hecho en los periodos de trabajo más recientes: ${shares}.`,
+  mix: (shares) =>
+    `Según lo hecho en los periodos de trabajo más recientes: ${shares}. Aquí no se puede probar otra mezcla; sus piezas sí, una a una.`,
 };
 
 /** Words of the first page: who governs, and what to do next. */
@@ -129,6 +136,8 @@ export const cellGoverns: typeof englishGoverns = {
   use: 'ocupación',
   cycle: (minutes, parts) =>
     `${parts === 1 ? 'Ciclo' : `Ronda de ${parts} piezas`} según las medias: ${minutes}, sin trabajo ocasional`,
+  starts: (element) =>
+    `La máquina arranca cuando termina el último trabajo manual con la máquina parada: aquí, con el final de «${element}».`,
   noChart: 'Elegir arriba una pieza para ver su ciclo: quién trabaja, quién espera.',
   legend: { working: 'trabaja', attending: 'tiene que vigilar', waiting: 'espera' },
   effects: (part) => `${part}: qué da acortar un elemento`,

@@ -26,6 +26,7 @@ export function ActivityPicture({ work, machines = 1, scaleEndMs = 0, title = sa
     (sum, { place, meanMs }) => sum + (place === 'external' ? meanMs : 0),
     0,
   );
+  const lastLoading = work.elements.findLast(({ place, meanMs }) => place === 'external' && meanMs > 0);
   const waitsMs = ({ who, waitingMs }: ActivityLane) =>
     Math.max(0, waitingMs - (who === 'machine' ? loadedMs : 0));
   const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
@@ -61,6 +62,7 @@ export function ActivityPicture({ work, machines = 1, scaleEndMs = 0, title = sa
           />
         )}
       </div>
+      {hasMachine && lastLoading && <p class="small quiet">{says.starts(lastLoading.name)}</p>}
       {hasAttention && (
         <p class="small">
           <HatchSwatch id="cell-attending" hatching="diagonal" /> {says.legend.attending}
@@ -73,7 +75,7 @@ export function ActivityPicture({ work, machines = 1, scaleEndMs = 0, title = sa
           decimalMinutes(lane.workingMs, 3),
           ...(hasMachine ? [lane.who === 'machine' ? decimalMinutes(loadedMs, 3) : '–'] : []),
           decimalMinutes(waitsMs(lane), 3),
-          `${formatNumber((100 * lane.workingMs) / roundMs)} %`,
+          words.percent(formatNumber((100 * lane.workingMs) / roundMs)),
         ])}
       />
     </figure>

@@ -15,17 +15,17 @@ export function StudySource({ part }: { part: ReckonedPart }) {
   if (!source) {
     const shares = mix
       .filter(({ share }) => share > 0)
-      .map((own) => `${own.partCode || words.noCode} ${formatNumber(100 * own.share)} %`);
+      .map((own) => `${own.partCode || words.noCode} ${words.percent(formatNumber(100 * own.share))}`);
     return <p class="small quiet cell-source">{says.mix(words.list(shares))}</p>;
   }
-  const { study, title, startedAt, of, flagged } = source;
+  const { study, title, startedAt, of, why, flagged } = source;
   const isThin = wholeCycles < ENOUGH_CYCLES;
   return (
     <p class="small cell-source">
       <a href={routeHash({ screen: 'study', id: study, isDemo })}>{says.study(title)}</a>{' '}
       <span class="quiet">
         {says.on(formatDay(localDay(startedAt), 'short'))}
-        {of > 1 && says.newestOf(of)}, {says.cycles(wholeCycles)}
+        {of > 1 && says.chosen[why](of, ENOUGH_CYCLES)}, {says.cycles(wholeCycles)}
         {!isThin && precision !== null && says.precision(formatNumber(100 * precision, 1))}
         {flagged > 0 && says.flagged(flagged)}
       </span>

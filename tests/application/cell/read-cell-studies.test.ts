@@ -74,6 +74,37 @@ describe('the studies that the cell is reckoned from', () => {
     await take(...cycles('five', 'M', 5));
     await take(...cycles('four', 'M', 4));
     expect(await found()).toEqual({ titles: ['five'], partial: [{ title: 'four', missing: [], cycles: 4 }] });
+    expect((await readCellStudies(bench)).studies).toMatchObject([{ why: 'enough', of: 2 }]);
+  });
+
+  it('are the one with most whole cycles where none has five, the newer of two alike, and why is said', async () => {
+    await take(...cycles('four, older', 'M', 4));
+    await take(...cycles('four', 'M', 4));
+    await take(...cycles('one, typed from paper', 'M', 1));
+    expect(await found()).toEqual({
+      titles: ['four'],
+      partial: [{ title: 'one, typed from paper', missing: [], cycles: 1 }],
+    });
+    expect((await readCellStudies(bench)).studies).toMatchObject([{ why: 'most', of: 3 }]);
+  });
+
+  it('leave out one that has no row at all of an element of its method', async () => {
+    await take(...cycles('whole', 'M', 5));
+    const elements = ['load', 'deburr'].map((name) => ({
+      name,
+      breakPoint: '',
+      elementClass: 'repetitive' as const,
+      work: 'manual' as const,
+      placement: 'external' as const,
+      unitsPerOccurrence: 1,
+    }));
+    importStudies(bench, '', cycles('half of its method', 'M', 5), elements);
+    clock.pass(60_000);
+    await new Promise((resolve) => setTimeout(resolve, 5));
+    expect(await found()).toEqual({
+      titles: ['whole'],
+      partial: [{ title: 'half of its method', missing: ['deburr'] }],
+    });
   });
 
   it('are the newest where none has five, and say of how many, of which day and what is worth a look', async () => {

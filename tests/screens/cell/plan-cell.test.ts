@@ -13,7 +13,18 @@ const work = { ...meanCell('M'), occasionals: occasionals() };
 
 function cellWith(dayMs: number | null, byOther: readonly string[] = []): CellData {
   return {
-    studies: [{ partCode: 'M', study: 't:1', title: 'M', startedAt: stampAt(0), of: 1, flagged: 0, work }],
+    studies: [
+      {
+        partCode: 'M',
+        study: 't:1',
+        title: 'M',
+        startedAt: stampAt(0),
+        of: 1,
+        why: 'newest',
+        flagged: 0,
+        work,
+      },
+    ],
     partial: [],
     history: {
       days: { ...cellDays([]), days: dayMs === null ? 0 : 1, dayMs },
