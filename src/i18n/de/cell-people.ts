@@ -1,4 +1,5 @@
 import type { cellPeople as english } from '../en/cell-people';
+import { cell } from './cell';
 
 /** Words of the page on people and machines. */
 export const cellPeople: typeof english = {
@@ -12,7 +13,7 @@ export const cellPeople: typeof english = {
   nothingLeft:
     'Stillstände und gelegentliche Arbeit verbrauchen den ganzen Takt: auch noch so viele Personen würden nicht reichen.',
   tooLong: (left, elements) =>
-    `Auch noch so viele Personen würden nicht reichen. Allein schon länger als die ${left}, die vom Takt bleiben: ${elements}.`,
+    `Auch noch so viele Personen würden nicht reichen. ${elements.length === 1 ? 'Allein' : 'Jeweils allein'} schon länger als die ${left}, die vom Takt bleiben: ${cell.list(elements)}.`,
   machineSlow: (minutes, left) =>
     `Eine Maschine ist zu langsam, gleich wer sie bedient: Beladen und Maschine dauern ${minutes}, vom Takt bleiben ${left}.`,
   itTakes: (machines, people) => `${machines} und ${people} würden reichen.`,

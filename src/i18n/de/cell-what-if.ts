@@ -31,7 +31,6 @@ export const cellWhatIf: typeof english = {
   people: 'Personen',
   of: (what, value) => `${what}: ${value}`,
   takeBack: (change) => `Zurücknehmen: ${change}`,
-  percent: (value) => `${value} %`,
   less: (what) => `${what}: weniger`,
   more: (what) => `${what}: mehr`,
   faster: (minutes, parts) => `${minutes} weniger je Teil: ${parts} Teile mehr am Tag.`,

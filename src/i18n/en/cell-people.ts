@@ -1,4 +1,5 @@
 import { spoken } from '../spoken';
+import { cell } from './cell';
 /** Words of the page on people and machines. */
 export const cellPeople = spoken('cellPeople', {
   enough: (people: string, good: string, wanted: string) =>
@@ -8,8 +9,8 @@ export const cellPeople = spoken('cellPeople', {
   wouldDo: (people: string) => `${people} would do, with the work shared out as below.`,
   close: 'It is near: less of what stops the cell, or a little less of any element, would do.',
   nothingLeft: 'Stoppages and occasional work take all of the takt: no number of people would do.',
-  tooLong: (left: string, elements: string) =>
-    `No number of people would do: ${elements} alone takes longer than the ${left} left of the takt.`,
+  tooLong: (left: string, elements: readonly string[]) =>
+    `No number of people would do: ${cell.list(elements)} ${elements.length === 1 ? 'alone takes' : 'each take'} longer than the ${left} left of the takt.`,
   machineSlow: (minutes: string, left: string) =>
     `One machine is too slow, whoever serves it: loading and machine take ${minutes}, and ${left} of the takt is left.`,
   itTakes: (machines: string, people: string) => `${machines} and ${people} would do.`,

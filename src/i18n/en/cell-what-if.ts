@@ -1,5 +1,8 @@
 import { spoken } from '../spoken';
 
+/** How often something comes: with every part, or once in so many. */
+const onceIn = (parts: number) => (parts === 1 ? 'with every part' : `once in ${parts} parts`);
+
 interface Exchange {
   readonly name: string;
   readonly every: number;
@@ -34,7 +37,6 @@ export const cellWhatIf = spoken('cellWhatIf', {
   people: 'People',
   of: (what: string, value: string) => `${what}: ${value}`,
   takeBack: (change: string) => `Take back: ${change}`,
-  percent: (value: string) => `${value} %`,
   less: (what: string) => `${what}: less`,
   more: (what: string) => `${what}: more`,
   faster: (minutes: string, parts: string) => `${minutes} less a part: ${parts} parts a day more.`,
@@ -55,9 +57,9 @@ export const cellWhatIf = spoken('cellWhatIf', {
   alone: 'No effect on the pace: the work stays the same.',
   exchange: {
     faster: (parts: string, { name, every, before }: Exchange) =>
-      `${parts} parts a day more, because “${name}” comes once in ${every} parts instead of once in ${before}.`,
+      `${parts} parts a day more, because “${name}” comes ${onceIn(every)} instead of ${onceIn(before)}.`,
     slower: (parts: string, { name, every, before }: Exchange) =>
-      `${parts} parts a day fewer, because “${name}” comes with every ${every === 1 ? 'part' : `${every} parts`} instead of once in ${before}.`,
+      `${parts} parts a day fewer, because “${name}” comes ${onceIn(every)} instead of ${onceIn(before)}.`,
   },
   tookOver: {
     faster: {

@@ -1,4 +1,5 @@
 import type { cellPeople as english } from '../en/cell-people';
+import { cell } from './cell';
 
 /** Words of the page on people and machines. */
 export const cellPeople: typeof english = {
@@ -11,7 +12,7 @@ export const cellPeople: typeof english = {
   nothingLeft:
     'Las paradas y el trabajo ocasional ocupan todo el takt: no bastaría ningún número de personas.',
   tooLong: (left, elements) =>
-    `No bastaría ningún número de personas. Ya por sí solo dura más que los ${left} que quedan del takt: ${elements}.`,
+    `No bastaría ningún número de personas. Ya por sí solo ${elements.length === 1 ? 'dura' : 'dura cada uno'} más que los ${left} que quedan del takt: ${cell.list(elements)}.`,
   machineSlow: (minutes, left) =>
     `Una máquina es demasiado lenta, la atienda quien la atienda: carga y máquina tardan ${minutes}, y del takt quedan ${left}.`,
   itTakes: (machines, people) => `Bastaría con ${machines} y ${people}.`,

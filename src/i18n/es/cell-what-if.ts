@@ -31,7 +31,6 @@ export const cellWhatIf: typeof english = {
   people: 'Personas',
   of: (what, value) => `${what}: ${value}`,
   takeBack: (change) => `Deshacer: ${change}`,
-  percent: (value) => `${value} %`,
   less: (what) => `${what}: menos`,
   more: (what) => `${what}: más`,
   faster: (minutes, parts) => `${minutes} menos por pieza: ${parts} piezas más al día.`,

@@ -21,7 +21,7 @@ interface Props {
 
 type LotsTried = Omit<Setup, 'machines'>;
 
-const percent = (value: number) => says.percent(formatNumber(value));
+const percent = (value: number) => words.percent(formatNumber(value));
 const MINUTE_MS = 60_000;
 
 /** What can be tried: the machine, the hands, who does what and where, the lots. */

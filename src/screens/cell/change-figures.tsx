@@ -1,5 +1,6 @@
 import type { CellCycle } from '../../domain/cell/cell-cycle';
 import { isShown, type MoreGood } from '../../domain/cell/compare-cells';
+import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { PlainTable } from './plain-table';
@@ -44,7 +45,7 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
     ],
     ['machine', 100 * runs.before.run.machineRuns, 100 * runs.after.run.machineRuns, 0],
   ];
-  const unit = (row: string, text: string) => (row === 'machine' ? says.percent(text) : text);
+  const unit = (row: string, text: string) => (row === 'machine' ? words.percent(text) : text);
   const difference = (row: string, by: number, digits: number) => {
     const text = `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
     if (row === 'promise' && !isShown(more.lowDay)) return says.notShown;

@@ -13,7 +13,7 @@ export function DaysPicture({ runs }: { runs: readonly SimulatedRun[] }) {
   const low = Math.min(...all);
   const high = Math.max(low + 1, ...all);
   // Parts are whole: no bar is narrower than one.
-  const edges = roundTicks(low, high, Math.min(22, high - low + 1));
+  const edges = roundTicks(low, high, Math.max(2, Math.min(22, high - low + 1)), true);
   return (
     <div ref={ref} class="stack">
       {width > 0 &&

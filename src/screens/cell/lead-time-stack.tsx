@@ -31,7 +31,7 @@ export function LeadTimeStack({ cell, part }: { cell: CellData; part: ReckonedPa
     total: summary.meanLeadMs,
   };
   const [largest] = [...terms].sort(([a], [b]) => stack[b] - stack[a]);
-  const share = `${formatNumber((100 * stack[largest![0]]) / stack.total)} %`;
+  const share = words.percent(formatNumber((100 * stack[largest![0]]) / stack.total));
   return (
     <>
       <p>{says.stackSays[largest![0]](partName(part), min(stack.total), share)}</p>
@@ -73,7 +73,7 @@ function valueSays({ settings }: CellData, part: ReckonedPart, totalMs: number):
   if (share === null) return says.pceWrong;
   const names = words.list(own.map(({ name }) => name));
   return says.pce(
-    `${formatNumber(100 * share, 1)} %`,
+    words.percent(formatNumber(100 * share, 1)),
     min(totalMs),
     words.minutes(decimalMinutes(ms)),
     names,

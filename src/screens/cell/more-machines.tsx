@@ -3,6 +3,7 @@ import { setCell } from '../../application/cell/cell-settings';
 import { costOfPart, serveMachines } from '../../domain/cell/serve-machines';
 import { simulatedDays } from '../../domain/cell/simulated-days';
 import type { CellSettings } from '../../domain/records/shop-fact';
+import { cell as words } from '../../i18n/en/cell';
 import { cellPeople as says } from '../../i18n/en/cell-people';
 import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
@@ -15,7 +16,7 @@ import { dayMsOf, type ReckonedPart } from './reckon-parts';
 import type { CellData } from './use-cell';
 
 const { machines, perHour, operator: operatorWaits, machine: machineWaits, random, cost } = says.machines;
-const percent = (share: number) => `${formatNumber(100 * share)} %`;
+const percent = (share: number) => words.percent(formatNumber(100 * share));
 const HOUR_MS = 3_600_000;
 /** A further machine that adds less of the output than this is not worth its floor. */
 const ADDS = 0.05;

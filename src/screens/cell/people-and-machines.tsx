@@ -106,7 +106,7 @@ function whatWouldDo({ cycle }: ReckonedPart, leftMs: number, shared: WorkBalanc
   }
   if (!shared) return says.noHands;
   if (!shared.ok) return says.loop(words.list(shared.loop));
-  if (shared.tooLong.length > 0) return says.tooLong(min(leftMs), words.list(shared.tooLong));
+  if (shared.tooLong.length > 0) return says.tooLong(min(leftMs), shared.tooLong);
   const { length } = shared.stations;
   if (length === 1) return cycleMs > leftMs ? says.tieSlow(min(cycleMs), min(leftMs)) : says.close;
   return says.wouldDo(says.people(length));

@@ -1,4 +1,5 @@
 import { type CellChange, noChange } from '../../domain/cell/cell-change';
+import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import type { Setup } from './plan-cell';
@@ -27,7 +28,7 @@ export interface ActiveChange {
 }
 
 const MINUTE_MS = 60_000;
-const percent = (value: number) => says.percent(formatNumber(value));
+const percent = (value: number) => words.percent(formatNumber(value));
 
 /** Everything that is tried on a part, one by one. */
 export function activeChanges(tried: TriedChange, part: ReckonedPart, now: Lots): ActiveChange[] {

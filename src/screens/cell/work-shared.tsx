@@ -16,7 +16,7 @@ interface Props {
 }
 
 const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
-const percent = (share: number) => `${formatNumber(100 * share, 1)} %`;
+const percent = (share: number) => words.percent(formatNumber(100 * share, 1));
 const pieceOf = ({ name, place, meanMs }: CellElement) => ({
   name,
   amount: meanMs / 60_000,

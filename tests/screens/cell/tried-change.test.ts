@@ -37,9 +37,9 @@ const tried: TriedChange = {
 describe('what is tried', () => {
   it('is told one by one, several elements among it, and nothing that is as it was', () => {
     expect(activeChanges(tried, part, now).map(({ text }) => text)).toEqual([
-      'Machine speed: 125 %',
-      'E2: 80 %',
-      'E6: 90 %',
+      'Machine speed: 125\u00a0%',
+      'E2: 80\u00a0%',
+      'E6: 90\u00a0%',
       'by another person: E4, E5',
       'Parts that leave together: 4',
     ]);
