@@ -34,7 +34,11 @@ export function sizes(dist) {
     needed.add(chunk.file);
     for (const other of chunk.imports ?? []) need(other);
   };
-  need('index.html');
+  // The page names the first script; where that lies in a place of its own it is no entry of the manifest.
+  const page = readFileSync(path.join(dist, 'index.html'), 'utf8');
+  const named = [...page.matchAll(/src="\.\/(assets\/[^"]+\.js)"/g)].map(([, file]) => file);
+  for (const [name, chunk] of Object.entries(manifest)) if (named.includes(chunk.file)) need(name);
+  if (needed.size === 0) throw new Error('The page names no script.');
   const sum = (list) => list.reduce((total, file) => total + compressed(file), 0);
   return {
     paceScreen: sum([...needed]),
