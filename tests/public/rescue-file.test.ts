@@ -70,6 +70,7 @@ describe('the file that the rescue page writes', () => {
     fc.assert(
       fc.property(arbitraryShop, fc.nat(), (shop, cut) => {
         const records = inOrder(shop);
+        fc.pre(records.length > 0);
         const lines = records.map((record) =>
           encodeLine({ own: { device: record.device, sequence: record.sequence }, record }).slice(0, -1),
         );
