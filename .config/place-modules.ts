@@ -11,7 +11,7 @@ interface Modules {
  * Where the app begins, and where the parts begin that come after the first screen. Study and Cell are one place, and
  * Shop and Records, with the copies and the demo: they say the same things, and together they are 5 kB smaller.
  */
-const main = /src\/main\.tsx$/;
+const start = /src\/start\.ts$/;
 const later: readonly (readonly [place: string, root: RegExp])[] = [
   ['study-and-cell', /src\/screens\/(study\/study|cell\/cell)-screen\.tsx$/],
   ['review', /src\/screens\/review\/review-screen\.tsx$/],
@@ -38,18 +38,6 @@ export function modulesByPlace(): { plugin: Plugin; placeOf(id: string): string 
       buildEnd() {
         places = findPlaces(this);
       },
-      // Where main lies in a script of its place, the page is left with a script that was never written.
-      generateBundle: {
-        order: 'post',
-        handler(_options, bundle) {
-          const page = bundle['index.html'];
-          if (page?.type !== 'asset') return;
-          page.source = String(page.source).replace(
-            /\s*<(?:script|link)[^>]*?"\.\/(assets\/[^"]+\.js)"[^>]*>(?:<\/script>)?/g,
-            (tag, file) => (file in bundle ? tag : ''),
-          );
-        },
-      },
     },
     placeOf: (id) => places.get(id) ?? null,
   };
@@ -58,7 +46,7 @@ export function modulesByPlace(): { plugin: Plugin; placeOf(id: string): string 
 function findPlaces(modules: Modules): Map<string, string> {
   const ids = [...modules.getModuleIds()];
   const named = (root: RegExp) => ids.filter((id) => root.test(id));
-  const atOnce = reach(modules, named(main), new Set(), false);
+  const atOnce = reach(modules, named(start), new Set(), false);
   const reached = later.map(([place, root]) => [place, reach(modules, named(root), atOnce, true)] as const);
   const roots = new Set(later.flatMap(([, root]) => named(root)));
   const fromFirst = [...atOnce].flatMap((id) => modules.getModuleInfo(id)?.dynamicallyImportedIds ?? []);
@@ -70,7 +58,8 @@ function findPlaces(modules: Modules): Map<string, string> {
   const places = new Map<string, string>();
   for (const id of ids) {
     if (id.endsWith('.css')) continue;
-    if (atOnce.has(id) && !id.endsWith('.html')) places.set(id, 'first');
+    // The page names the start itself, which has to stay a file of its own.
+    if (atOnce.has(id) && !start.test(id)) places.set(id, 'first');
     const [place, ...others] = all.filter(([, found]) => found.has(id)).map(([name]) => name);
     if (!place) continue;
     const isShared = others.length > 0;

@@ -282,7 +282,6 @@ function goOn(): void {
 }
 
 onPageReturn(() => inHand?.log.wake());
-document.documentElement.dataset.release = __RELEASE__;
 keepInstallOffer();
 open();
 
