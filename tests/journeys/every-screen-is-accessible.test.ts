@@ -1,10 +1,9 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { violations } from './support/axe';
-import { beginFirstTurn } from './support/pace-steps';
+import { contrastViolations, violations } from './support/axe';
+import { walkCell, walkDemo, walkPace, walkStudy } from './support/every-state';
 import { Site } from './support/site';
 import { landscape, portrait, Tablet } from './support/tablet';
-import { tap, tapButton } from './support/tap';
 
 /** How far the page itself can be scrolled: not at all, only what the frame holds. */
 const beyond = (page: Page) =>
@@ -13,90 +12,50 @@ const beyond = (page: Page) =>
     return { sideways: scrollWidth - clientWidth, down: scrollHeight - clientHeight };
   });
 
-for (const [name, viewport] of Object.entries({ landscape, portrait })) {
-  describe(`every screen in ${name}`, () => {
-    const site = new Site(inject('dist'));
-    const tablet = new Tablet();
-    let page: Page;
+const inLight = (page: Page, light: string) =>
+  page.evaluate((theme) => {
+    document.documentElement.dataset.theme = theme;
+  }, light);
 
-    beforeAll(async () => {
-      await site.start();
-      page = await tablet.start(viewport);
-      await page.goto(site.url);
-    });
-    afterAll(async () => {
-      await tablet.discard();
-      await site.discard();
-    });
-
-    async function holds(): Promise<void> {
-      await page.waitForTimeout(300);
-      expect(await violations(page)).toEqual([]);
-      expect(await beyond(page)).toEqual({ sideways: 0, down: 0 });
-    }
-
-    it('has no fault that axe can find in an empty shop', async () => {
-      for (const screen of ['Pace', 'Study', 'Cell', 'Review', 'Shop', 'Records']) {
-        await tap(page, page.getByRole('link', { name: screen, exact: true }));
-        await holds();
-      }
-    });
-
-    it('has none while a turn runs, stands still, and has ended', async () => {
-      await tap(page, page.getByRole('link', { name: 'Pace', exact: true }));
-      await beginFirstTurn(page, 'K7', 'M', '1:30');
-      await holds();
-      await tapButton(page, 'Stop');
-      await holds();
-      await page.waitForTimeout(1_600);
-      await tapButton(page, /^Go on/);
-      await tapButton(page, 'End turn');
-      await holds();
-      await tapButton(page, 'End the turn');
-      await holds();
-    });
-
-    it('has none in a shop full of records', async () => {
-      await page.goto(`${site.url}#/demo/pace`);
-      await page.getByText('Demo shop: invented records').waitFor();
-      for (const screen of ['Pace', 'Study', 'Cell', 'Review', 'Shop', 'Records']) {
-        await tap(page, page.getByRole('link', { name: screen, exact: true }));
-        await page.waitForTimeout(500);
-        await holds();
-      }
-      await tap(page, page.getByRole('link', { name: 'Review', exact: true }));
-      for (const place of ['The weeks', 'Before and after', 'Promises', 'The day']) {
-        await tap(page, page.getByRole('link', { name: place, exact: true }));
-        await page.waitForTimeout(300);
-        // What is behind a title is part of the screen too.
-        await page.evaluate(() => {
-          for (const more of document.querySelectorAll('details')) more.open = true;
-        });
-        await holds();
-      }
-      await tap(page, page.getByRole('link', { name: 'Study', exact: true }));
-      await tap(page, page.getByRole('main').getByRole('link').first());
-      await page.getByRole('heading', { name: 'Study summary sheet' }).waitFor();
-      await holds();
-      for (const place of ['new', 'standard-data', 'paper']) {
-        await page.goto(`${site.url}#/demo/study/${place}`);
-        await page.waitForTimeout(500);
-        await holds();
-      }
-      await page.goto(`${site.url}#/demo/study`);
-      const standard = page.getByRole('link', { name: /^Standard of/ }).first();
-      await standard.scrollIntoViewIfNeeded();
-      await tap(page, standard);
-      await page.getByRole('heading', { name: 'Analysis of studies' }).waitFor();
-      await holds();
-      for (const tab of ['What if', 'Lead time', 'People and machines']) {
-        await tap(page, page.getByRole('link', { name: 'Cell', exact: true }));
-        await tap(page, page.getByRole('button', { name: tab }));
-        await page.waitForTimeout(500);
-        await holds();
-      }
-      await page.goto(`${site.url}#/demo/study/new`);
-      await holds();
-    });
-  });
+/** All rules lying and standing, in a light each; in the third those that light can break. */
+async function faults(page: Page, state: string): Promise<string[]> {
+  const found: string[] = [];
+  for (const [light, viewport] of [
+    ['sun', portrait],
+    ['dim', landscape],
+  ] as const) {
+    await page.setViewportSize(viewport);
+    await inLight(page, light);
+    await page.waitForTimeout(100);
+    found.push(...(await violations(page)).map((each) => `${state}, ${light}: ${each}`));
+    const { sideways, down } = await beyond(page);
+    if (sideways || down) found.push(`${state}, ${light}: the page moves, ${sideways}, ${down}`);
+  }
+  await inLight(page, 'paper');
+  found.push(...(await contrastViolations(page)).map((each) => `${state}, indoors: ${each}`));
+  return found;
 }
+
+// Two tablets side by side: one waits while the other is checked.
+describe.concurrent('every screen, in every state that a tap leads to', () => {
+  const site = new Site(inject('dist'));
+  beforeAll(() => site.start());
+  afterAll(() => site.discard());
+
+  it.each([
+    ['Cell, Pace, and a shop with one turn', [walkCell, walkPace]],
+    ['Study, and a shop full of records', [walkStudy, walkDemo]],
+  ])('has no fault that axe can find: %s', async (_, walks) => {
+    const tablet = new Tablet();
+    const found: string[] = [];
+    try {
+      const page = await tablet.start();
+      for (const walk of walks) {
+        await walk(page, site.url, async (state) => void found.push(...(await faults(page, state))));
+      }
+    } finally {
+      await tablet.discard();
+    }
+    expect(found).toEqual([]);
+  });
+});
