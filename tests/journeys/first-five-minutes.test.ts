@@ -155,6 +155,8 @@ describe('a stranger in the demo shop', () => {
     await page.reload();
     await page.getByText('Demo shop: invented records').waitFor();
     expect(await guide().count()).toBe(0);
+    // From a screen that answers none of them, it leads to one that does.
+    await tap(page, page.getByRole('link', { name: 'Shop', exact: true }));
     await tapButton(page, 'Tablet');
     const again = page.getByRole('button', { name: 'The three questions' });
     await again.scrollIntoViewIfNeeded();

@@ -2,13 +2,10 @@ import './demo-guide.css';
 import { firstSteps } from '../../i18n/en/first-steps';
 import { shell } from '../../i18n/en/shell';
 import { useApp } from '../app';
-import { routeHash, type ScreenName } from '../route';
-import { GUIDE_PLACE, guideShown } from './guide-shown';
+import { routeHash } from '../route';
+import { askedScreens, GUIDE_PLACE, guideShown, isAsked } from './guide-shown';
 
-const asked = ['pace', 'study', 'cell', 'review'] as const;
-type Asked = (typeof asked)[number];
-
-/** The questions of the three people, each leading to the screen that answers it, and what to look at there. */
+/** On the screens that answer a question of the three people: all of them, each a way to its own, and what to look at. */
 export function DemoGuide() {
   const { bench, jotter, route } = useApp();
   const words = firstSteps.guide;
@@ -19,7 +16,7 @@ export function DemoGuide() {
   const isTiming =
     (screen === 'pace' && turn !== null && turn.status !== 'ended') ||
     (screen === 'study' && bench.study.value?.status === 'open');
-  if (!isShown || isTiming) return null;
+  if (!isShown || isTiming || !isAsked(screen)) return null;
   const putAway = () => {
     guideShown.value = false;
     jotter.write(GUIDE_PLACE, 'yes');
@@ -27,7 +24,7 @@ export function DemoGuide() {
   return (
     <nav class="guide" aria-label={words.title}>
       <ul>
-        {asked.map((name) => (
+        {askedScreens.map((name) => (
           <li key={name}>
             <a
               href={routeHash({ screen: name, id: '', isDemo: true })}
@@ -41,11 +38,7 @@ export function DemoGuide() {
       </ul>
       <div class="guide-foot">
         <p>
-          {isAsked(screen) && (
-            <>
-              <strong>{words.here}</strong> {words.look[screen]}
-            </>
-          )}
+          <strong>{words.here}</strong> {words.look[screen]}
         </p>
         <button type="button" class="button" onClick={putAway}>
           {words.away}
@@ -53,8 +46,4 @@ export function DemoGuide() {
       </div>
     </nav>
   );
-}
-
-function isAsked(screen: ScreenName): screen is Asked {
-  return asked.some((name) => name === screen);
 }

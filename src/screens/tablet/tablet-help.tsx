@@ -5,7 +5,7 @@ import { selfCheckWords } from '../../i18n/en/self-check';
 import { tabletWords as words } from '../../i18n/en/tablet';
 import { useApp } from '../app';
 import { TABLET_PLACE } from '../route';
-import { GUIDE_PLACE, guideShown } from '../shell/guide-shown';
+import { GUIDE_PLACE, guideShown, isAsked } from '../shell/guide-shown';
 import { ReleaseChanges } from '../shell/release-changes';
 import { Group } from './group';
 import { InstallWay } from './install-way';
@@ -13,7 +13,7 @@ import { useInstallation } from './use-installation';
 
 /** What helps with the tablet itself: its check, what a release brought, installing, the way through the demo. */
 export function TabletHelp({ close }: { close(): void }) {
-  const { bench, go, isDemo, isUnlatched, jotter, tablet } = useApp();
+  const { bench, go, isDemo, isUnlatched, jotter, route, tablet } = useApp();
   const installation = useInstallation();
   const [isListed, setListed] = useState(false);
   const isKept = tablet.value.isKept && bench.shop.value.isLatched && !isUnlatched.value;
@@ -24,6 +24,7 @@ export function TabletHelp({ close }: { close(): void }) {
   const guide = () => {
     jotter.write(GUIDE_PLACE, null);
     guideShown.value = true;
+    if (!isAsked(route.value.screen)) go('pace');
     close();
   };
   return (
