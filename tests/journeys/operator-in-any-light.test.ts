@@ -164,6 +164,7 @@ describe('an operator at a tablet of their own making', () => {
     await page.goto(`${site.url}#/records`);
     await page.getByText('K7 · WD-1960').waitFor();
     expect(await others.isVisible()).toBe(false);
+    expect(await violations(page)).toEqual([]);
     await sheet.getByLabel('PIN', { exact: true }).fill('4711');
     await press('Unlock');
     await sheet.getByText('every screen can be used until Pace is opened again').waitFor();

@@ -20,13 +20,13 @@ export function OpeningWait({ isHeldUp, goOn }: WaitProps) {
     return () => clearTimeout(timer);
   }, []);
   return (
-    <div class="page stack">
+    <main class="page stack">
       <div class="stack" role="status">
         <h1>{words.opening}</h1>
         {isHeldUp.value ? <p>{words.heldUp}</p> : isLong && <p>{words.notAnswering}</p>}
       </div>
       {isLong && <Ways goOn={goOn} />}
-    </div>
+    </main>
   );
 }
 
@@ -34,12 +34,14 @@ export function OpeningWait({ isHeldUp, goOn }: WaitProps) {
 export function OpeningTrouble({ error, goOn }: { error: unknown; goOn: () => void }) {
   const isNewer = error instanceof DOMException && error.name === 'VersionError';
   return (
-    <div class="page stack" role="alert">
-      <h1>{isNewer ? words.newer : words.cannotOpen}</h1>
-      {isNewer && <p>{words.newerText}</p>}
-      <p class="quiet">{error instanceof Error ? `${error.name}: ${error.message}` : String(error)}</p>
+    <main class="page stack">
+      <div class="stack" role="alert">
+        <h1>{isNewer ? words.newer : words.cannotOpen}</h1>
+        {isNewer && <p>{words.newerText}</p>}
+        <p class="quiet">{error instanceof Error ? `${error.name}: ${error.message}` : String(error)}</p>
+      </div>
       <Ways goOn={goOn} />
-    </div>
+    </main>
   );
 }
 

@@ -1,5 +1,6 @@
 import './tablet-sheet.css';
 import type { ComponentChildren } from 'preact';
+import { useRef } from 'preact/hooks';
 import { tabletWords as words } from '../../i18n/en/tablet';
 import { languages } from '../../i18n/languages';
 import { locale } from '../../i18n/spoken';
@@ -10,6 +11,7 @@ import { Group } from './group';
 import { Keeping } from './keeping';
 import { TabletHelp } from './tablet-help';
 import type { TabletPreferences } from './tablet-preferences';
+import { useKeyboardWay } from './use-keyboard-way';
 
 /** What the tablet keeps for itself, over the upper half: the surface below goes on being tapped. */
 export function TabletSheet({ close }: { close(): void }) {
@@ -20,8 +22,10 @@ export function TabletSheet({ close }: { close(): void }) {
     tablet.value = { ...tablet.value, ...change };
   };
   const known = keyOf('surface');
+  const sheet = useRef<HTMLElement>(null);
+  useKeyboardWay(sheet, learning === null, close);
   return (
-    <section class="panel tablet-sheet" aria-label={words.title}>
+    <section class="panel tablet-sheet" aria-label={words.title} ref={sheet}>
       <div class="tablet-head">
         <h2>{words.title}</h2>
         <button type="button" class="button" onClick={close}>

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { beginFirstTurn, saved } from './pace-steps';
+import { saved } from './pace-steps';
 
 /** Called in every state that a walk comes to, with a name for it. */
 export type Look = (state: string) => Promise<void>;
@@ -47,7 +47,12 @@ export async function walkPace(page: Page, url: string, look: Look): Promise<voi
   await page.getByLabel('Part code').fill('M');
   await page.getByLabel(/^Target time for one part/).fill('soon');
   await look('pace, empty, with a fault');
-  await beginFirstTurn(page, 'K7', 'M', '0:02');
+  await page.getByLabel('Code', { exact: true }).fill('K7');
+  await press(page, 'Add code');
+  await page.getByLabel(/^Target time for one part/).fill('0:02');
+  await press(page, 'Add part');
+  await press(page, /^Start/);
+  await page.getByRole('button', { name: /^Part done/ }).waitFor();
   await look('pace, running');
   for (let part = 0; part < 6; part += 1) {
     await page.waitForTimeout(1_600);
