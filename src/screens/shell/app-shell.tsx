@@ -1,5 +1,6 @@
 import './base.css';
 import './app-shell.css';
+import './large-text.css';
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { shell as words } from '../../i18n/en/shell';
