@@ -60,7 +60,6 @@ interface OpenedLog {
 }
 
 const loaders: ScreenLoaders = {
-  pace: async () => PaceScreen,
   study: async () => (await import('./screens/study/study-screen')).StudyScreen,
   cell: async () => (await import('./screens/cell/cell-screen')).CellScreen,
   review: async () => (await import('./screens/review/review-screen')).ReviewScreen,
@@ -137,7 +136,8 @@ async function start(lock: WriterLock): Promise<void> {
   // Reading words takes this thread, opening records hardly does: they are opened meanwhile.
   const words = wordsSpoken();
   // The screen is read in its language; the shell asks for it again.
-  words.then(loaders[route.value.screen]).catch(() => {});
+  const { screen } = route.value;
+  if (screen !== 'pace') words.then(loaders[screen]).catch(() => {});
   const { log, copies } = await patiently(opened);
   if (own !== openings) return log.close();
   // Without the records nothing may be taken from the reserve.
@@ -216,7 +216,7 @@ async function start(lock: WriterLock): Promise<void> {
     inHand = bench;
     const Root = () => (
       <AppContext.Provider value={app}>
-        <AppShell loaders={loaders} takeUpdate={waiting.value} Upkeep={upkeepMark.value} />
+        <AppShell loaders={loaders} Pace={PaceScreen} takeUpdate={waiting.value} Upkeep={upkeepMark.value} />
       </AppContext.Provider>
     );
     render(<Root />, root);

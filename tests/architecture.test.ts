@@ -139,8 +139,10 @@ describe('every source file', () => {
   });
 
   it('uses no any and switches no check off', () => {
-    const soft = sources.filter(({ text }) =>
-      /\bas any\b|: any\b|@ts-ignore|@ts-nocheck|@ts-expect-error/.test(withoutComments(text)),
+    const soft = sources.filter(
+      ({ text }) =>
+        // The compiler is silenced from a comment, so that is looked for in the text with its comments.
+        /\bas any\b|: any\b/.test(withoutComments(text)) || /@ts-(ignore|nocheck|expect-error)/.test(text),
     );
     expect(soft.map(({ file }) => file)).toEqual([]);
   });

@@ -10,8 +10,6 @@ export const studyStandard: typeof english = {
   noPart: 'Dieses Teil gibt es in der Werkstatt nicht.',
   noStudies: 'Noch keine beendete Studie dieses Teils.',
   studies: 'Auswertung der Studien',
-  take: 'Zählt',
-  revision: 'Verfahren',
   obstacles: {
     clock: 'Uhrenprobe ging nicht auf',
     trend: 'die Arbeit war nicht stabil',

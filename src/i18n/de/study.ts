@@ -162,7 +162,6 @@ export const study: typeof english = {
     ofPlanned: (cycles) => `von ${cycles}`,
     pastPlanned: (cycles) => `${cycles} geplant`,
     sheet: 'Abschnitte',
-    now: 'jetzt',
     before: 'vorher',
     missedMark: 'verpasst',
     start: 'Start',

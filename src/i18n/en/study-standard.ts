@@ -8,8 +8,6 @@ export const studyStandard = spoken('studyStandard', {
   noPart: 'This part is not in the shop.',
   noStudies: 'No finished study of this part yet.',
   studies: 'Analysis of studies',
-  take: 'Counts',
-  revision: 'Method',
   obstacles: {
     clock: 'clock check failed',
     trend: 'the work did not stand still',

@@ -156,7 +156,6 @@ export const study = spoken('study', {
     ofPlanned: (cycles: number) => `of ${cycles}`,
     pastPlanned: (cycles: number) => `${cycles} planned`,
     sheet: 'Elements',
-    now: 'now',
     before: 'before',
     missedMark: 'missed',
     start: 'Start',

@@ -10,8 +10,6 @@ export const studyStandard: typeof english = {
   noPart: 'Esta pieza no está en el taller.',
   noStudies: 'Aún no hay ningún estudio terminado de esta pieza.',
   studies: 'Análisis de los estudios',
-  take: 'Cuenta',
-  revision: 'Método',
   obstacles: {
     clock: 'falló el control del reloj',
     trend: 'el trabajo no fue estable',

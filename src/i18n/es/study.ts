@@ -164,7 +164,6 @@ export const study: typeof english = {
     ofPlanned: (cycles) => `de ${cycles}`,
     pastPlanned: (cycles) => (cycles === 1 ? '1 previsto' : `${cycles} previstos`),
     sheet: 'Elementos',
-    now: 'ahora',
     before: 'antes',
     missedMark: 'perdida',
     start: 'Empezar',

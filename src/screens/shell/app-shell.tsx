@@ -10,10 +10,13 @@ import { routeHash, type ScreenName, screenNames } from '../route';
 import { useLazy } from '../use-lazy';
 import { SavingMark } from './saving-mark';
 
-export type ScreenLoaders = Record<ScreenName, () => Promise<ComponentType>>;
+/** Every screen but the first one, which is there from the start. */
+export type ScreenLoaders = Record<Exclude<ScreenName, 'pace'>, () => Promise<ComponentType>>;
 
 interface Props {
   readonly loaders: ScreenLoaders;
+  /** The first screen is in the first frame, not in the one after it. */
+  readonly Pace: ComponentType;
   /** Takes the newer release; null while none waits. */
   readonly takeUpdate: (() => void) | null;
   /** How the records fare; null until it was brought. */
@@ -21,7 +24,7 @@ interface Props {
 }
 
 /** The frame around every screen: where one is, what is saved, and the screens. */
-export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
+export function AppShell({ loaders, Pace, takeUpdate, Upkeep }: Props) {
   const app = useApp();
   const isKept = app.tablet.value.isKept && app.bench.shop.value.isLatched && !app.isUnlatched.value;
   const screen = isKept ? 'pace' : app.route.value.screen;
@@ -36,8 +39,11 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
     loadNotices,
   );
   const [shown, setShown] = useState<{ name: ScreenName; Screen: ComponentType } | null>(null);
+  const loaded = shown?.name === screen ? shown.Screen : null;
+  const Screen = screen === 'pace' ? Pace : loaded;
 
   useEffect(() => {
+    if (screen === 'pace') return;
     let isCurrent = true;
     loaders[screen]()
       .catch(() => MissingPart)
@@ -76,7 +82,7 @@ export function AppShell({ loaders, takeUpdate, Upkeep }: Props) {
           </a>
         ))}
       </nav>
-      <main class="shell-main">{shown?.name === screen && <shown.Screen />}</main>
+      <main class="shell-main">{Screen && <Screen />}</main>
     </div>
   );
 }
