@@ -99,7 +99,7 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
     doubts: [
       ...tapped,
       ...breaks,
-      ...longDoubts(cycles, parts, netTimesMs),
+      ...longDoubts(judged, parts, netTimesMs),
       ...wrong,
       ...shiftEndDoubts({ planned, people }, cycles, remarks),
     ].sort((a, b) => a.toMs - b.toMs),

@@ -6,13 +6,18 @@ import type { Cycle } from './turn';
 /** As many parts as `judgeCycles` looks back over. */
 const RECENT = 5;
 
-/** What is asked of parts that took about twice as long, or far longer: one question for a tap, of however many parts. */
+/**
+ * What is asked of parts that took about twice as long, or far longer: one question for a tap, of however many parts.
+ *
+ * @param judged as `judgeCycles` left them, so that what is usual is what it compared with: a part that is later asked
+ * about as another part is in no mean, and still says what came before
+ */
 export function longDoubts(
-  cycles: readonly Cycle[],
+  judged: readonly Cycle[],
   parts: readonly PartTapped[],
   netTimesMs: readonly number[],
 ): Doubt[] {
-  const inDoubt = new Map(cycles.map((cycle) => [cycle.key, cycle]));
+  const inDoubt = new Map(judged.map((cycle) => [cycle.key, cycle]));
   return parts.flatMap(({ key, fromMs, toMs }, place): Doubt[] => {
     const cycle = inDoubt.get(key);
     if (cycle?.doubt === 'two-parts') {
@@ -20,11 +25,12 @@ export function longDoubts(
       return [{ kind: 'two-parts', key, fromMs, toMs, suggestion: { eachMs, together: cycle.together } }];
     }
     if (cycle?.doubt !== 'long-part') return [];
-    const isUsual = ({ part, together, isCounted, toMs: endMs }: Cycle) =>
-      isCounted && part === cycle.part && together === cycle.together && endMs <= fromMs;
+    const isUsual = ({ part, together, isCounted }: Cycle) =>
+      isCounted && part === cycle.part && together === cycle.together;
     const usualMs =
       median(
-        cycles
+        judged
+          .slice(0, judged.indexOf(cycle))
           .filter(isUsual)
           .slice(-RECENT)
           .map(({ netMs }) => netMs),

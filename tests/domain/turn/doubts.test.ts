@@ -302,6 +302,14 @@ describe('a wrong part', () => {
     expect(turn.cycles.map(({ isCounted }) => isCounted)).toEqual([true, false, false, false, false, false]);
   });
 
+  it('still says what a part takes as usual: one far longer among them is asked about too', () => {
+    // 5 × 88 s end at 520 s. The next part takes 400 s, more than 3 × 88.
+    expect(fold([...tappedAsL(5), [920, done(partL)]]).doubts).toMatchObject([
+      { kind: 'long-part', key: 't:18', suggestion: { usualMs: 88_000 } },
+      { kind: 'another-part', key: 't:13' },
+    ]);
+  });
+
   it('is settled by putting the parts under the right one, or by calling the chosen one right', () => {
     const partDone = ['t:13', 't:14', 't:15', 't:16', 't:17'];
     const recoded = fold([
