@@ -2,6 +2,7 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { violations } from './support/axe';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
 import { lookIntoCopy, openScreen, reviewText, takeItIn } from './support/restore-copy';
@@ -69,6 +70,7 @@ describe('a shop’s copy', () => {
     await second.getByText(/This file is no backup of Pacewright.*Nothing was changed\./).waitFor();
     await lookIntoCopy(second, file);
     await second.getByText('This copy is locked. Type its pass-phrase.').waitFor();
+    expect(await violations(second)).toEqual([]);
     const field = second.getByRole('textbox', { name: 'Pass-phrase' });
     await field.fill('another');
     await second.getByRole('button', { name: 'Open it' }).click();
@@ -76,6 +78,7 @@ describe('a shop’s copy', () => {
     await field.fill(phrase);
     await second.getByRole('button', { name: 'Open it' }).click();
     await second.getByText('New here').waitFor();
+    expect(await violations(second)).toEqual([]);
   });
 
   it('gives another tablet the same records and figures; twice is once', async () => {

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, describe, expect, inject, it } from 'vitest';
+import { violations } from './support/axe';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
 import { Site } from './support/site';
@@ -35,6 +36,7 @@ describe('a tablet whose storage refuses', () => {
     await partDone(page);
     await page.locator('.pace-tally-figure', { hasText: /^1$/ }).waitFor();
     expect(await page.locator('.saving').getAttribute('data-state')).toBe('not-saved');
+    expect(await violations(page)).toEqual([]);
   });
 
   it('short of room, or a tab that forgets, is warned of before a study starts and not elsewhere', async () => {
@@ -74,6 +76,7 @@ describe('a tablet whose storage refuses', () => {
     await page.waitForTimeout(1_600);
     await partDone(page);
     await page.getByText(/Not saved: 2 records in reserve \(the storage is full: take a copy out/).waitFor();
+    expect(await violations(page)).toEqual([]);
     await page.evaluate(() => (window as typeof window & { makeRoom?: () => void }).makeRoom?.());
     await saved(page);
     const done = (await readOwnLog(page)).filter(({ fact }) => fact.kind === 'part-done');
@@ -116,6 +119,7 @@ describe('a tablet whose storage refuses', () => {
     await page.getByRole('heading', { name: /could not be read. They have not been deleted/ }).waitFor();
     expect(await page.getByText('Who is at the station?').count()).toBe(0);
     await page.getByRole('link', { name: /Save all records as a file/ }).waitFor();
+    expect(await violations(page)).toEqual([]);
   });
 
   it('that never answers lets work go on in reserve, and has it all when it answers again', async () => {
@@ -134,6 +138,7 @@ describe('a tablet whose storage refuses', () => {
     await page.evaluate(() => sessionStorage.setItem('silent', 'yes'));
     await page.reload();
     await page.getByText('The storage of this tablet is not answering. Nothing has been deleted.').waitFor();
+    expect(await violations(page)).toEqual([]);
     await tapButton(page, 'Go on in reserve');
     await beginFirstTurn(page, 'K8', 'N', '0:05');
     await page.waitForTimeout(1_600);

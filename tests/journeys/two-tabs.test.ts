@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { violations } from './support/axe';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
 import { Site } from './support/site';
@@ -30,6 +31,7 @@ describe('a second tab on the same tablet', () => {
     second = await tablet.newTab();
     await second.goto(site.url);
     await second.getByText(readsOnly).waitFor();
+    expect(await violations(second)).toEqual([]);
     const before = await readOwnLog(second);
     await second.getByRole('button', { name: /^Part done/ }).click({ force: true });
     await second.waitForTimeout(300);

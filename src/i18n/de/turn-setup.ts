@@ -50,10 +50,10 @@ export const turnSetup: typeof english = {
   cautions: [
     'Diese Uhr ist keine Schutzeinrichtung. Außerhalb von Schutzzäunen und Gefahrenbereichen anbringen, und nie mit einer Hand im Gefahrenbereich tippen.',
     'Vor dem Beheben einer Störung oder einem Werkzeugwechsel die Maschine abschalten und gegen Wiedereinschalten sichern. Diese Zeit wird niemandem angelastet.',
+    'Örtliche Regeln, Vereinbarungen und das Urteil zugelassener Fachleute gehen allem vor, was hier steht.',
+    'Keine Zielzeit setzt voraus, auf Erholung, Wasser oder Toilette zu verzichten. Stopp braucht keinen Grund. Schneller zu arbeiten belastet den Körper.',
     'Wo Staub oder Dämpfe sind, erst fragen, ob ein Tablet hineindarf.',
     'Prüfen, Reinigen und Sicherheitskontrollen gehören zur Arbeit: Eine Zielzeit, die dafür keine Zeit lässt, ist falsch.',
-    'Keine Zielzeit setzt voraus, auf Erholung, Wasser oder Toilette zu verzichten. Stopp braucht keinen Grund. Schneller zu arbeiten belastet den Körper.',
     'Wer angelernt wird, schwanger ist, eingeschränkt einsetzbar ist oder nach einer Verletzung zurückkommt, hat nur eine eigens vereinbarte Zielzeit.',
-    'Örtliche Regeln, Vereinbarungen und das Urteil zugelassener Fachleute gehen allem vor, was hier steht.',
   ],
 };

@@ -49,10 +49,10 @@ export const turnSetup = spoken('turnSetup', {
   cautions: [
     'This timer is no safety device. Mount it outside guards and reach, and never tap with a hand in the danger zone.',
     'Stop the machine and lock it out before you clear a jam or change a tool. The time is not held against you.',
+    'Local rules, agreements and licensed practice come before anything shown here.',
+    'No target depends on going without rest, water or the toilet. Stop needs no reason. Working faster strains the body.',
     'Ask about dust and vapour areas before a tablet goes into one.',
     'Inspecting, cleaning and safety checks are part of the work: a target that leaves no time for them is wrong.',
-    'No target depends on going without rest, water or the toilet. Stop needs no reason. Working faster strains the body.',
     'Whoever is learning, pregnant, on restricted duty or back from an injury is held only to a target agreed for them.',
-    'Local rules, agreements and licensed practice come before anything shown here.',
   ],
 });

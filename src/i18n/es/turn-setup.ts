@@ -49,10 +49,10 @@ export const turnSetup: typeof english = {
   cautions: [
     'Este cronómetro no es un dispositivo de seguridad. Montarlo fuera de los resguardos y del alcance del peligro, y no tocar nunca con una mano en la zona de peligro.',
     'Parar la máquina y bloquearla antes de quitar un atasco o cambiar una herramienta. Ese tiempo no se le reprocha a nadie.',
+    'Las normas y acuerdos locales y el criterio de profesionales autorizados van por delante de todo lo que aquí se muestra.',
+    'Ningún objetivo exige renunciar al descanso, al agua o al baño. Parar no necesita motivo. Trabajar más deprisa carga el cuerpo.',
     'Preguntar por las zonas de polvo y vapores antes de llevar allí una tableta.',
     'Inspeccionar, limpiar y los controles de seguridad son parte del trabajo: un objetivo que no deja tiempo para ello está mal.',
-    'Ningún objetivo exige renunciar al descanso, al agua o al baño. Parar no necesita motivo. Trabajar más deprisa carga el cuerpo.',
     'Quien aprende, está en embarazo, con tareas limitadas o vuelve de una lesión solo tiene el objetivo que se acuerde para su caso.',
-    'Las normas y acuerdos locales y el criterio de profesionales autorizados van por delante de todo lo que aquí se muestra.',
   ],
 };

@@ -8,7 +8,7 @@ import { GUIDE_PLACE, guideShown } from './guide-shown';
 const asked = ['pace', 'study', 'cell', 'review'] as const;
 type Asked = (typeof asked)[number];
 
-/** The questions of the three people, each leading to the screen that answers it, and what to look at there. */
+/** On the screens that answer a question of the three people: all of them, each a way to its own, and what to look at. */
 export function DemoGuide() {
   const { bench, jotter, route } = useApp();
   const words = firstSteps.guide;
@@ -19,7 +19,7 @@ export function DemoGuide() {
   const isTiming =
     (screen === 'pace' && turn !== null && turn.status !== 'ended') ||
     (screen === 'study' && bench.study.value?.status === 'open');
-  if (!isShown || isTiming) return null;
+  if (!isShown || isTiming || !isAsked(screen)) return null;
   const putAway = () => {
     guideShown.value = false;
     jotter.write(GUIDE_PLACE, 'yes');
@@ -41,11 +41,7 @@ export function DemoGuide() {
       </ul>
       <div class="guide-foot">
         <p>
-          {isAsked(screen) && (
-            <>
-              <strong>{words.here}</strong> {words.look[screen]}
-            </>
-          )}
+          <strong>{words.here}</strong> {words.look[screen]}
         </p>
         <button type="button" class="button" onClick={putAway}>
           {words.away}
