@@ -35,7 +35,7 @@ const HEAD = 54;
 const ROW = 30;
 const FOOT = 36;
 const SMALL = 14;
-const COLUMN = 58;
+const COLUMN = 64;
 
 /**
  * The standardized work combination table: steps down, time to the right; manual work a solid line, the machine's
@@ -43,9 +43,10 @@ const COLUMN = 58;
  */
 export function CombinationChart(props: Props) {
   const { id, title, description, width, lines, cycle, cycleText, takt, heads, totals, tickText } = props;
-  const names = width > 900 ? 210 : 150;
+  const names = width > 900 ? 240 : 200;
   const left = 34 + names;
-  const plot = left + 3 * COLUMN + 10;
+  // Figures of the first tick stand in its middle, clear of the last head.
+  const plot = left + 3 * COLUMN + 30;
   const end = Math.max(cycle, takt?.value ?? 0);
   if (!(end > 0)) return null;
   const x = linearScale({ low: 0, high: end, start: plot, end: width - 24 });

@@ -28,8 +28,8 @@ describe('CombinationChart', () => {
         tickText={String}
       />,
     );
-  // The plot reaches from 34 + 210 + 3 · 58 + 10 = 428 to 1080 − 24 = 1056: 62.8 px a unit of ten.
-  const x = (time: number) => 428 + time * 62.8;
+  // The plot reaches from 34 + 240 + 3 · 64 + 30 = 496 to 1080 − 24 = 1056: 56 px a unit of ten.
+  const x = (time: number) => 496 + time * 56;
 
   it('draws manual work solid and the machine’s run dashed, from where it begins to where it ends', () => {
     const solid = tags(draw([line({ bars: [{ kind: 'manual', from: 0, to: 2 }] })]), 'line').find(
@@ -42,6 +42,13 @@ describe('CombinationChart', () => {
     )!;
     expect([at(dashed, 'x1'), at(dashed, 'x2')]).toEqual([x(2), x(7)]);
     expect(dashed.attributes['stroke-dasharray']).toBeTruthy();
+  });
+
+  it('keeps the head of the last column clear of the first mark of the scale', () => {
+    const texts = tags(draw([line({})]), 'text');
+    const saying = (words: string) => texts.find(({ text }) => text === words)!;
+    // The head ends at its x, and the mark stands in the middle of its own: four characters of half an em each way.
+    expect(at(saying('0'), 'x') - at(saying('Walk'), 'x')).toBeGreaterThan(4 * 7);
   });
 
   it('draws walking as waves and waiting with an arrow at both ends', () => {
@@ -65,7 +72,7 @@ describe('CombinationChart', () => {
     const cycle = lines.find(({ attributes }) => attributes['stroke-width'] === '2.5')!;
     const target = lines.find(({ attributes }) => attributes['stroke-dasharray'] === '2 4')!;
     expect(at(target, 'x1')).toBe(1_056);
-    expect(at(cycle, 'x1')).toBe((428 + 1_056) / 2);
+    expect(at(cycle, 'x1')).toBe((496 + 1_056) / 2);
   });
 });
 

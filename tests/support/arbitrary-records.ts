@@ -194,15 +194,32 @@ const shopFacts: ByKind<ShopFact> = {
   }),
   'cell-set': fc.record({
     kind: fc.constant('cell-set'),
-    cell: fc.record({
-      arrivalLot: lot,
-      refillAt: fc.nat(40),
-      trolley: lot,
-      partsPerDay: fc.option(lot),
-      valueAdding: fc.array(text, { maxLength: 2 }),
-      putDownWith: text,
-      byOther: fc.array(text, { maxLength: 2 }),
-    }),
+    cell: fc.record(
+      {
+        arrivalLot: lot,
+        refillAt: fc.nat(40),
+        trolley: lot,
+        partsPerDay: fc.option(lot),
+        valueAdding: fc.array(text, { maxLength: 2 }),
+        putDownWith: text,
+        byOther: fc.array(text, { maxLength: 2 }),
+        machineReasons: fc.array(text, { maxLength: 2 }),
+        operatorCost: fc.constantFrom(0, 31.5, 60),
+        machineCost: fc.constantFrom(0, 12.75, 90),
+      },
+      {
+        requiredKeys: [
+          'arrivalLot',
+          'refillAt',
+          'trolley',
+          'partsPerDay',
+          'valueAdding',
+          'putDownWith',
+          'byOther',
+        ],
+        noNullPrototype: true,
+      },
+    ),
   }),
   'pin-set': fc.record({
     kind: fc.constant('pin-set'),

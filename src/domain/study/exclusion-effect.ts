@@ -9,6 +9,8 @@ export interface ExclusionEffect {
   readonly excluded: number;
   /** Of all readings of the element. */
   readonly share: number;
+  /** Of them, those with a time of their own: a break point that was missed leaves none, or that of two elements. */
+  readonly timed: number;
   /** Where the timed ones left out lie beside the mean of those used; null when none can be compared. */
   readonly side: 'above' | 'below' | 'both' | null;
 }
@@ -18,14 +20,18 @@ export function exclusionEffect(rows: readonly StudyRow[]): ExclusionEffect {
   const isUsed = ({ excluded, observedMs }: StudyRow) => excluded === null && observedMs !== null;
   const used = rows.filter(isUsed).map(({ observedMs }) => observedMs!);
   const excluded = rows.filter((row) => !isUsed(row));
-  const timed = excluded.flatMap(({ observedMs }) => (observedMs === null ? [] : [observedMs]));
+  const timed = excluded.flatMap(({ observedMs, excluded: cause }) =>
+    observedMs === null || cause === 'missed-break-point' ? [] : [observedMs],
+  );
   const share = rows.length > 0 ? excluded.length / rows.length : 0;
-  if (used.length === 0 || timed.length === 0) return { excluded: excluded.length, share, side: null };
+  if (used.length === 0 || timed.length === 0)
+    return { excluded: excluded.length, timed: timed.length, share, side: null };
   const mean = observedMean(used);
   const isAbove = timed.some((ms) => ms >= mean);
   const isBelow = timed.some((ms) => ms < mean);
   return {
     excluded: excluded.length,
+    timed: timed.length,
     share,
     side: isAbove && isBelow ? 'both' : isAbove ? 'above' : 'below',
   };

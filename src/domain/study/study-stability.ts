@@ -57,7 +57,9 @@ export function studyStability(rows: readonly StudyRow[]): StudyStability {
   const slope = trendSlope(cycleMs);
   const halves = halfComparison(cycleMs);
   const runs = runsTest(cycleMs);
-  const { centre, lower, upper } = naturalLimits(cycleMs);
+  const { centre, upper, ...natural } = naturalLimits(cycleMs);
+  // No cycle takes less than no time: below nothing there is no limit to stray beyond.
+  const lower = Math.max(0, natural.lower);
   const direction = slope.tested ? slope.direction : 'not-shown';
   const agrees = halves.tested && halves.direction === direction;
   return {

@@ -125,7 +125,7 @@ export const cellGoverns: typeof englishGoverns = {
   works: 'arbeitet',
   loaded: 'wird beladen',
   waits: 'wartet auf andere',
-  use: 'Auslastung',
+  use: 'genutzt',
   cycle: (minutes, parts) =>
     `${parts === 1 ? 'Zyklus' : `Runde von ${parts} Teilen`} nach Mittelwerten: ${minutes}, ohne gelegentliche Arbeit`,
   starts: (element) =>

@@ -6,6 +6,8 @@ export const ledger: typeof english = {
   pictureTitle: 'Verstrichene Zeit nach Zeitart',
   piece: (name, time) => `${name} ${time}`,
   elapsed: 'Verstrichen',
+  dropped: (time) =>
+    `Davon ${time} am Teil, das beim Ende des Einsatzes angefangen war: es ist nicht gezählt.`,
   names: {
     cycle: 'Arbeit an Teilen',
     'set-up': 'Rüsten',

@@ -21,11 +21,14 @@ export const outlook: typeof english = {
   positionLater: 'Voraus oder zurück: ab dem ersten Teil',
   lastParts: (count) => (count === 1 ? 'Das letzte Teil' : `Die letzten ${count} Teile`),
 
-  planTitle: 'Gebrauchte Teile in diesem Einsatz',
+  planTitle: 'Gewünschte Teile und Schichtende',
   wanted: 'Gute Teile',
+  until: 'Schicht endet um',
+  askShort: 'Wie viele Teile?',
+  wantedCount: (wanted) => `${wanted} gewünscht`,
   set: 'Setzen',
   none: 'Keine Zahl',
-  fault: 'Bitte eine ganze Zahl von 1 bis 2000.',
+  fault: 'Bitte eine ganze Zahl von 1 bis 2000 oder eine Uhrzeit.',
   soFar: (good) => `Bisher ${parts(good)} gut.`,
   howTitle: 'Wie es berechnet wird',
   howRange: (count, turns) =>

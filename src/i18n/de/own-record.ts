@@ -37,6 +37,7 @@ export const ownRecord: typeof english = {
   noteTitle: 'Etwas zu diesem Einsatz zu sagen?',
   noteHint: 'Wer den Tag ansieht, liest es neben den Zahlen.',
   noteKept: 'Bei der eigenen Aufzeichnung gesichert.',
+  noteKeep: 'Behalten',
   sayWhyShort: 'Grund nennen',
   change: 'Ändern',
   elementsTitle: 'Abschnitte',

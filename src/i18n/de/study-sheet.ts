@@ -6,6 +6,7 @@ export const studySheet: typeof english = {
   title: 'Auswertungsbogen',
   answer: {
     name: 'Vorgabezeit',
+    unusable: 'Gerechnet, aber aus dieser Studie kommt keine Vorgabe:',
     without: (elements) => `Vorgabezeit, noch ohne ${elements}:`,
     none: 'Noch keine Vorgabezeit:',
     allowance: (pct, basis, machinePct) =>
@@ -55,8 +56,8 @@ export const studySheet: typeof english = {
     normal: 'NT',
     frequency: 'Je Einheit',
     perUnit: 'NT je Einheit',
-    precision: '± bei 95 %',
-    needed: 'Werte für ± 5 %',
+    precision: '± von NT bei 95 %',
+    needed: 'Werte für ± 5 % der Istzeit',
   },
   explain: (figure, value) => `${figure}: ${value}. Rechenweg zeigen`,
   tapToExplain: 'Eine Zahl antippen zeigt ihren Rechenweg.',
@@ -71,8 +72,8 @@ export const studySheet: typeof english = {
   },
   share: (element, excluded, all) =>
     `${element}: ${excluded} von ${all} Messwerten ausgeschlossen. Bei mehr als einem von zehn zuerst das Verfahren ansehen.`,
-  side: (element, excluded, side) =>
-    `${element}: alle ${excluded} ausgeschlossenen liegen ${side === 'above' ? 'über' : 'unter'} dem Mittelwert der verwendeten.`,
+  side: (element, timed, side) =>
+    `${element}: ${timed === 2 ? 'beide' : `alle ${timed}`} ausgeschlossenen mit eigener Zeit liegen ${side === 'above' ? 'über' : 'unter'} dem Mittelwert der verwendeten.`,
   tooShort: (elements) =>
     `${elements}: kürzer als ${formatNumber(0.04, 2)} min, was eine Hand nicht gut messen kann. Mit einem Nachbarn zusammenlegen.`,
   rareRating: (elements) =>
@@ -92,11 +93,12 @@ export const studySheet: typeof english = {
     pieces: 'Stück je Stunde',
     hours: 'Vorgabestunden je 100',
     governs: 'Bestimmt den Zyklus',
-    uncertainty: 'Unsicherheit',
+    uncertainty: 'Unsicherheit der Vorgabezeit, mit Leistungsgrad',
   },
   governing: {
     operator: 'die Person: die Arbeit bei laufender Maschine ist der längere Zweig',
     machine: 'die Maschine: ihr Lauf ist der längere Zweig',
+    alone: 'niemand: bei laufender Maschine wird nichts getan',
     nobody: 'kein Maschinenabschnitt',
   },
   allowance: (pct, basis, machinePct) => `${pct} % ${basis}; Maschine ${machinePct} %`,
@@ -158,6 +160,8 @@ export const studySheet: typeof english = {
     remarkLetter: 'b',
     remarks: 'b Bemerkungen:',
     remark: (element, cycle, note) => `${element}, Zyklus ${cycle}: ${note}`,
+    counted:
+      'Trotzdem gemessen, und mitgezählt, wenn nicht durchgestrichen; zum Ausschließen den Messwert antippen:',
     flags: {
       slept: '* das Tablet war darin im Ruhezustand',
       reloaded: '* die Seite wurde darin neu geladen',

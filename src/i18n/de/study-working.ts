@@ -162,6 +162,8 @@ export const studyWorking: typeof english = {
       shift: 'NT int ÷ (1 − A) gegen MC ÷ (1 − Aₘ)',
     },
     source: 'Groover, Work Systems, Kapitel 13.',
+    alone:
+      'Bei laufender Maschine wird nichts getan: ihr ganzer Lauf steht im Zyklus, einen zweiten Zweig zum Vergleichen gibt es nicht.',
     nobody: 'Kein Abschnitt wird von der Maschine bestimmt, also läuft nichts neben der Person.',
   },
 };

@@ -160,7 +160,7 @@ export const study: typeof english = {
     cycle: 'Zyklus',
     screenMaySleep: 'Bildschirm kann ausgehen',
     ofPlanned: (cycles) => `von ${cycles}`,
-    pastPlanned: (cycles) => `${cycles} geplant`,
+    pastPlanned: (cycles) => `geplant ${cycles}`,
     sheet: 'Abschnitte',
     before: 'vorher',
     missedMark: 'verpasst',
@@ -224,11 +224,11 @@ export const study: typeof english = {
     inHand: 'läuft',
     carried: 'übernommen',
     ended: 'beendet',
-    locks: { machine: 'Maschine: 100, fest', foreign: 'ablauffremd: nicht beurteilt' },
+    machineLock: 'Maschine: 100, fest',
     lower: '−5',
     higher: '+5',
-    lowerName: 'Leistungsgrad um 5 niedriger',
-    higherName: 'Leistungsgrad um 5 höher',
+    lowerName: '−5: Leistungsgrad niedriger',
+    higherName: '+5: Leistungsgrad höher',
     rate: (pct) => `Leistungsgrad ${pct}`,
     last: (element, time, rating) => `Zuletzt: ${element} ${time}, Leistungsgrad ${rating}`,
     lastUnrated: (element, time) => `Zuletzt: ${element} ${time}`,
@@ -247,9 +247,10 @@ export const study: typeof english = {
 
   progress: {
     cycles: (n) => `${n} ${n === 1 ? 'vollständiger Zyklus' : 'vollständige Zyklen'}; Präzision ab 5`,
-    reached: (pct) => `Zyklus ± ${pct} %.`,
-    more: (more, element) => `Noch etwa ${more} für ± 5 %; ${element} streut am meisten.`,
-    enough: 'Genug für ± 5 %.',
+    reached: (pct) => `Der mittlere Zyklus steht auf ± ${pct} %.`,
+    more: (more, element) =>
+      `Noch etwa ${more} ${more === 1 ? 'Zyklus' : 'Zyklen'} für ± 5 % des Zyklus; ${element} streut am meisten.`,
+    enough: 'Genug für ± 5 % des Zyklus.',
     cannotHelp: 'Mehr Zyklen helfen nicht: das Tempo einer zweiten Person beurteilen.',
   },
 };

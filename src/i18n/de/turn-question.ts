@@ -16,4 +16,7 @@ export const turnQuestion: typeof english = {
   sayWhy: (ms) => `Stillstand ${clockFace(ms)} – Grund angeben`,
   saidWhy: (ms, why) => `Stillstand ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} vor ${to} – was war es?`,
+  openCount: (count) => `${count} offen, das Neueste zuerst:`,
+  answered: (word, left) =>
+    left === 0 ? `Beantwortet: ${word}` : `Beantwortet: ${word}. Noch ${left} offen`,
 };

@@ -5,6 +5,8 @@ export const ledger = spoken('ledger', {
   pictureTitle: 'Elapsed time by category',
   piece: (name: string, time: string) => `${name} ${time}`,
   elapsed: 'Elapsed',
+  dropped: (time: string) =>
+    `Of it ${time} is the part that was in hand when the turn ended: it is not counted.`,
   names: {
     cycle: 'Work on parts',
     'set-up': 'Set-up',

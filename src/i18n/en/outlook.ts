@@ -21,11 +21,14 @@ export const outlook = spoken('outlook', {
   positionLater: 'Ahead or behind: from the first part on',
   lastParts: (count: number) => (count === 1 ? 'The last part' : `The last ${count} parts`),
 
-  planTitle: 'Parts wanted in this turn',
+  planTitle: 'Parts wanted, and end of shift',
   wanted: 'Good parts',
+  until: 'Shift ends at',
+  askShort: 'Parts wanted?',
+  wantedCount: (wanted: number) => `${wanted} wanted`,
   set: 'Set',
   none: 'No number',
-  fault: 'A whole number from 1 to 2000, please.',
+  fault: 'A whole number from 1 to 2000, or a time, please.',
   soFar: (good: number) => `${parts(good)} good so far.`,
   howTitle: 'How it is reckoned',
   howRange: (count: number, turns: number) =>

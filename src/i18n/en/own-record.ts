@@ -36,6 +36,7 @@ export const ownRecord = spoken('ownRecord', {
   noteTitle: 'Anything to say about this turn?',
   noteHint: 'Whoever looks at the day reads it beside the figures.',
   noteKept: 'Kept with your record.',
+  noteKeep: 'Keep it',
   sayWhyShort: 'Say why',
   change: 'Change',
   elementsTitle: 'Elements',

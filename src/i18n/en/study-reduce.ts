@@ -34,7 +34,8 @@ export const studyReduce = spoken('studyReduce', {
   },
   steady: {
     title: 'Did the pace stay the same?',
-    few: (n: number) => `Hand work of ${n} whole cycles: from five on it can be said.`,
+    few: (n: number) =>
+      `Hand work of ${n} whole ${n === 1 ? 'cycle' : 'cycles'}: from five on it can be said.`,
     trendFew: (n: number) => `Hand work of ${n} whole cycles: whether it changes shows from ten on.`,
     none: (n: number) => `No trend in the hand work of ${n} whole cycles.`,
     falling: (pct: string) =>

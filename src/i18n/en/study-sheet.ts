@@ -5,6 +5,7 @@ export const studySheet = spoken('studySheet', {
   answer: {
     name: 'Standard time',
     without: (elements: string) => `Standard time, still without ${elements}:`,
+    unusable: 'Reckoned, but no standard comes from this study:',
     none: 'No standard time yet:',
     allowance: (pct: string, basis: string, machinePct: string | null) =>
       `allowance ${pct} ${basis}${machinePct === null ? '' : `, ${machinePct} on the machine’s run`}`,
@@ -30,7 +31,7 @@ export const studySheet = spoken('studySheet', {
     purpose: 'For',
     agreement: 'Agreed',
     plan: 'Plan',
-    planned: (cycles: number | string) => `${cycles} cycles`,
+    planned: (cycles: number | string) => `${cycles} ${Number(cycles) === 1 ? 'cycle' : 'cycles'}`,
     sizes: 'Size',
     source: 'Source',
     timed: 'timed on this tablet',
@@ -54,8 +55,8 @@ export const studySheet = spoken('studySheet', {
     normal: 'NT',
     frequency: 'Per unit',
     perUnit: 'NT per unit',
-    precision: '± at 95 %',
-    needed: 'Readings for ± 5 %',
+    precision: '± of NT at 95 %',
+    needed: 'Readings for ± 5 % of OT',
   },
   explain: (figure: string, value: string) => `${figure}: ${value}. Show its working`,
   tapToExplain: 'Tap a figure to see its working.',
@@ -70,8 +71,8 @@ export const studySheet = spoken('studySheet', {
   },
   share: (element: string, excluded: number, all: number) =>
     `${element}: ${excluded} of ${all} readings left out. Above one in ten, look at the method first.`,
-  side: (element: string, excluded: number, side: 'above' | 'below') =>
-    `${element}: all ${excluded} left out lie ${side} the mean of those used.`,
+  side: (element: string, timed: number, side: 'above' | 'below') =>
+    `${element}: ${timed === 2 ? 'both' : `all ${timed}`} left out that have a time of their own lie ${side} the mean of those used.`,
   tooShort: (elements: string) =>
     `${elements}: shorter than 0.04 min, which a hand cannot time well. Merge with a neighbour.`,
   rareRating: (elements: string) => `${elements}: a rating outside 75 to 125 is hard to judge.`,
@@ -90,11 +91,12 @@ export const studySheet = spoken('studySheet', {
     pieces: 'Pieces an hour',
     hours: 'Standard hours per 100',
     governs: 'Governs',
-    uncertainty: 'Uncertainty',
+    uncertainty: 'Uncertainty of ST, rating in',
   },
   governing: {
     operator: 'the operator: work while the machine runs is the longer branch',
     machine: 'the machine: its run is the longer branch',
+    alone: 'nobody: no work is done while the machine runs',
     nobody: 'no machine element',
   },
   allowance: (pct: string, basis: string, machinePct: string) => `${pct} % ${basis}; machine ${machinePct} %`,
@@ -106,7 +108,8 @@ export const studySheet = spoken('studySheet', {
   unseen: (elements: string) =>
     `Not in these sums: ${elements}. The method names it, and the study has no reading of it.`,
 
-  uncertainty: (total: string, cycles: number) => `± ${total} %, from ${cycles} cycles and the rating`,
+  uncertainty: (total: string, cycles: number) =>
+    `± ${total} %, from ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'} and the rating`,
   target: {
     title: 'Target',
     now: (time: string) => `The part’s target now: ${time}.`,
@@ -153,6 +156,7 @@ export const studySheet = spoken('studySheet', {
     remarkLetter: 'r',
     remarks: 'r Remarks:',
     remark: (element: string, cycle: number, note: string) => `${element}, cycle ${cycle}: ${note}`,
+    counted: 'Timed all the same, and counted unless struck through; tap a reading to leave it out:',
     flags: {
       slept: '* the tablet slept inside it',
       reloaded: '* the page was reloaded inside it',

@@ -43,7 +43,7 @@ export const studyStandard = spoken('studyStandard', {
         ? 'h = t(0.975, g − 1) · √(σ_b² · Σnᵢ² ÷ N² + σ_w² ÷ N), of cycles in operator-days'
         : 'h = t(0.975, n − 1) · s ÷ √n, of whole cycles',
     stands: (cycles: number, groups: number, h: string) =>
-      `N = ${cycles} whole cycles, g = ${groups} operator-days: h = ± ${h} %.`,
+      `N = ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'}, g = ${groups} ${groups === 1 ? 'operator-day' : 'operator-days'}: h = ± ${h} %.`,
     source:
       'Groover, Work Systems, problem 2.7 and chapter 13; Searle, Casella & McCulloch, Variance Components, chapter 3 (from memory); ISO/IEC Guide 98-3.',
   },
@@ -63,7 +63,7 @@ export const studyStandard = spoken('studyStandard', {
   since: 'In force from',
   rests: 'Rests on',
   restsOn: (studies: number, cycles: number, operators: string) =>
-    `${studies} ${studies === 1 ? 'study' : 'studies'}, ${cycles} cycles; ${operators}`,
+    `${studies} ${studies === 1 ? 'study' : 'studies'}, ${cycles} ${cycles === 1 ? 'cycle' : 'cycles'}; ${operators}`,
   isInForce: 'in force',
   dueTitle: 'Due for a check study:',
   due: {

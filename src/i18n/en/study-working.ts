@@ -70,7 +70,8 @@ export const studyWorking = spoken('studyWorking', {
     raw: (raw: string, n: number) => `n = ${raw}, so ${n}`,
     iterated: (n: number) => `smallest n that fulfils it: ${n}`,
     t: {
-      words: 'smallest count whose own interval would be as narrow as asked',
+      words:
+        'smallest count whose own interval of observed times would be as narrow as asked; the ± beside it is of normal times',
       symbols: 'n ≥ (t(0.975, n − 1) · s ÷ (k · x̄))²',
       source: 'Definition.',
     },
@@ -107,7 +108,7 @@ export const studyWorking = spoken('studyWorking', {
     words:
       'work while the machine stands, occasional work, and the longer of work while it runs and the run itself',
     plainWords: 'sum of all normal times per work unit',
-    symbols: 'NT = NT ext + NT occ + max(NT int, MC)',
+    symbols: 'NT = NT ext + NT occ + max(NT int; MC)',
     plainSymbols: 'NT = NT ext + NT int + NT occ',
     source: 'Groover, Work Systems, chapter 13.',
   },
@@ -118,8 +119,8 @@ export const studyWorking = spoken('studyWorking', {
       shift: 'ST = NT ÷ (1 − A)',
     },
     machineSymbols: {
-      normal_time: 'ST = (NT ext + NT occ)(1 + A) + max(NT int (1 + A), MC (1 + Aₘ))',
-      shift: 'ST = (NT ext + NT occ) ÷ (1 − A) + max(NT int ÷ (1 − A), MC ÷ (1 − Aₘ))',
+      normal_time: 'ST = (NT ext + NT occ)(1 + A) + max(NT int (1 + A); MC (1 + Aₘ))',
+      shift: 'ST = (NT ext + NT occ) ÷ (1 − A) + max(NT int ÷ (1 − A); MC ÷ (1 − Aₘ))',
     },
     source:
       'Stevenson, Operations Management, equations 7-6 to 7-8; with a machine: Groover, Work Systems, problem 2.7.',
@@ -152,6 +153,8 @@ export const studyWorking = spoken('studyWorking', {
       shift: 'NT int ÷ (1 − A) against MC ÷ (1 − Aₘ)',
     },
     source: 'Groover, Work Systems, chapter 13.',
+    alone:
+      'No work is done while the machine runs: its whole run stands in the cycle, and there is no second branch to compare.',
     nobody: 'There is no machine-controlled element, so nothing runs beside the operator.',
   },
 });

@@ -16,4 +16,7 @@ export const turnQuestion = spoken('turnQuestion', {
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
+  openCount: (count: number) => `${count} open, the newest first:`,
+  answered: (word: string, left: number) =>
+    left === 0 ? `Answered: ${word}` : `Answered: ${word}. ${left} more asked`,
 });

@@ -6,6 +6,7 @@ export const ledger: typeof english = {
   pictureTitle: 'Tiempo transcurrido por categoría',
   piece: (name, time) => `${name} ${time}`,
   elapsed: 'Transcurrido',
+  dropped: (time) => `De ello, ${time} son de la pieza en curso al terminar el periodo: no se cuenta.`,
   names: {
     cycle: 'Trabajo en piezas',
     'set-up': 'Preparación',

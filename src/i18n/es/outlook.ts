@@ -26,11 +26,14 @@ export const outlook: typeof english = {
   positionLater: 'Por delante o por detrás: desde la primera pieza',
   lastParts: (count) => (count === 1 ? 'La última pieza' : `Las últimas ${count} piezas`),
 
-  planTitle: 'Piezas necesarias en este periodo',
+  planTitle: 'Piezas que se piden y fin del turno',
   wanted: 'Piezas buenas',
+  until: 'El turno acaba a las',
+  askShort: '¿Cuántas piezas?',
+  wantedCount: (wanted) => `se piden ${wanted}`,
   set: 'Fijar',
   none: 'Sin número',
-  fault: 'Un número entero de 1 a 2000, por favor.',
+  fault: 'Un número entero de 1 a 2000 o una hora, por favor.',
   soFar: (good) => `Hasta ahora, ${parts(good)} ${good === 1 ? 'buena' : 'buenas'}.`,
   howTitle: 'Cómo se calcula',
   howRange: (count, turns) =>

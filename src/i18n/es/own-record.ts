@@ -38,6 +38,7 @@ export const ownRecord: typeof english = {
   noteTitle: '¿Algo que decir de este periodo?',
   noteHint: 'Quien mire el día lo lee junto a las cifras.',
   noteKept: 'Guardado con el registro propio.',
+  noteKeep: 'Guardar',
   sayWhyShort: 'Indicar motivo',
   change: 'Cambiar',
   elementsTitle: 'Elementos',

@@ -6,6 +6,7 @@ export const studySheet: typeof english = {
   title: 'Hoja de resumen del estudio',
   answer: {
     name: 'Tiempo estándar',
+    unusable: 'Calculado, pero de este estudio no sale ningún estándar:',
     without: (elements) => `Tiempo estándar, todavía sin ${elements}:`,
     none: 'Todavía sin tiempo estándar:',
     allowance: (pct, basis, machinePct) =>
@@ -56,8 +57,8 @@ export const studySheet: typeof english = {
     normal: 'NT',
     frequency: 'Por unidad',
     perUnit: 'NT por unidad',
-    precision: '± al 95 %',
-    needed: 'Lecturas para ± 5 %',
+    precision: '± de NT al 95 %',
+    needed: 'Lecturas para ± 5 % del t. obs.',
   },
   explain: (figure, value) => `${figure}: ${value}. Ver su cálculo`,
   tapToExplain: 'Tocar una cifra para ver su cálculo.',
@@ -72,8 +73,8 @@ export const studySheet: typeof english = {
   },
   share: (element, excluded, all) =>
     `${element}: ${excluded} de ${all} lecturas excluidas. Si es más de una de cada diez, mirar primero el método.`,
-  side: (element, excluded, side) =>
-    `${element}: las ${excluded} excluidas están todas por ${side === 'above' ? 'encima' : 'debajo'} de la media de las usadas.`,
+  side: (element, timed, side) =>
+    `${element}: las ${timed} excluidas con tiempo propio están todas por ${side === 'above' ? 'encima' : 'debajo'} de la media de las usadas.`,
   tooShort: (elements) =>
     `${elements}: menos de ${formatNumber(0.04, 2)} min, lo que una mano no puede cronometrar bien. Unir a un elemento vecino.`,
   rareRating: (elements) =>
@@ -93,11 +94,12 @@ export const studySheet: typeof english = {
     pieces: 'Piezas por hora',
     hours: 'Horas estándar por 100',
     governs: 'Determina el ciclo',
-    uncertainty: 'Incertidumbre',
+    uncertainty: 'Incertidumbre del estándar, con la valoración',
   },
   governing: {
     operator: 'la persona: el trabajo con la máquina en marcha es la rama más larga',
     machine: 'la máquina: su marcha es la rama más larga',
+    alone: 'nadie: no se trabaja con la máquina en marcha',
     nobody: 'ningún elemento de máquina',
   },
   allowance: (pct, basis, machinePct) => `${pct} % ${basis}; máquina ${machinePct} %`,
@@ -158,6 +160,7 @@ export const studySheet: typeof english = {
     remarkLetter: 'n',
     remarks: 'n Notas:',
     remark: (element, cycle, note) => `${element}, ciclo ${cycle}: ${note}`,
+    counted: 'Cronometradas igual, y cuentan si no están tachadas; tocar una lectura para excluirla:',
     flags: {
       slept: '* la tableta estuvo en reposo durante ella',
       reloaded: '* la página se recargó durante ella',

@@ -160,6 +160,8 @@ export const studyWorking: typeof english = {
       shift: 'NT int ÷ (1 − A) frente a MC ÷ (1 − Aₘ)',
     },
     source: 'Groover, Work Systems, capítulo 13.',
+    alone:
+      'Con la máquina en marcha no se trabaja: toda su marcha está en el ciclo, y no hay segunda rama que comparar.',
     nobody: 'No hay ningún elemento condicionado por la máquina, así que nada corre al lado de la persona.',
   },
 };

@@ -162,7 +162,7 @@ export const study: typeof english = {
     cycle: 'Ciclo',
     screenMaySleep: 'La pantalla puede apagarse',
     ofPlanned: (cycles) => `de ${cycles}`,
-    pastPlanned: (cycles) => (cycles === 1 ? '1 previsto' : `${cycles} previstos`),
+    pastPlanned: (cycles) => `previstos ${cycles}`,
     sheet: 'Elementos',
     before: 'antes',
     missedMark: 'perdida',
@@ -226,11 +226,11 @@ export const study: typeof english = {
     inHand: 'en curso',
     carried: 'mantenida',
     ended: 'terminado',
-    locks: { machine: 'máquina: 100, fija', foreign: 'extraño: sin valorar' },
+    machineLock: 'máquina: 100, fija',
     lower: '−5',
     higher: '+5',
-    lowerName: 'Bajar la valoración en 5',
-    higherName: 'Subir la valoración en 5',
+    lowerName: '−5: bajar la valoración',
+    higherName: '+5: subir la valoración',
     rate: (pct) => `Valoración ${pct}`,
     last: (element, time, rating) => `Última: ${element} ${time}, valoración ${rating}`,
     lastUnrated: (element, time) => `Última: ${element} ${time}`,
@@ -249,9 +249,10 @@ export const study: typeof english = {
 
   progress: {
     cycles: (n) => `${n} ${n === 1 ? 'ciclo completo' : 'ciclos completos'}; precisión a partir de 5`,
-    reached: (pct) => `Ciclo ± ${pct} %.`,
-    more: (more, element) => `Más o menos ${more} más para ± 5 %; ${element} es el que más se dispersa.`,
-    enough: 'Bastan para ± 5 %.',
+    reached: (pct) => `El ciclo medio está dentro de ± ${pct} %.`,
+    more: (more, element) =>
+      `Más o menos ${more} ${more === 1 ? 'ciclo' : 'ciclos'} más para ± 5 % del ciclo; ${element} es el que más se dispersa.`,
+    enough: 'Bastan para ± 5 % del ciclo.',
     cannotHelp: 'Más ciclos no ayudarán: valorar el ritmo de una segunda persona.',
   },
 };

@@ -16,4 +16,6 @@ export const turnQuestion: typeof english = {
   sayWhy: (ms) => `Parada ${clockFace(ms)} – indicar motivo`,
   saidWhy: (ms, why) => `Parada ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} antes de ${to} – ¿qué fue?`,
+  openCount: (count) => `${count} sin aclarar, la última primero:`,
+  answered: (word, left) => (left === 0 ? `Respondido: ${word}` : `Respondido: ${word}. Quedan ${left}`),
 };

@@ -30,7 +30,7 @@ export function WhatGoverns({ cell, parts, part, choose }: PartProps & { cell: C
           <StudySource part={part} />
         </div>
         <MoreOf part={part} />
-        <div class={part.source ? 'cell-sides' : undefined}>
+        <div class={part.source ? 'cell-sides cell-detail' : undefined}>
           {part.source && <ActivityPicture work={part.work} />}
           {perDay !== undefined && <ElementGains part={part} perDay={perDay} />}
         </div>

@@ -4,6 +4,7 @@ import { ledgerLook } from '../../charts/ledger-look';
 import { ledgerSeconds } from '../../domain/day/ledger-seconds';
 import { ledgerTotals } from '../../domain/turn/ledger-totals';
 import type { Turn } from '../../domain/turn/turn';
+import { printedMs } from '../../domain/turn/whole-seconds';
 import { ledger as words } from '../../i18n/en/ledger';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { clockFace } from '../../i18n/format-duration';
@@ -15,6 +16,7 @@ export function LedgerSheet({ turn }: { turn: Turn }) {
   const { ref, width } = useWidth();
   const totals = ledgerTotals(turn.ledger);
   const seconds = ledgerSeconds([turn]);
+  const droppedMs = droppedTime(turn);
   const used = ledgerLook.filter(({ category }) => totals[category] > 0);
   const lastedMs = used.reduce((sum, { category }) => sum + totals[category], 0);
   const shares = roundedShares(
@@ -69,6 +71,22 @@ export function LedgerSheet({ turn }: { turn: Turn }) {
           </tr>
         </tfoot>
       </table>
+      {droppedMs >= 1_000 && <p class="quiet small">{words.dropped(clockFace(droppedMs))}</p>}
     </section>
+  );
+}
+
+/** Work on the part that was in hand when the turn ended: nobody knows whether it became one. */
+function droppedTime({ cycles, ledger, gaps, changes, people, person, status }: Turn): number {
+  if (status !== 'ended' || people.at(-1)?.person !== person) return 0;
+  const lastDoneMs = cycles.at(-1)?.toMs ?? 0;
+  const isAsked = ({ fromMs, toMs }: { fromMs: number; toMs: number }) =>
+    [...gaps, ...changes].some((gap) => gap.fromMs < toMs && gap.toMs > fromMs);
+  return ledger.reduce(
+    (sum, span) =>
+      span.category === 'unaccounted' && span.fromMs >= lastDoneMs && !isAsked(span)
+        ? sum + printedMs(span)
+        : sum,
+    0,
   );
 }

@@ -4,7 +4,7 @@ import type { Turn } from '../../domain/turn/turn';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { useApp } from '../app';
 
-/** A place for the operator's own words. Kept when the field is left, so that no button has to be remembered. */
+/** A place for the operator's own words. Kept when the field is left too, so that the button need not be remembered. */
 export function OwnNote({ turn }: { turn: Turn }) {
   const { bench, isReadOnly } = useApp();
   const [typed, setTyped] = useState(turn.note);
@@ -23,9 +23,19 @@ export function OwnNote({ turn }: { turn: Turn }) {
           onBlur={() => noteTurn(bench, turn, typed)}
         />
       </div>
-      <p class="quiet small" role="status">
-        {isKept ? own.noteKept : own.noteHint}
-      </p>
+      <div class="row">
+        <button
+          type="button"
+          class="button"
+          disabled={isReadOnly || typed.trim() === turn.note}
+          onClick={() => noteTurn(bench, turn, typed)}
+        >
+          {own.noteKeep}
+        </button>
+        <p class="quiet small" role="status">
+          {isKept ? `✓ ${own.noteKept}` : own.noteHint}
+        </p>
+      </div>
     </section>
   );
 }

@@ -8,6 +8,7 @@ import { ownRecord as own } from '../../i18n/en/own-record';
 import { pace as words } from '../../i18n/en/pace';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
+import { MoreBelow } from '../more-below';
 import { PutRight } from '../settle/put-right';
 import { ElementSheet } from './element-sheet';
 import { LedgerSheet } from './ledger-sheet';
@@ -67,6 +68,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
         <TakeOwnDays person={person} />
       </div>
       <PutRight turns={[turn]} isAtStation />
+      <MoreBelow />
     </div>
   );
 }

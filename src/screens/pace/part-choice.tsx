@@ -32,7 +32,7 @@ export function PartChoice(props: Props) {
     <section class="stack">
       {!isTitled && <h2>{title}</h2>}
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere */}
-      <div class="choices" role="group" aria-label={title}>
+      <div class="choices" role="group" aria-label={title} hidden={isAdding}>
         {lastFirst(inUse, ({ id }) => id === last).map((part) => (
           <button
             type="button"

@@ -50,7 +50,7 @@ export function PersonChoice(props: Props) {
     <section class="stack">
       <h2 id="pace-who">{title}</h2>
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere */}
-      <div class="choices" role="group" aria-labelledby="pace-who">
+      <div class="choices" role="group" aria-labelledby="pace-who" hidden={isAdding}>
         {lastFirst(people, (person) => person === last).map((person) => (
           <button
             type="button"

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { endShift } from '../../application/turn/end-shift';
 import { MOST_WANTED, wantParts } from '../../application/turn/want-parts';
 import { cleanCycles } from '../../domain/turn/clean-cycles';
 import { isGood } from '../../domain/turn/earned-time';
@@ -8,12 +9,17 @@ import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
+import { timeOfDay } from './time-of-day';
 import { useProjection } from './use-projection';
 
-/** How many good parts are wanted in the turn, and how its finish is reckoned. */
+/** How many good parts are wanted in the turn, until when it goes, and how its finish is reckoned. */
 export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
   const { bench, isReadOnly } = useApp();
   const [typed, setTyped] = useState(turn.wantedParts === null ? '' : String(turn.wantedParts));
+  const { endsAtMs } = turn.planned;
+  const endsAt =
+    endsAtMs === null ? '' : timeOfDay({ ...turn.startedAt, wallMs: turn.startedAt.wallMs + endsAtMs });
+  const [until, setUntil] = useState(endsAt);
   const [isFaulty, setFaulty] = useState(false);
   const found = useProjection(turn);
   const clean = cleanCycles(turn);
@@ -22,8 +28,12 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
   const set = (event: Event) => {
     event.preventDefault();
     const parts = parseWhole(typed) ?? 0;
-    if (parts < 1 || parts > MOST_WANTED) return setFaulty(true);
-    wantParts(bench, parts);
+    const isNumber = parts >= 1 && parts <= MOST_WANTED;
+    const isNewEnd = until !== '' && until !== endsAt;
+    // A field that stays empty says nothing; one that cannot be read is asked about.
+    if (!isNumber && (typed.trim() !== '' || !isNewEnd)) return setFaulty(true);
+    if (isNumber) wantParts(bench, parts);
+    if (isNewEnd) endShift(bench, Number(until.slice(0, 2)) * 60 + Number(until.slice(3, 5)));
     done();
   };
   return (
@@ -42,6 +52,18 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
               aria-describedby="pace-plan-fault"
               onInput={(event) => {
                 setTyped(event.currentTarget.value);
+                setFaulty(false);
+              }}
+            />
+          </label>
+          <label class="field pace-plan-until">
+            <span>{words.until}</span>
+            <input
+              type="time"
+              value={until}
+              disabled={isReadOnly}
+              onInput={(event) => {
+                setUntil(event.currentTarget.value);
                 setFaulty(false);
               }}
             />

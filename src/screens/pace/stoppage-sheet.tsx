@@ -1,21 +1,24 @@
 import { useState } from 'preact/hooks';
-import { NOT_STATED, type Stoppage, type Turn } from '../../domain/turn/turn';
+import { answerGap } from '../../application/turn/answer-gap';
+import { explainStoppage } from '../../application/turn/explain-stoppage';
+import { stoodStill } from '../../domain/turn/stood-still';
+import { NOT_STATED, type Turn } from '../../domain/turn/turn';
 import { printedMs } from '../../domain/turn/whole-seconds';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { clockFace } from '../../i18n/format-duration';
 import { useApp } from '../app';
-import { ReasonChoice } from './reason-choice';
+import { ReasonGrid } from './reason-grid';
 import { reasonText } from './reason-text';
 import { timeOfDay } from './time-of-day';
 
-/** Every stoppage of the turn; its reason can still be said, or said otherwise. */
+/** Every stoppage of the turn, and every gap that was one; its reason can still be said, or said otherwise. */
 export function StoppageSheet({ turn }: { turn: Turn }) {
-  const { isReadOnly } = useApp();
+  const { bench, isReadOnly } = useApp();
   const [open, setOpen] = useState('');
-  const { stoppages, startedAt } = turn;
+  const { startedAt } = turn;
+  const stoppages = stoodStill(turn);
   const asked = stoppages.find(({ key }) => key === open);
-  const lengthOf = ({ fromMs, toMs }: Stoppage) => printedMs({ fromMs, toMs: toMs ?? turn.lastAtMs });
   return (
     <section class="stack">
       <h2>{own.stoppagesTitle}</h2>
@@ -38,7 +41,7 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
                 <td>
                   {timeOfDay({ wallMs: startedAt.wallMs + stoppage.fromMs, offsetMin: startedAt.offsetMin })}
                 </td>
-                <td>{clockFace(lengthOf(stoppage))}</td>
+                <td>{clockFace(printedMs(stoppage))}</td>
                 <td class="words">{reasonText(stoppage)}</td>
                 <td>
                   <button
@@ -56,11 +59,15 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
         </table>
       )}
       {asked && (
-        <ReasonChoice
-          turn={turn.id}
-          stoppage={asked}
-          title={asks.reasonTitleAfter(lengthOf(asked))}
-          chosen={() => setOpen('')}
+        <ReasonGrid
+          title={asks.reasonTitleAfter(printedMs(asked))}
+          reason={asked.reason}
+          choose={(reason) => {
+            const { id, label, category } = reason;
+            if (asked.isGap) answerGap(bench, turn.id, asked.key, { reason: id, label, category });
+            else explainStoppage(bench, turn.id, asked.key, reason);
+            setOpen('');
+          }}
         />
       )}
     </section>

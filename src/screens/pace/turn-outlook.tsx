@@ -22,9 +22,23 @@ export function TurnOutlook({ turn, open }: Props) {
   const found = useProjection(turn);
   const state = paceState(turn);
   const { parts, target } = shownParts(turn);
+  const text = outlookText(turn, found);
+  const { wantedParts } = turn;
+  const isAsked = text === words.ask;
+  // What says that a tap opens something.
+  const mark = <span aria-hidden="true"> ›</span>;
   return (
     <button type="button" class="button pace-outlook number" onClick={(event) => open('plan', event)}>
-      <span class="pace-outlook-finish">{outlookText(turn, found)}</span>
+      <span class="pace-outlook-finish">
+        {text}
+        {isAsked && mark}
+      </span>
+      {!isAsked && (
+        <span class="pace-outlook-ask">
+          {wantedParts === null ? words.askShort : words.wantedCount(wantedParts)}
+          {mark}
+        </span>
+      )}
       {state ? (
         <span class="pace-outlook-state" data-state={state}>
           <span aria-hidden="true">{state === 'slower' ? '▼' : '◆'}</span> {words.states[state]}

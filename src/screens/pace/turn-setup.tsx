@@ -70,8 +70,9 @@ export function TurnSetup({ again }: { again: Turn | null }) {
   // A list that changes its order under a finger would start the wrong part.
   if (last === 'reading') return null;
 
-  const chosen = parts.find(({ id, retired }) => id === part && !retired);
-  const who = person || typedPerson;
+  // What is typed goes before what was chosen: the list gives way to the form.
+  const chosen = typedPart.code ? undefined : parts.find(({ id, retired }) => id === part && !retired);
+  const who = typedPerson || person;
   const what = chosen ? partTitle(parts, { part, partCode: chosen.code }) : typedPart.code;
   const missing = who ? words.choosePart : what ? words.choosePerson : words.chooseBoth;
   const isReady = who !== '' && what !== '';
@@ -79,12 +80,11 @@ export function TurnSetup({ again }: { again: Turn | null }) {
   /** The forms that are open take in what is typed, as their own buttons would, and then the turn begins. */
   const start = (at: Stamp) => {
     const known = new Set(parts.map(({ id }) => id));
-    if (!person || !chosen)
-      for (const form of lists.current!.querySelectorAll('form'))
-        form.dispatchEvent(new Event('submit', { cancelable: true }));
+    for (const form of lists.current!.querySelectorAll('form'))
+      form.dispatchEvent(new Event('submit', { cancelable: true }));
     const now = bench.shop.peek();
     const inHand = chosen ?? now.parts.find(({ id }) => !known.has(id));
-    if (inHand) startTurn(bench, person || knownCode(now.people, typedPerson), partInHand(inHand), at);
+    if (inHand) startTurn(bench, knownCode(now.people, who), partInHand(inHand), at);
   };
 
   return (

@@ -28,10 +28,6 @@ export function AppShell({ loaders, Pace, takeUpdate, Upkeep }: Props) {
   const app = useApp();
   const isKept = app.tablet.value.isKept && app.bench.shop.value.isLatched && !app.isUnlatched.value;
   const screen = isKept ? 'pace' : app.route.value.screen;
-  // Else whoever lets the tablet go is thrown to where it was when it was kept.
-  useEffect(() => {
-    if (isKept && app.route.peek().screen !== 'pace') app.go('pace');
-  });
   const [isAsked, setAsked] = useState(false);
   const Tablet = useLazy(isAsked, loadTablet);
   const Notices = useLazy(

@@ -19,11 +19,10 @@ interface Props {
 export function ExclusionNotes({ elements, rows, summary }: Props) {
   const notes = elements.flatMap((element) => {
     const own = rows.filter((row) => row.element === element);
-    const { excluded, share, side } = exclusionEffect(own);
+    const { excluded, timed, share, side } = exclusionEffect(own);
     const said: string[] = [];
     if (share > LARGE_EXCLUDED_SHARE) said.push(words.share(element, excluded, own.length));
-    if (excluded > 1 && (side === 'above' || side === 'below'))
-      said.push(words.side(element, excluded, side));
+    if (timed > 1 && (side === 'above' || side === 'below')) said.push(words.side(element, timed, side));
     return said;
   });
   notes.push(...remarksOf(rows, summary));

@@ -76,6 +76,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   }
   const unseen = unseenElements(study);
   const clock = studyClock(study);
+  const isUsable = clock?.usable !== false && stability.trend === null;
   const ofTheJob = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
   const breakPoints = new Map(study.method.map(({ name, breakPoint }) => [name, breakPoint]));
   return (
@@ -87,6 +88,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
         time={time}
         reason={halfMethodReason(summary)}
         unseen={unseen}
+        isUsable={isUsable}
       />
       <OneLaneNote study={study} />
       <SheetHead study={study} />
@@ -121,7 +123,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
           study={study}
           standardTimeMs={summary.standardTimeMs}
           isIncomplete={unseen.length > 0}
-          isUsable={clock?.usable !== false && stability.trend === null}
+          isUsable={isUsable}
           time={time}
         />
         <div class="row">

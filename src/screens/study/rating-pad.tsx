@@ -23,7 +23,7 @@ interface Props {
   /** Null when nothing can be rated now. */
   readonly judged: Judged | null;
   /** Why what is in hand cannot be rated; null when it can. */
-  readonly lock: 'machine' | 'foreign' | null;
+  readonly lock: 'machine' | null;
   readonly disabled: boolean;
   readonly onRate: (ratingPct: number) => void;
   /** Goes over to the element that ended, or back to the one in hand; null when there is one only. */
@@ -81,7 +81,7 @@ function Shown({ judged, lock, onSwitch }: Pick<Props, 'judged' | 'lock' | 'onSw
   if (!judged) {
     return (
       <p class="study-pad-shown" role="status">
-        <span class="study-pad-lock">{lock ? words.locks[lock] : words.rating}</span>
+        <span class="study-pad-lock">{lock ? words.machineLock : words.rating}</span>
       </p>
     );
   }

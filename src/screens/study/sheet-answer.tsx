@@ -14,10 +14,12 @@ interface Props {
   readonly reason: string;
   /** Elements of the method without a single reading. */
   readonly unseen: readonly string[];
+  /** The clock agrees and the work stood still. */
+  readonly isUsable: boolean;
 }
 
 /** The answer to the screen's question, before everything that leads to it. */
-export function SheetAnswer({ study, summary, time, reason, unseen }: Props) {
+export function SheetAnswer({ study, summary, time, reason, unseen, isUsable }: Props) {
   const { standardTimeMs, piecesPerHour, terms, machineMs } = summary;
   if (standardTimeMs === null || piecesPerHour === null) {
     return (
@@ -32,6 +34,14 @@ export function SheetAnswer({ study, summary, time, reason, unseen }: Props) {
     allWords.terms.bases[terms.basis],
     machineMs > 0 ? percent(terms.machineAllowancePct) : null,
   );
+  if (!isUsable) {
+    return (
+      <p>
+        {words.answer.unusable} <span class="number">{time.said(standardTimeMs)}</span>,{' '}
+        {words.answer.beside(allowance, formatNumber(piecesPerHour, 1))}
+      </p>
+    );
+  }
   return (
     <p class="study-answer">
       {unseen.length > 0 ? words.answer.without(allWords.and(unseen)) : words.answer.name}{' '}

@@ -3,6 +3,7 @@ import type { Study } from '../../domain/study/study';
 import { cycleTimes } from '../../domain/study/study-progress';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { asTyped } from '../../i18n/parse-number';
 import { momentWords } from './moment-words';
 
 const words = studySheet.head;
@@ -32,7 +33,7 @@ export function SheetHead({ study }: { study: Study }) {
     [words.purpose, heading?.purpose ? allWords.prepare.purposes[heading.purpose] : ''],
     [words.agreement, heading?.agreement],
     [words.plan, planWords(heading)],
-    [words.sizes, heading?.sizes?.map(({ driver, value }) => `${driver} ${value}`).join('; ')],
+    [words.sizes, heading?.sizes?.map(({ driver, value }) => `${driver}: ${asTyped(value)}`).join('; ')],
     [words.source, sourceWords(study)],
     [words.conditions, heading?.conditions ?? carried.conditions],
   ];

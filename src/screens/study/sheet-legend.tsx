@@ -9,6 +9,7 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
   const known = Object.entries(studySheet.causes).filter(([cause]) => causes.has(cause));
   const own = [...causes].filter((cause) => !(cause in studySheet.causes));
   const flags = new Set(readings.map(({ row }) => row.carried.clock_flag));
+  const flagged = Object.entries(words.flags).flatMap(([flag, said]) => (flags.has(flag) ? [said] : []));
   const remarks = readings.flatMap(({ row: { element, elementClass, cycle, carried } }) =>
     carried.note && elementClass !== 'foreign' ? [words.remark(element, cycle, carried.note)] : [],
   );
@@ -18,12 +19,16 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
   ];
   return (
     <>
-      <p class="small quiet">
-        {lines.length > 0 && `${words.legend} ${lines.join(' · ')}`}
-        {Object.entries(words.flags)
-          .filter(([flag]) => flags.has(flag))
-          .map(([, said]) => ` ${said}.`)}
-      </p>
+      {lines.length > 0 && (
+        <p class="small quiet">
+          {words.legend} {lines.join(' · ')}
+        </p>
+      )}
+      {flagged.length > 0 && (
+        <p class="small quiet">
+          {words.counted} {flagged.join(' · ')}
+        </p>
+      )}
       {remarks.length > 0 && (
         <p class="small">
           {words.remarks} {remarks.join(' · ')}

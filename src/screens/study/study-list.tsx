@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { listStudies, type StudyInList } from '../../application/study/list-studies';
 import { study } from '../../i18n/en/study';
+import { studySheet } from '../../i18n/en/study-sheet';
 import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
@@ -100,8 +101,13 @@ function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
                 </a>
                 {imported && <span class="quiet small"> {words.imported}</span>}
               </td>
-              <td>{found?.isOpen ? words.unfinished : said(found?.standardTimeMs)}</td>
-              <td>{found?.cycles ?? ''}</td>
+              <td>
+                {found?.isOpen ? words.unfinished : said(found?.standardTimeMs)}
+                {found?.obstacle && !found.isOpen && (
+                  <div class="small">{studyStandard.obstacles[found.obstacle]}</div>
+                )}
+              </td>
+              <td>{found && studySheet.head.cyclesWhole(found.cycles, found.wholeCycles)}</td>
               <td class="words">{operator}</td>
               <td class="words">{momentWords(startedAt)}</td>
             </tr>

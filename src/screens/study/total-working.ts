@@ -1,5 +1,6 @@
 import type { AllowanceTerms } from '../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../domain/study/analyse-studies';
+import { governingBranch } from '../../domain/study/governing-branch';
 import { RATING_UNCERTAINTY } from '../../domain/study/study-progress';
 import type { ElementSummary, StudySummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
@@ -81,7 +82,7 @@ function normalWorking(summary: StudySummary, time: TimeWords): Working {
   const { externalMs, internalMs, occasionalMs, machineMs, normalTimeMs } = summary;
   const hasMachine = machineMs > 0;
   const numbers = hasMachine
-    ? `${time.figure(externalMs)} + ${time.figure(occasionalMs)} + max(${time.figure(internalMs)}, ${time.figure(machineMs)})`
+    ? `${time.figure(externalMs)} + ${time.figure(occasionalMs)} + max(${time.figure(internalMs)}; ${time.figure(machineMs)})`
     : `${time.figure(externalMs)} + ${time.figure(internalMs)} + ${time.figure(occasionalMs)}`;
   return {
     what: studySheet.totals.normal,
@@ -99,7 +100,7 @@ function standardWorking(summary: StudySummary, time: TimeWords): Working {
   const own = factor(terms.allowancePct, terms);
   const machine = factor(terms.machineAllowancePct, terms);
   const numbers = hasMachine
-    ? `(${time.figure(externalMs)} + ${time.figure(occasionalMs)}) ${own} + max(${time.figure(internalMs)} ${own}, ${time.figure(machineMs)} ${machine})`
+    ? `(${time.figure(externalMs)} + ${time.figure(occasionalMs)}) ${own} + max(${time.figure(internalMs)} ${own}; ${time.figure(machineMs)} ${machine})`
     : `${time.figure(normalTimeMs ?? 0)} ${own}`;
   return {
     what: studySheet.totals.standard,
@@ -128,7 +129,8 @@ function hoursNumbers({ standardTimeMs }: StudySummary, time: TimeWords): string
 }
 
 function governsWorking(summary: StudySummary, time: TimeWords): Working {
-  const { internalMs, machineMs, terms, governing } = summary;
+  const { internalMs, machineMs, terms } = summary;
+  const branch = governingBranch(summary);
   const own = factor(terms.allowancePct, terms);
   const machine = factor(terms.machineAllowancePct, terms);
   return {
@@ -136,8 +138,8 @@ function governsWorking(summary: StudySummary, time: TimeWords): Working {
     words: words.governs.words,
     symbols: words.governs.symbols[terms.basis],
     numbers: [
-      governing === null
-        ? words.governs.nobody
+      branch === 'nobody' || branch === 'alone'
+        ? words.governs[branch]
         : `${time.figure(internalMs)} ${own} ${study.against} ${time.figure(machineMs)} ${machine}`,
     ],
     leftOut: null,

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import type { StudiesAnalysis } from '../../domain/study/analyse-studies';
+import { governingBranch } from '../../domain/study/governing-branch';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
@@ -23,7 +24,7 @@ interface Props {
 
 /** From the normal times to the standard time, a line each. */
 export function TotalsTable({ summary, time, open, analysis, allowances }: Props) {
-  const { standardTimeMs, normalTimeMs, piecesPerHour, governing } = summary;
+  const { standardTimeMs, normalTimeMs, piecesPerHour } = summary;
   const noTime = halfMethodReason(summary);
   const said = (ms: number | null) => (ms === null ? null : time.said(ms));
   const hours = standardTimeMs === null ? null : formatNumber((standardTimeMs * 100) / 3_600_000, 3);
@@ -79,7 +80,7 @@ export function TotalsTable({ summary, time, open, analysis, allowances }: Props
         {line('uncertainty', wide)}
         {line('pieces', pieces)}
         {line('hours', hours)}
-        {line('governs', words.governing[governing ?? 'nobody'])}
+        {line('governs', words.governing[governingBranch(summary)])}
       </tbody>
     </table>
   );

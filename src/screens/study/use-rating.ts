@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { rateReading } from '../../application/study/rate-reading';
+import { justEnded } from '../../domain/study/just-ended';
 import { lastRateable } from '../../domain/study/last-rateable';
 import type { Study } from '../../domain/study/study';
 import { study as words } from '../../i18n/en/study';
@@ -10,14 +11,14 @@ interface Rating {
   /** What the next tap is rated with. */
   readonly standing: number;
   readonly judged: Judged | null;
-  readonly lock: 'machine' | 'foreign' | null;
+  readonly lock: 'machine' | null;
   readonly rate: (ratingPct: number) => void;
   readonly switchOver: (() => void) | null;
 }
 
 /**
- * The rating of the element in hand, which stands until it is changed. While a machine or a foreign element is in
- * hand, which nobody rates, the pad is for the element that ended; a switch brings it there at any other time.
+ * The rating of the element in hand, which stands until it is changed. While a machine is in hand, which nobody
+ * rates, the pad is for the element that just ended; a switch brings it there at any other time.
  */
 export function useRating(study: Study): Rating {
   const { bench } = useApp();
@@ -32,10 +33,10 @@ export function useRating(study: Study): Rating {
   const elements = study.heading?.elements ?? [];
   const { aside, elementIndex } = study.watch;
   const place = `${study.watch.cycle}:${aside?.elementIndex ?? elementIndex}`;
-  const isForeign = aside !== null && aside.elementIndex === null;
-  const inHand = isForeign ? undefined : elements[aside?.elementIndex ?? elementIndex];
-  const lock = isForeign ? 'foreign' : inHand?.work === 'machine' ? 'machine' : null;
-  const isLate = ended !== null && (lock !== null || late === ended.id);
+  // What is foreign has no rating: the pad stays with the element that it fell into.
+  const inHand = elements[aside?.elementIndex ?? elementIndex];
+  const lock = inHand?.work === 'machine' ? 'machine' : null;
+  const isLate = ended !== null && (late === ended.id || (lock === 'machine' && justEnded(study) !== null));
 
   const rate = (ratingPct: number) => {
     // A late rating judges the one reading that ended, and says nothing of what is in hand.
@@ -48,7 +49,7 @@ export function useRating(study: Study): Rating {
   };
   const judged: Judged | null = isLate
     ? { element: ended.row.element, ratingPct: ended.row.ratingPct, isEnded: true, isCarried: false }
-    : lock === null
+    : lock !== 'machine'
       ? {
           element: inHand?.name ?? words.none,
           ratingPct: standing,

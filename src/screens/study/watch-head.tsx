@@ -37,7 +37,10 @@ export function WatchHead({ study, isSnapback, maySleep = false }: Props) {
         <dd class="number">
           {study?.watch.cycle ?? 1}
           {study?.heading?.plannedCycles !== undefined && (
-            <span class="small quiet"> {plannedWords(study.watch.cycle, study.heading.plannedCycles)}</span>
+            <span class="small quiet study-watch-planned">
+              {' '}
+              {plannedWords(study.watch.cycle, study.heading.plannedCycles)}
+            </span>
           )}
         </dd>
       </div>

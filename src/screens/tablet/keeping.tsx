@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { latchWords } from '../../i18n/en/latch';
 import { tabletWords as words } from '../../i18n/en/tablet';
 import { useApp } from '../app';
@@ -12,7 +12,7 @@ import { Group } from './group';
  * Pace is opened again, or lets the tablet go for good.
  */
 export function Keeping() {
-  const { bench, tablet, isUnlatched, isReadOnly, go } = useApp();
+  const { bench, tablet, isUnlatched, isReadOnly, route, go } = useApp();
   const isShut = useLatch();
   const [isSetting, setSetting] = useState(false);
   const { isKept } = tablet.value;
@@ -21,6 +21,11 @@ export function Keeping() {
     isUnlatched.value = false;
     if (kept) go('pace');
   };
+  const isHeld = isKept && isShut;
+  // Else whoever gives the PIN is thrown to the screen that the address names.
+  useEffect(() => {
+    if (isHeld && route.peek().screen !== 'pace') go('pace');
+  }, [isHeld]);
   if (isSetting) {
     return (
       <Group title={words.keep}>

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { endStudy } from '../../../src/application/study/end-study';
+import { holdWatch } from '../../../src/application/study/hold-watch';
 import { listStudies } from '../../../src/application/study/list-studies';
 import { readStudyFigures } from '../../../src/application/study/read-study-figures';
 import { fourElements, openStudy, settled, studyOf, tapAfter } from '../../domain/study/study-at-the-bench';
@@ -15,9 +16,22 @@ describe('the list of studies', () => {
     // 2 · 1.15 + max(3 · 1.15, 5)
     expect(await readStudyFigures(at.bench, listed!.id)).toEqual({
       cycles: 2,
+      wholeCycles: 1,
+      obstacle: null,
       standardTimeMs: 7_300,
       isOpen: false,
     });
+  });
+
+  it('tells that a study is not usable where time of it is unaccounted', async () => {
+    const at = await openStudy({ elements: fourElements.slice(0, 3), timing: 'snapback' });
+    for (const ms of [2_000, 5_000, 3_000]) tapAfter(at, ms);
+    holdWatch(at.bench, at.clock.now());
+    at.clock.pass(60_000);
+    tapAfter(at, 0);
+    endStudy(at.bench, at.clock.now());
+    await settled();
+    expect((await readStudyFigures(at.bench, studyOf(at.bench).id))?.obstacle).toBe('clock');
   });
 
   it('tells no standard time while an element of the method was never seen', async () => {
@@ -25,6 +39,10 @@ describe('the list of studies', () => {
     for (const ms of [2_000, 5_000, 3_000]) tapAfter(at, ms);
     await settled();
     const { id } = studyOf(at.bench);
-    expect(await readStudyFigures(at.bench, id)).toEqual({ cycles: 1, standardTimeMs: null, isOpen: true });
+    expect(await readStudyFigures(at.bench, id)).toMatchObject({
+      cycles: 1,
+      standardTimeMs: null,
+      isOpen: true,
+    });
   });
 });

@@ -4,6 +4,7 @@ import { missBreakPoint } from '../../../src/application/study/miss-break-point'
 import { noteInHand } from '../../../src/application/study/note-in-hand';
 import { noteReading } from '../../../src/application/study/note-reading';
 import { rateReading } from '../../../src/application/study/rate-reading';
+import { justEnded } from '../../../src/domain/study/just-ended';
 import { lastRateable } from '../../../src/domain/study/last-rateable';
 import { lines, openStudy, studyOf, tapAfter } from './study-at-the-bench';
 
@@ -63,6 +64,18 @@ describe('a late rating', () => {
     tapAfter(at, 5_000);
     expect(studyOf(at.bench).readings.map(({ row }) => row.ratingPct)).toEqual([115, 100]);
     expect(lastRateable(studyOf(at.bench).readings)!.row.element).toBe('Load');
+  });
+
+  it('given while something foreign is timed, or after a missed break point, is not for what ended before', async () => {
+    const at = await openStudy();
+    tapAfter(at, 2_000);
+    expect(justEnded(studyOf(at.bench))!.row.element).toBe('Load');
+    beginForeign(at.bench, at.clock.now());
+    expect(justEnded(studyOf(at.bench))).toBeNull();
+    tapAfter(at, 1_000);
+    expect(justEnded(studyOf(at.bench))!.row.element).toBe('Load');
+    missBreakPoint(at.bench);
+    expect(justEnded(studyOf(at.bench))).toBeNull();
   });
 
   it('is for nothing whose break point was missed', async () => {

@@ -67,18 +67,32 @@ describe('foreignLetters', () => {
 describe('exclusionEffect', () => {
   it('tells the side on which the readings left out lie', async () => {
     const { rows, leaveOut } = await loads([1_000, 1_000, 5_000, 200]);
-    expect(exclusionEffect(rows())).toEqual({ excluded: 0, share: 0, side: null });
+    expect(exclusionEffect(rows())).toEqual({ excluded: 0, timed: 0, share: 0, side: null });
     leaveOut(2);
     // The mean of those used is then 733 ms; 5 000 ms lies above it.
-    expect(exclusionEffect(rows())).toEqual({ excluded: 1, share: 0.25, side: 'above' });
+    expect(exclusionEffect(rows())).toEqual({ excluded: 1, timed: 1, share: 0.25, side: 'above' });
     leaveOut(3);
     expect(exclusionEffect(rows()).side).toBe('both');
+  });
+
+  it('compares no time that a missed break point joined from two elements', async () => {
+    const { rows } = await loads([1_000, 1_000, 1_000]);
+    const [first, ...rest] = rows();
+    const joined = { ...first!, observedMs: 6_000, excluded: 'missed-break-point' };
+    const unseen = { ...first!, observedMs: null, excluded: 'missed-break-point' };
+    const talk = { ...first!, observedMs: 3_000, excluded: 'talk' };
+    expect(exclusionEffect([...rest, joined, unseen])).toMatchObject({ excluded: 2, timed: 0, side: null });
+    expect(exclusionEffect([...rest, joined, unseen, talk])).toMatchObject({
+      excluded: 3,
+      timed: 1,
+      side: 'above',
+    });
   });
 
   it('tells no side when every reading is left out', async () => {
     const { rows, leaveOut } = await loads([1_000]);
     leaveOut(0);
-    expect(exclusionEffect(rows())).toEqual({ excluded: 1, share: 1, side: null });
+    expect(exclusionEffect(rows())).toEqual({ excluded: 1, timed: 1, share: 1, side: null });
   });
 });
 

@@ -34,6 +34,12 @@ describe('stability', () => {
     expect(studyStability(cycles(times)).beyond).toEqual([6]);
   });
 
+  it('has no limit below no time at all, however widely the cycles stray', () => {
+    const limits = studyStability(cycles([1_000, 60_000, 2_000, 55_000, 1_500, 58_000])).limits!;
+    expect(limits.lower).toBe(0);
+    expect(limits.upper).toBeGreaterThan(limits.centre);
+  });
+
   it('sees eight in a row on one side', () => {
     const times = [...Array(8).fill(61_000), ...Array(4).fill(58_000)].map(
       (ms, place) => ms + (place % 2) * 100,

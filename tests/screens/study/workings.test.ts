@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { analyseStudies } from '../../../src/domain/study/analyse-studies';
+import { governingBranch } from '../../../src/domain/study/governing-branch';
 import type { StudyRow } from '../../../src/domain/study/study-row';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
 import { type ElementFigure, elementWorking } from '../../../src/screens/study/element-working';
@@ -52,6 +53,15 @@ function working(figure: ElementFigure, source: StudyRow[], form: RequiredForm =
 const total = (figure: TotalFigure, source: StudyRow[]) =>
   totalWorking(figure, summariseStudy(source), timeWords.min).numbers;
 
+describe('the branch that governs', () => {
+  it('is named only where work lies inside the run: 0.21 min outside it compare with nothing', () => {
+    expect(governingBranch({ governing: 'machine', internalMs: 0 })).toBe('alone');
+    expect(governingBranch({ governing: 'machine', internalMs: 1 })).toBe('machine');
+    expect(governingBranch({ governing: 'operator', internalMs: 9 })).toBe('operator');
+    expect(governingBranch({ governing: null, internalMs: 9 })).toBe('nobody');
+  });
+});
+
 describe('the working of an element’s figure', () => {
   it('shows the readings that went in, those left out with their cause, and the mean with them', () => {
     const { numbers, leftOut } = working('observed', letters);
@@ -103,11 +113,11 @@ describe('the working of the standard time', () => {
     ];
     // 1 · 1.15 + max(2 · 1.15, 3 · 1.3) = 1.15 + 3.9
     expect(total('standard', beside)).toEqual([
-      '(1.000 + 0.000) · 1.150 + max(2.000 · 1.150, 3.000 · 1.300) = 5.050 min',
+      '(1.000 + 0.000) · 1.150 + max(2.000 · 1.150; 3.000 · 1.300) = 5.050 min',
     ]);
     expect(total('internal', beside)).toEqual(['clean 2.000 = 2.000 min']);
     expect(total('governs', beside)).toEqual(['2.000 · 1.150 against 3.000 · 1.300']);
-    expect(total('normal', beside)).toEqual(['1.000 + 0.000 + max(2.000, 3.000) = 4.000 min']);
+    expect(total('normal', beside)).toEqual(['1.000 + 0.000 + max(2.000; 3.000) = 4.000 min']);
   });
 
   it('adds up what readings and rating leave open, and says when more cycles cannot help', () => {

@@ -136,7 +136,7 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
               onClick={() => setField(name)}
             >
               <span class="small">
-                {name === 'time' ? words.value : isMachine ? study.observe.locks.machine : words.rating}
+                {name === 'time' ? words.value : isMachine ? study.observe.machineLock : words.rating}
               </span>
               <strong class="number">{name === 'rating' && isMachine ? '' : cell[name] || study.none}</strong>
             </button>

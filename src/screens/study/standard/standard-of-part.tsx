@@ -8,6 +8,7 @@ import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { ChoiceRow } from '../choice-row';
 import { percentOf } from '../clock-panel';
+import { behindWords } from '../one-lane-note';
 import { PaperFoot } from '../paper-foot';
 import { standardFormula } from '../standard-formula';
 import { StudyCautions } from '../study-cautions';
@@ -79,6 +80,11 @@ export function StandardOfPart({ part, studies, known }: Props) {
         chosen={chosen}
         time={time}
       />
+      {behindOf(chosen).map((one) => (
+        <p key={one.id} class="fault">
+          <strong>{one.title}:</strong> {behindWords(one.study)}
+        </p>
+      ))}
       {analysis && <StandardWorking analysis={analysis} />}
       <div class="no-print">
         <TermsFields terms={terms} onChange={setTerms} />
@@ -106,6 +112,9 @@ export function StandardOfPart({ part, studies, known }: Props) {
     </>
   );
 }
+
+/** Studies in which work of the run was timed after the stop: the standard counts it as the study does. */
+const behindOf = (chosen: readonly StudyOfPart[]) => chosen.filter(({ study }) => behindWords(study) !== '');
 
 function standsOn({ sampling, uncertainty, cycles, groups }: StudiesAnalysis): string {
   if (sampling === null || uncertainty === null) return words.tooFew;
