@@ -133,6 +133,9 @@ export default defineConfig({
     outDir: dist,
     emptyOutDir: true,
     target: 'es2022',
+    // Beside Vite's own it leaves 1 % less to be downloaded: three kilobytes, for a build that takes a few seconds more.
+    minify: 'terser',
+    terserOptions: { compress: { passes: 2, pure_getters: true } },
     modulePreload: {
       polyfill: false,
       // Names of files do not compress, and every script is on the tablet after the first visit: only the first
