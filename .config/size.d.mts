@@ -1,8 +1,8 @@
-export const budgets: { paceScreen: number; allScripts: number; languages: number; everything: number };
+export const budgets: { paceScreen: number; allScripts: number; language: number; kept: number };
 export function sizes(dist: string): {
   paceScreen: number;
   allScripts: number;
-  languages: number;
-  everything: number;
+  language: number;
+  kept: number;
   files: { file: string; size: number }[];
 };

@@ -11,6 +11,9 @@ const dist = path.resolve(top, process.env.PACEWRIGHT_DIST ?? 'dist');
 const version: string = JSON.parse(readFileSync(path.join(top, 'package.json'), 'utf8')).version;
 const release = process.env.PACEWRIGHT_RELEASE ?? version;
 
+/** The words of a language other than English. */
+const LANGUAGE = /^assets\/language-([a-z]+)-[^/]*\.js$/;
+
 /**
  * Builds the service worker after the page, because its list of files is read from the
  * finished folder: the bundler's own list leaves out everything copied from src/public.
@@ -29,10 +32,13 @@ function serviceWorker(): Plugin {
       async handler() {
         // Also called when the page could not be built; that fault is the one to show.
         if (!isWritten) return;
-        const manifest = readdirSync(dist, { recursive: true, withFileTypes: true })
+        const files = readdirSync(dist, { recursive: true, withFileTypes: true })
           .filter((file) => file.isFile() && !/\.map$|^sw\.js$|^manifest\.json$/.test(file.name))
           .map((file) => path.relative(dist, path.join(file.parentPath, file.name)).split(path.sep).join('/'))
-          .sort()
+          .sort();
+        const languages = files.filter((file) => LANGUAGE.test(file));
+        const manifest = files
+          .filter((file) => !languages.includes(file))
           .map((url) => ({
             url,
             revision: url.startsWith('assets/')
@@ -49,6 +55,9 @@ function serviceWorker(): Plugin {
           logLevel: 'warn',
           define: {
             'self.__WB_MANIFEST': JSON.stringify(manifest),
+            'self.__LANGUAGES__': JSON.stringify(
+              Object.fromEntries(languages.map((file) => [LANGUAGE.exec(file)![1], file])),
+            ),
             'self.__RESCUE__': JSON.stringify(
               Object.fromEntries(
                 ['rescue.html', 'rescue.css', 'rescue.js', 'rescue-file.js'].map((name) => [

@@ -1,25 +1,40 @@
 import { cleanupOutdatedCaches, PrecacheController, PrecacheRoute } from 'workbox-precaching';
 import { NavigationRoute, registerRoute, setCatchHandler } from 'workbox-routing';
 import { fromPrevious, keepPrevious } from './keep-previous';
+import {
+  dropOtherLanguages,
+  isLanguage,
+  keepLanguages,
+  type LanguageScripts,
+  languageWords,
+} from './languages';
 import { mend, wholeApp } from './whole-app';
 
 declare const self: ServiceWorkerGlobalScope & {
   /** The built files, put in by the build from the finished folder. */
   __WB_MANIFEST: { url: string; revision: string | null }[];
+  /** The words of languages, of which only those that are spoken are kept. */
+  __LANGUAGES__: LanguageScripts;
   /** The pages that save all records without the app, by name: the last thing that may be missing. */
   __RESCUE__: Record<string, string>;
 };
 
 const manifest = self.__WB_MANIFEST;
+const languages = self.__LANGUAGES__;
 const rescue = self.__RESCUE__;
 const controller = new PrecacheController();
 controller.addToCacheList(manifest);
 
 self.addEventListener('install', (event) => {
   controller.install(event);
+  event.waitUntil(keepLanguages(languages));
 });
 self.addEventListener('activate', (event) => {
-  event.waitUntil(keepPrevious(controller).then(() => controller.activate(event)));
+  event.waitUntil(
+    keepPrevious(controller)
+      .then(() => controller.activate(event))
+      .then(() => dropOtherLanguages(languages)),
+  );
 });
 cleanupOutdatedCaches();
 
@@ -31,6 +46,10 @@ registerRoute(
     (event as FetchEvent).waitUntil(mend(controller, manifest).catch(() => {}));
     return wholeApp(controller);
   }),
+);
+registerRoute(
+  ({ url, sameOrigin }) => sameOrigin && isLanguage(languages, url),
+  ({ request }) => languageWords(request),
 );
 registerRoute(
   ({ url, sameOrigin }) => sameOrigin && url.pathname.includes('/assets/'),
@@ -51,4 +70,7 @@ setCatchHandler(async ({ request, url }) => {
 // The page asks, at a point where no turn and no study runs. This worker never takes over by itself.
 self.addEventListener('message', (event) => {
   if (event.data?.type === 'SKIP_WAITING') self.skipWaiting();
+  // A page speaks a language that it has from elsewhere: from the network, before there was a worker.
+  if (event.data?.type === 'SPOKEN')
+    event.waitUntil(keepLanguages(languages, event.data.language).catch(() => {}));
 });

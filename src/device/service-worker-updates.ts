@@ -8,8 +8,10 @@ const PATIENCE_MS = 5_000;
 /**
  * The page's side of the service worker. A newer release is fetched in the background and waits; it takes
  * over only when `apply` is called, never by itself.
+ *
+ * @param language the one that is spoken; its words are kept on the tablet
  */
-export function serviceWorkerUpdates(): AppUpdate {
+export function serviceWorkerUpdates(language: string): AppUpdate {
   let waiting = false;
   let tellWaiting: () => void = () => {};
   const workbox = new Workbox('./sw.js');
@@ -18,6 +20,8 @@ export function serviceWorkerUpdates(): AppUpdate {
     waiting = true;
   });
   workbox.register();
+  // The one that serves this page or the next: on a first visit it begins after the words were brought.
+  navigator.serviceWorker.ready.then(({ active }) => active?.postMessage({ type: 'SPOKEN', language }));
   // A tablet's page is open for days and never navigates, so it has to look for itself.
   const look = () => workbox.update().catch(() => {});
   setInterval(look, LOOK_AGAIN_MS);

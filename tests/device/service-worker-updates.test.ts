@@ -21,10 +21,12 @@ vi.mock('workbox-window', () => ({
 
 const page = Object.assign(new EventTarget(), { visibilityState: 'hidden' });
 let reloads = 0;
+const told: unknown[] = [];
+const active = { postMessage: (message: unknown) => told.push(message) };
 
 async function opened() {
   const { serviceWorkerUpdates } = await import('../../src/device/service-worker-updates');
-  return serviceWorkerUpdates();
+  return serviceWorkerUpdates('de');
 }
 
 beforeEach(() => {
@@ -33,6 +35,7 @@ beforeEach(() => {
   worker.asked.length = 0;
   reloads = 0;
   vi.stubGlobal('document', page);
+  vi.stubGlobal('navigator', { serviceWorker: { ready: Promise.resolve({ active }) } });
   vi.stubGlobal('location', {
     reload() {
       reloads += 1;
@@ -87,5 +90,11 @@ describe('the page’s side of the service worker', () => {
     update.apply();
     vi.advanceTimersByTime(5_000);
     expect(reloads).toBe(1);
+  });
+
+  it('tells the worker in use which language is spoken, whose words are then kept', async () => {
+    told.length = 0;
+    await opened();
+    await vi.waitFor(() => expect(told).toEqual([{ type: 'SPOKEN', language: 'de' }]));
   });
 });

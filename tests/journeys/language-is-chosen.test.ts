@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
+import { chooseLanguage } from './support/choose-language';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
 import { Site } from './support/site';
@@ -8,14 +9,6 @@ import { Tablet } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 const tongue = (page: Page) => page.evaluate(() => document.documentElement.lang);
-
-/** Chooses a language on the tablet's own sheet, as a person does who finds its name there. */
-async function choose(page: Page, name: string): Promise<void> {
-  await tap(page, page.locator('.shell-tablet'));
-  const choice = page.getByRole('button', { name, exact: true });
-  await choice.scrollIntoViewIfNeeded();
-  await Promise.all([page.waitForEvent('load'), tap(page, choice)]);
-}
 
 describe('a tablet that is to speak German', () => {
   const site = new Site(inject('dist'));
@@ -38,7 +31,7 @@ describe('a tablet that is to speak German', () => {
     await partDone(page);
     await saved(page);
     const before = await readOwnLog(page);
-    await choose(page, 'Deutsch');
+    await chooseLanguage(page, 'Deutsch');
     await page.getByRole('button', { name: /^Teil fertig/ }).waitFor();
     expect(await tongue(page)).toBe('de-DE');
     // The time in between was the part’s own.
@@ -63,7 +56,7 @@ describe('a tablet that is to speak German', () => {
   });
 
   it('goes back to English', async () => {
-    await choose(page, 'English');
+    await chooseLanguage(page, 'English');
     await page.getByRole('button', { name: /^Part done/ }).waitFor();
     expect(await tongue(page)).toBe('en');
   });
@@ -88,7 +81,7 @@ describe('a tablet that is to speak German', () => {
       await page.waitForTimeout(400);
     }
     const said = await surface.textContent();
-    await choose(page, 'Deutsch');
+    await chooseLanguage(page, 'Deutsch');
     await surface.waitFor();
     expect(await tongue(page)).toBe('de-DE');
     expect((await surface.textContent())?.match(/E\d [^,.]*/)?.[0]).toBe(said?.match(/E\d [^,.]*/)?.[0]);

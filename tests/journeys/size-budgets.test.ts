@@ -4,7 +4,7 @@ import { describe, expect, inject, it } from 'vitest';
 import { budgets, sizes } from '../../.config/size.mjs';
 
 describe('what a tablet downloads', () => {
-  for (const name of ['paceScreen', 'allScripts', 'languages', 'everything'] as const) {
+  for (const name of ['paceScreen', 'allScripts', 'language', 'kept'] as const) {
     it(`stays within its budget, ${name}: ${budgets[name]} kB in brotli`, () => {
       expect(sizes(inject('dist'))[name]).toBeLessThanOrEqual(budgets[name]);
     });

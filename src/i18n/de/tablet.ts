@@ -26,6 +26,8 @@ export const tabletWords: typeof english = {
   languageNote:
     'Die Seite lädt neu; Uhren laufen weiter. Was getippt und noch nicht übernommen ist, geht verloren.',
   languageWaits: 'Jetzt nicht: Die Seite lädt neu, und was nicht gesichert ist, ginge verloren.',
+  languageMissing: (name: string) =>
+    `${name} ist noch nicht auf diesem Tablet. Die Wörter kommen, wenn die App mit Netz startet, und bleiben.`,
   keep: 'Auf Tempo festgelegt',
   keepNow: 'Tablet auf Tempo festlegen',
   keepNoMore: 'Alles wieder freigeben',

@@ -24,6 +24,8 @@ export const tabletWords = spoken('tabletWords', {
   language: 'Language',
   languageNote: 'The page loads again; clocks go on. Words that are typed and not yet put in are lost.',
   languageWaits: 'Not now: what is not saved would be lost, since the page loads again.',
+  languageMissing: (name: string) =>
+    `${name} is not on this tablet yet. Its words come when the app starts with a network, and stay.`,
   keep: 'Kept on Pace',
   keepNow: 'Keep this tablet on Pace',
   keepNoMore: 'Let it go everywhere again',

@@ -26,6 +26,8 @@ export const tabletWords: typeof english = {
   languageNote:
     'La página se carga de nuevo; los relojes siguen. Lo que se ha tecleado y aún no se ha aceptado se pierde.',
   languageWaits: 'Ahora no: la página se carga de nuevo y se perdería lo que está sin guardar.',
+  languageMissing: (name: string) =>
+    `${name} todavía no está en esta tableta. Sus palabras llegan cuando la aplicación arranca con red, y se quedan.`,
   keep: 'Fijada en Ritmo',
   keepNow: 'Fijar esta tableta en Ritmo',
   keepNoMore: 'Volver a permitirlo todo',

@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 import { tabletWords as words } from '../../i18n/en/tablet';
 import { languages } from '../../i18n/languages';
+import { unspoken } from '../../i18n/speak-language';
 import { locale } from '../../i18n/spoken';
 import { useApp } from '../app';
 import { useKeyLearning } from '../keys/use-learned-keys';
@@ -82,9 +83,11 @@ export function TabletSheet({ close }: { close(): void }) {
 function Tongues() {
   const { bench, copies, speak } = useApp();
   const { state, isInReserve } = bench.saving.value;
+  const missing = languages.find(({ id }) => id === unspoken);
   const isSafe = copies > 0 && (state === 'saved' || isInReserve);
+  const note = isSafe ? words.languageNote : words.languageWaits;
   return (
-    <Group title={words.language} note={isSafe ? words.languageNote : words.languageWaits}>
+    <Group title={words.language} note={missing ? words.languageMissing(missing.name) : note}>
       {languages.map(({ id, name, locale: its }) => (
         <Choice key={id} isTaken={its === locale} isOff={!isSafe} language={its} take={() => speak(id)}>
           {name}
