@@ -1,5 +1,5 @@
 import type { PartInHand, StoppedTime, TurnFact } from '../domain/records/turn-fact';
-import type { WallStretch } from '../domain/shop/shift-calendar';
+import type { WallBreak } from '../domain/shop/shift-calendar';
 import type { FieldsByKind } from './backup-fields';
 import {
   count,
@@ -14,6 +14,7 @@ import {
   positive,
   type Shape,
   text,
+  truth,
 } from './backup-shape';
 import { enteredLaterShape } from './entered-later-shape';
 
@@ -23,7 +24,11 @@ const correctedCategory = oneOf('cycle', 'set-up', 'stoppage', 'rework', 'planne
 const by = optional(text);
 const stoppedTime = exactly<StoppedTime>({ category: stopCategory, reason: text, label: text });
 const workOrStopped: Shape = (value) => (value === 'work' ? null : stoppedTime(value));
-const wallStretch = exactly<WallStretch>({ fromWallMs: number, toWallMs: number });
+const wallBreak = exactly<WallBreak>({
+  fromWallMs: number,
+  toWallMs: number,
+  isAttended: optional(truth),
+});
 
 const partInHand: Fields<PartInHand> = {
   part: text,
@@ -100,7 +105,7 @@ export const turnFacts: FieldsByKind<TurnFact> = {
   'learning-noted': { person: text, parts: notNegative },
   'parts-wanted': { parts: orNull(count) },
   'parts-counted': { count: notNegative, by },
-  'shift-planned': { breaks: listOf(wallStretch), endsWallMs: orNull(number) },
+  'shift-planned': { breaks: listOf(wallBreak), endsWallMs: orNull(number) },
   'break-answered': {
     partDone: text,
     fromMs: notNegative,

@@ -1,11 +1,12 @@
 import type {
+  DayBreak,
   DayException,
   DayStretch,
   ShiftCalendar,
   ShiftTimes,
   WeeklyShift,
 } from '../domain/shop/shift-calendar';
-import { exactly, type Fields, listOf, numberThat, type Shape, text } from './backup-shape';
+import { exactly, type Fields, listOf, numberThat, optional, type Shape, text, truth } from './backup-shape';
 
 const minute = numberThat((value) => Number.isInteger(value) && value >= 0 && value < 1_440);
 const weekday = numberThat((value) => Number.isInteger(value) && value >= 1 && value <= 7);
@@ -15,7 +16,10 @@ const day: Shape = (value) =>
     ? null
     : '';
 const stretch: Fields<DayStretch> = { fromMin: minute, toMin: minute };
-const times: Fields<ShiftTimes> = { ...stretch, breaks: listOf(exactly<DayStretch>(stretch)) };
+const times: Fields<ShiftTimes> = {
+  ...stretch,
+  breaks: listOf(exactly<DayBreak>({ ...stretch, isAttended: optional(truth) })),
+};
 
 /** What a shift calendar of a backup must hold. */
 export const calendarShape = exactly<ShiftCalendar>({

@@ -23,7 +23,8 @@ export async function readTurnToSummarise(bench: Bench, id: string): Promise<Tur
 function breaksOf({ planned, startedAt }: Turn, calendar: ShiftCalendar | null): readonly BreakStretch[] {
   if (planned.breaks.length > 0 || !calendar) return planned.breaks;
   const { wallMs } = startedAt;
-  return shiftPlan(calendar, startedAt).breaks.map(({ fromWallMs, toWallMs }) => ({
+  return shiftPlan(calendar, startedAt).breaks.map(({ fromWallMs, toWallMs, ...counted }) => ({
+    ...counted,
     fromMs: fromWallMs - wallMs,
     toMs: toWallMs - wallMs,
   }));

@@ -44,17 +44,28 @@ export function setCalendar(bench: Bench, calendar: ShiftCalendar): void {
 }
 
 /** Whether the breaks of a shift lie in it and do not overlap. */
-export function areBreaksInside({ fromMin, toMin, breaks }: ShiftTimes): boolean {
-  const lengthMin = lengthOf({ fromMin, toMin });
-  let endMin = 0;
-  return [...breaks]
-    .map((each) => ({ atMin: (each.fromMin - fromMin + DAY_MIN) % DAY_MIN, lengthMin: lengthOf(each) }))
-    .sort((a, b) => a.atMin - b.atMin)
-    .every(({ atMin, lengthMin: ownMin }) => {
-      const isInside = atMin >= endMin && atMin + ownMin <= lengthMin;
-      endMin = atMin + ownMin;
-      return isInside;
-    });
+export function areBreaksInside(shift: ShiftTimes): boolean {
+  return faultyBreak(shift) === null;
+}
+
+/**
+ * The first break that is not inside its shift, or lies over another one, by its place among them from 0; null when
+ * none does. One whose end comes before its beginning would last until the next day, and is outside.
+ */
+export function faultyBreak({ fromMin, toMin, breaks }: ShiftTimes): {
+  readonly place: number;
+  readonly over: number | null;
+} | null {
+  const inOrder = breaks
+    .map((each, place) => {
+      const atMin = (each.fromMin - fromMin + DAY_MIN) % DAY_MIN;
+      return { place, atMin, endMin: atMin + lengthOf(each) };
+    })
+    .sort((a, b) => a.atMin - b.atMin);
+  const outside = inOrder.find(({ endMin }) => endMin > lengthOf({ fromMin, toMin }));
+  if (outside) return { place: outside.place, over: null };
+  const at = inOrder.findIndex(({ atMin }, index) => index > 0 && atMin < inOrder[index - 1]!.endMin);
+  return at < 0 ? null : { place: inOrder[at]!.place, over: inOrder[at - 1]!.place };
 }
 
 function lengthOf({ fromMin, toMin }: DayStretch): number {

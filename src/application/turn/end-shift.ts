@@ -22,7 +22,8 @@ export function endShift(bench: Bench, minute: number): void {
   const onWallMs = now.wallMs - turn.lastAtMs - elapsedMs(turn.lastStamp, now);
   const today = wallTime(localDay(now), minute, now.zone);
   const endsWallMs = today > now.wallMs ? today : wallTime(localDay(now), minute + DAY_MIN, now.zone);
-  const breaks = turn.planned.breaks.map(({ fromMs, toMs }) => ({
+  const breaks = turn.planned.breaks.map(({ fromMs, toMs, ...counted }) => ({
+    ...counted,
     fromWallMs: fromMs + onWallMs,
     toWallMs: toMs + onWallMs,
   }));

@@ -1,7 +1,9 @@
+import { isMeal } from '../shop/is-meal';
+import type { CountedBreak } from '../shop/shift-calendar';
 import type { LedgerSpan, Turn } from '../turn/turn';
 
 /** A break of the shift, milliseconds since the turn began: one that began before it has a negative start. */
-export interface BreakStretch {
+export interface BreakStretch extends CountedBreak {
   readonly fromMs: number;
   readonly toMs: number;
 }
@@ -12,14 +14,9 @@ export interface AttendedSpan extends LedgerSpan {
   readonly isWorking: boolean;
 }
 
-/** A break from here on is a meal, and nobody attends it; a shorter one is a rest, and working time. */
-export const MEAL_BREAK_MS = 1_800_000;
-
 /**
  * The attended time of a turn: what its ledger holds, less the meal breaks of its shift. Without a calendar the
- * whole turn was attended, and what was stopped for a planned break is its break.
- *
- * That shorter rests are working time is the rule of 29 CFR 785.18; no figure here is one of hours worked.
+ * whole turn was attended, and what was stopped for a planned break is its break. No figure here is one of hours worked.
  */
 export function attendedSpans(turn: Turn, breaks: readonly BreakStretch[]): AttendedSpan[] {
   if (breaks.length === 0) {
@@ -32,7 +29,7 @@ export function attendedSpans(turn: Turn, breaks: readonly BreakStretch[]): Atte
     return cuts.slice(1).flatMap((toMs, place): AttendedSpan[] => {
       const fromMs = cuts[place]!;
       const over = breaks.filter((each) => each.fromMs <= fromMs && each.toMs >= toMs);
-      if (over.some((each) => each.toMs - each.fromMs >= MEAL_BREAK_MS)) return [];
+      if (over.some((each) => isMeal(each, each.toMs - each.fromMs))) return [];
       return [{ ...span, fromMs, toMs, isWorking: over.length === 0 }];
     });
   });

@@ -1,4 +1,4 @@
-import type { WallStretch } from '../shop/shift-calendar';
+import type { WallBreak } from '../shop/shift-calendar';
 import type { Stamp } from './stamp';
 import type { PartInHand, StoppedTime } from './turn-fact';
 
@@ -9,7 +9,7 @@ export type StationFact =
   | {
       /** What the calendar planned for a turn when it began. A later one replaces it. */
       readonly kind: 'shift-planned';
-      readonly breaks: readonly WallStretch[];
+      readonly breaks: readonly WallBreak[];
       /** Wall clock at the end of the shift, milliseconds; null when the turn began in none. */
       readonly endsWallMs: number | null;
     }

@@ -1,10 +1,12 @@
 import { localDay } from '../day/local-day';
 import type { Stamp } from '../records/stamp';
 import {
+  type DayBreak,
   type DayStretch,
   type ShiftCalendar,
   type ShiftTimes,
   shiftsOn,
+  type WallBreak,
   type WallStretch,
 } from './shift-calendar';
 import { isZone, wallTime } from './wall-time';
@@ -13,7 +15,7 @@ import { isZone, wallTime } from './wall-time';
 export interface ShiftOfDay extends WallStretch {
   /** The calendar day that it counts for, also where it ends on the next. */
   readonly day: string;
-  readonly breaks: readonly WallStretch[];
+  readonly breaks: readonly WallBreak[];
 }
 
 /** A turn may begin this long before its shift does. */
@@ -69,8 +71,12 @@ function onWallClock(day: string, shift: ShiftTimes, zone: string): ShiftOfDay {
     };
   };
   const own = stretch(shift);
+  const onClock = ({ fromMin, toMin, ...counted }: DayBreak): WallBreak => ({
+    ...stretch({ fromMin, toMin }),
+    ...counted,
+  });
   const breaks = shift.breaks
-    .map(stretch)
+    .map(onClock)
     .filter(({ fromWallMs, toWallMs }) => fromWallMs >= own.fromWallMs && toWallMs <= own.toWallMs)
     .sort((a, b) => a.fromWallMs - b.fromWallMs);
   return { day, ...own, breaks };

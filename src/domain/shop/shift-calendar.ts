@@ -10,9 +10,17 @@ export interface DayStretch {
   readonly toMin: number;
 }
 
+/** A break, as the shop counts it. */
+export interface CountedBreak {
+  /** A rest that counts as attended, or a meal that does not; left out: by its length, as `isMeal` has it. */
+  readonly isAttended?: boolean;
+}
+
+export interface DayBreak extends DayStretch, CountedBreak {}
+
 /** A shift with its breaks. A break that is earlier in the day than the shift's start is past midnight. */
 export interface ShiftTimes extends DayStretch {
-  readonly breaks: readonly DayStretch[];
+  readonly breaks: readonly DayBreak[];
 }
 
 export interface WeeklyShift extends ShiftTimes {
@@ -33,6 +41,9 @@ export interface WallStretch {
   readonly fromWallMs: number;
   readonly toWallMs: number;
 }
+
+/** A break on the wall clock. */
+export interface WallBreak extends WallStretch, CountedBreak {}
 
 /** What the calendar has on one day: its exception, or else the shifts of its weekday, by their beginning. */
 export function shiftsOn({ shifts, exceptions }: ShiftCalendar, day: string): readonly ShiftTimes[] {

@@ -1,13 +1,13 @@
 import type { Stamp } from '../records/stamp';
 import { shiftAt, shiftsAround } from './shift-at';
-import type { ShiftCalendar, WallStretch } from './shift-calendar';
+import type { ShiftCalendar, WallBreak } from './shift-calendar';
 
 const DAY_MS = 86_400_000;
 
 /** What the calendar plans for a turn that begins at a moment. */
 export interface ShiftPlan {
   /** Breaks that have not ended, of its shift and of the shifts after it up to a day ahead, in order of time. */
-  readonly breaks: readonly WallStretch[];
+  readonly breaks: readonly WallBreak[];
   /** End of its shift, wall clock in milliseconds; null when it begins in none. */
   readonly endsWallMs: number | null;
 }

@@ -1,11 +1,18 @@
 import { taktTime } from '../../statistics/takt-time';
-import { netTimeOfDay } from './net-time-of-day';
+import { attendedTimeOfDay, netTimeOfDay } from './net-time-of-day';
 import type { ShiftCalendar } from './shift-calendar';
 import { LONGEST_TARGET_MS, SHORTEST_TARGET_MS } from './target-limits';
 
 /** Takt with what it comes from, or why there is none. */
 export type Takt =
-  | { readonly ok: true; readonly taktMs: number; readonly netMin: number; readonly day: string }
+  | {
+      readonly ok: true;
+      readonly taktMs: number;
+      readonly netMin: number;
+      /** With the rests in it that the shop counts as attended: a day just on takt has the efficiency net ÷ this. */
+      readonly attendedMin: number;
+      readonly day: string;
+    }
   | { readonly ok: false; readonly fault: 'no-calendar' | 'no-shift' | 'no-demand' | 'absurd' };
 
 const DAY_MS = 86_400_000;
@@ -17,6 +24,8 @@ const MIN_MS = 60_000;
  * a takt is never invented.
  *
  * Formula: takt = net working time of the day / parts wanted in it
+ *   net  every break is out, also a rest that counts as attended: nobody makes parts in it, and with it in the takt the
+ *        wanted parts would not be made
  *
  * @param demand as somebody typed it: anything but a whole number above 0 is no demand
  * @param today as 2026-03-09
@@ -32,5 +41,5 @@ export function taktOfDay(calendar: ShiftCalendar | null, demand: number, today:
   const netMin = netTimeOfDay(calendar, day);
   const taktMs = taktTime(netMin * MIN_MS, demand);
   if (taktMs < SHORTEST_TARGET_MS || taktMs > LONGEST_TARGET_MS) return { ok: false, fault: 'absurd' };
-  return { ok: true, taktMs, netMin, day };
+  return { ok: true, taktMs, netMin, attendedMin: attendedTimeOfDay(calendar, day), day };
 }

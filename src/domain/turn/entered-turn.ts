@@ -8,9 +8,9 @@ import { type PersonSpan, whose } from './people-line';
 import type { LedgerSpan } from './turn';
 
 /**
- * What stands in for taps in a turn that was written down afterwards. A meal of the calendar lies where it lay; nobody
- * knows when parts were done or stoppages began, so work comes first, shared among all parts alike, and what else stood
- * still after it: only the sums mean anything.
+ * What stands in for taps in a turn that was written down afterwards. A meal of the calendar lies where it lay, also
+ * where the work was over before it; nobody knows when parts were done or stoppages began, so work comes first, shared
+ * among all parts alike, and what else stood still after it: only the sums mean anything.
  */
 export function enteredTurn(
   start: LogRecord,
@@ -30,19 +30,22 @@ export function enteredTurn(
     stop.fromMs === undefined ? [] : [{ ...stop, fromMs: stop.fromMs }],
   );
   placed.sort((a, b) => a.fromMs - b.fromMs);
-  let toWorkMs = workedMs;
-  const work = (ms: number) => {
-    add(count > 0 ? 'cycle' : 'unaccounted', '', '', ms);
-    toWorkMs -= ms;
+  const line = [
+    { category: count > 0 ? 'cycle' : 'unaccounted', reason: '', label: '', lostMs: workedMs } as const,
+    ...stops.filter(({ fromMs }) => fromMs === undefined),
+  ].map((each) => ({ ...each, leftMs: each.lostMs }));
+  const fillUntil = (endMs: number) => {
+    for (const each of line) {
+      const ms = Math.min(each.leftMs, Math.max(0, endMs - (ledger.at(-1)?.toMs ?? 0)));
+      add(each.category, each.reason, each.label, ms);
+      each.leftMs -= ms;
+    }
   };
   for (const { category, reason, label, lostMs, fromMs } of placed) {
-    work(Math.min(toWorkMs, Math.max(0, fromMs - (ledger.at(-1)?.toMs ?? 0))));
+    fillUntil(fromMs);
     add(category, reason, label, lostMs);
   }
-  work(toWorkMs);
-  for (const stop of stops) {
-    if (stop.fromMs === undefined) add(stop.category, stop.reason, stop.label, stop.lostMs);
-  }
+  fillUntil(lastedMs);
   /** Where so much work was done: what lies before it in the turn is work, and the meals in between. */
   const after = (ms: number) => {
     let atMs = ms;

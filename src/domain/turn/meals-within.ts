@@ -1,5 +1,5 @@
-import { MEAL_BREAK_MS } from '../day/attended-spans';
 import type { EnteredStop } from '../records/station-fact';
+import { isMeal } from '../shop/is-meal';
 import type { ShiftCalendar } from '../shop/shift-calendar';
 import { shiftPlan } from '../shop/shift-plan';
 import { offsetMin } from '../shop/wall-time';
@@ -20,7 +20,7 @@ export function mealsWithin(
     offsetMin: offsetMin(fromWallMs, zone),
   };
   return shiftPlan(calendar, startedAt)
-    .breaks.filter((each) => each.toWallMs - each.fromWallMs >= MEAL_BREAK_MS)
+    .breaks.filter((each) => isMeal(each, each.toWallMs - each.fromWallMs))
     .map((each) => {
       const begin = Math.max(each.fromWallMs, fromWallMs);
       const lostMs = Math.min(each.toWallMs, toWallMs) - begin;

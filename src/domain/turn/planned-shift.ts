@@ -1,7 +1,8 @@
 import type { PlacedRecord } from '../records/place-on-timeline';
+import type { CountedBreak } from '../shop/shift-calendar';
 
 /** From where to where in a turn, milliseconds since it began. */
-interface Stretch {
+interface Stretch extends CountedBreak {
   readonly fromMs: number;
   readonly toMs: number;
 }
@@ -24,14 +25,15 @@ export function plannedShift(placed: readonly PlacedRecord[]): PlannedShift {
     const { fact, stamp } = record;
     if (fact.kind === 'shift-planned') {
       const onLine = (wallMs: number) => wallMs - stamp.wallMs + atMs;
-      breaks = fact.breaks.map(({ fromWallMs, toWallMs }) => ({
+      breaks = fact.breaks.map(({ fromWallMs, toWallMs, ...counted }) => ({
+        ...counted,
         fromMs: onLine(fromWallMs),
         toMs: onLine(toWallMs),
       }));
       endsAtMs = fact.endsWallMs === null ? null : onLine(fact.endsWallMs);
     } else if (fact.kind === 'clock-set') {
       const moved = (ms: number) => (ms > atMs ? ms - fact.byMs : ms);
-      breaks = breaks.map(({ fromMs, toMs }) => ({ fromMs: moved(fromMs), toMs: moved(toMs) }));
+      breaks = breaks.map((each) => ({ ...each, fromMs: moved(each.fromMs), toMs: moved(each.toMs) }));
       endsAtMs = endsAtMs === null ? null : moved(endsAtMs);
     }
   }

@@ -1,4 +1,4 @@
-import { MEAL_BREAK_MS } from '../day/attended-spans';
+import { isMeal } from '../shop/is-meal';
 import { type DayStretch, type ShiftCalendar, shiftsOn } from '../shop/shift-calendar';
 
 const DAY_MIN = 1_440;
@@ -21,7 +21,7 @@ export function attendedDayMs(calendar: ShiftCalendar | null, day: string, after
       const fromMin = stretch.fromMin < shift.fromMin ? stretch.fromMin + DAY_MIN : stretch.fromMin;
       return Math.max(0, lengthMs(stretch) - Math.max(0, afterMin - fromMin) * MINUTE_MS);
     };
-    const meals = shift.breaks.filter((each) => lengthMs(each) >= MEAL_BREAK_MS);
+    const meals = shift.breaks.filter((each) => isMeal(each, lengthMs(each)));
     return leftMs(shift) - meals.reduce((sum, each) => sum + leftMs(each), 0);
   });
   return Math.max(0, ...lengths);

@@ -3,7 +3,7 @@ import type { calendar as english } from '../en/calendar';
 /** Words of the shop's calendar. */
 export const calendar: typeof english = {
   title: 'Arbeitszeiten',
-  note: 'Pausen halten von selbst keine Uhr an. Wo in einer niemand tippt, wird danach gefragt, und der Stand ruht darin.',
+  note: 'Pausen halten von selbst keine Uhr an. Wo in einer niemand tippt, wird danach gefragt, und der Stand ruht darin. Eine Erholungspause ist Anwesenheit, eine Essenspause nicht: Danach richten sich Zeitgrad und Zusagen.',
   none: 'Noch keine Schicht. Ohne Schicht gibt es keine geplanten Pausen.',
   shift: 'Schicht',
   times: (from, to) => `${from} bis ${to}`,
@@ -15,13 +15,17 @@ export const calendar: typeof english = {
   addShift: 'Neue Schicht',
   newShift: 'Neue Schicht',
   shiftTitle: (name) => `Schicht ${name}`,
-  name: 'Name',
+  name: 'Name (darf leer bleiben)',
   onDays: 'An diesen Tagen',
   from: 'Von',
   to: 'Bis',
   nextDay: 'endet am nächsten Tag',
   breakFrom: (place) => `Pause ${place}, von`,
   breakTo: (place) => `Pause ${place}, bis`,
+  counts: (place) => `Pause ${place} ist`,
+  rest: 'Erholung: anwesend',
+  meal: 'Essen: nicht anwesend',
+  mealAt: (times) => `${times} (Essen)`,
   addBreak: 'Neue Pause',
   leaveOut: 'Weglassen',
   leaveBreakOut: (place) => `Pause ${place} weglassen`,
@@ -30,12 +34,15 @@ export const calendar: typeof english = {
   leaveShiftOut: 'Diese Schicht weglassen',
   cancel: 'Abbrechen',
   faults: {
-    name: 'Eine Schicht braucht einen Namen. Nichts wurde geändert.',
     days: 'Mindestens einen Tag wählen. Nichts wurde geändert.',
     times:
-      'Jede Zeit ist nötig, und eine Schicht oder Pause, die endet, wenn sie beginnt, ist keine. Nichts wurde geändert.',
-    breaks:
-      'Eine Pause liegt innerhalb ihrer Schicht, und keine zwei zur selben Zeit. Nichts wurde geändert.',
+      'Beide Zeiten sind nötig, und eine Schicht, die endet, wenn sie beginnt, ist keine. Nichts wurde geändert.',
+    breakTimes: (place) =>
+      `Pause ${place} braucht beide Zeiten, und eine, die endet, wenn sie beginnt, ist keine. Nichts wurde geändert.`,
+    breakOutside: (place) =>
+      `Pause ${place} liegt nicht in der Schicht oder endet, bevor sie beginnt. Nichts wurde geändert.`,
+    breaksOverlap: (one, other) =>
+      `Pause ${Math.min(one, other)} und Pause ${Math.max(one, other)} liegen zur selben Zeit. Nichts wurde geändert.`,
     day: 'Den Tag wählen. Nichts wurde geändert.',
     twice: 'Dieser Tag steht schon auf der Liste. Nichts wurde geändert.',
   },

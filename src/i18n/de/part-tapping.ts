@@ -21,9 +21,11 @@ export const partTapping: typeof english = {
   take: 'Als Zielzeit nehmen',
   working: (net, demand, taktMs, day) =>
     `${formatNumber(net)} min am ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} je Teil`,
+  rests: (net, attended) =>
+    `Alle Pausen sind herausgenommen. Erholung ist Anwesenheit, also hat ein Tag genau im Takt einen Zeitgrad von ${formatNumber((100 * net) / attended)} %: ${net} von ${attended} min.`,
   taken: 'Die Zielzeit ist der Takt.',
   faults: {
-    'no-calendar': 'Für den Takt braucht es den Kalender: siehe Arbeitszeiten unter Werkstatt.',
+    'no-calendar': 'Für den Takt braucht es den Kalender: siehe „Arbeitszeiten“ unter Werkstatt.',
     'no-shift': 'Der Kalender hat in den nächsten zwei Wochen keine Schicht, also gibt es keinen Takt.',
     'no-demand': 'Bitte eine ganze Zahl Teile über 0.',
     absurd: 'Bei so vielen Teilen bliebe für jedes weniger als eine Sekunde oder mehr als ein Tag.',

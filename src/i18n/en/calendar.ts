@@ -2,7 +2,7 @@ import { spoken } from '../spoken';
 /** Words of the shop's calendar. */
 export const calendar = spoken('calendar', {
   title: 'When the shop works',
-  note: 'Breaks stop nobody’s clock by themselves. Where nobody taps in one, it is asked about, and the position stands still in it.',
+  note: 'Breaks stop nobody’s clock by themselves. Where nobody taps in one, it is asked about, and the position stands still in it. A rest is attended time, a meal is not: efficiency and promises go by that.',
   none: 'No shift yet. Without one there are no planned breaks.',
   shift: 'Shift',
   times: (from: string, to: string) => `${from} to ${to}`,
@@ -14,13 +14,17 @@ export const calendar = spoken('calendar', {
   addShift: 'Add a shift',
   newShift: 'A new shift',
   shiftTitle: (name: string) => `Shift ${name}`,
-  name: 'Name',
+  name: 'Name (may stay empty)',
   onDays: 'On these days',
   from: 'From',
   to: 'To',
   nextDay: 'ends on the next day',
   breakFrom: (place: number) => `Break ${place}, from`,
   breakTo: (place: number) => `Break ${place}, to`,
+  counts: (place: number) => `Break ${place} is`,
+  rest: 'a rest: attended',
+  meal: 'a meal: not attended',
+  mealAt: (times: string) => `${times} (meal)`,
   addBreak: 'Add a break',
   leaveOut: 'Leave out',
   leaveBreakOut: (place: number) => `Leave out break ${place}`,
@@ -29,11 +33,14 @@ export const calendar = spoken('calendar', {
   leaveShiftOut: 'Leave this shift out',
   cancel: 'Cancel',
   faults: {
-    name: 'A shift needs a name. Nothing was changed.',
     days: 'Choose at least one day. Nothing was changed.',
-    times:
-      'Every time is needed, and a shift or break that ends when it begins is none. Nothing was changed.',
-    breaks: 'A break lies inside its shift, and no two at the same time. Nothing was changed.',
+    times: 'Both times are needed, and a shift that ends when it begins is none. Nothing was changed.',
+    breakTimes: (place: number) =>
+      `Break ${place} needs both times, and one that ends when it begins is none. Nothing was changed.`,
+    breakOutside: (place: number) =>
+      `Break ${place} is not inside the shift, or ends before it begins. Nothing was changed.`,
+    breaksOverlap: (one: number, other: number) =>
+      `Breaks ${Math.min(one, other)} and ${Math.max(one, other)} are at the same time. Nothing was changed.`,
     day: 'Choose the day. Nothing was changed.',
     twice: 'That day stands in the list already. Nothing was changed.',
   },

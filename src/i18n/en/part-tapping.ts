@@ -19,9 +19,11 @@ export const partTapping = spoken('partTapping', {
   take: 'Take it as target',
   working: (net: number, demand: number, taktMs: number, day: string) =>
     `${formatNumber(net)} min on ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} a part`,
+  rests: (net: number, attended: number) =>
+    `All breaks are out of it. Rests are attended time, so a day just on takt has an efficiency of ${formatNumber((100 * net) / attended)} %: ${net} of ${attended} min.`,
   taken: 'The target is takt.',
   faults: {
-    'no-calendar': 'For takt the calendar is needed: see Working hours in Shop.',
+    'no-calendar': 'For takt the calendar is needed: see “When the shop works” in Shop.',
     'no-shift': 'The calendar has no shift in the next two weeks, so there is no takt.',
     'no-demand': 'A whole number of parts above 0, please.',
     absurd: 'With so many parts there would be less than a second for each, or more than a day.',

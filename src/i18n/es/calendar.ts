@@ -3,7 +3,7 @@ import type { calendar as english } from '../en/calendar';
 /** Words of the shop's calendar. */
 export const calendar: typeof english = {
   title: 'Horario',
-  note: 'Las pausas no paran ningún reloj por sí solas. Si nadie toca durante una, se pregunta por ella, y la posición no cambia mientras dura.',
+  note: 'Las pausas no paran ningún reloj por sí solas. Si nadie toca durante una, se pregunta por ella, y la posición no cambia mientras dura. Un descanso es presencia, una comida no: así se calculan la eficiencia y los compromisos.',
   none: 'Aún no hay turnos. Sin turno no hay pausas previstas.',
   shift: 'Turno',
   times: (from, to) => `${from} a ${to}`,
@@ -15,13 +15,17 @@ export const calendar: typeof english = {
   addShift: 'Añadir turno',
   newShift: 'Turno nuevo',
   shiftTitle: (name) => `Turno ${name}`,
-  name: 'Nombre',
+  name: 'Nombre (puede quedar vacío)',
   onDays: 'En estos días',
   from: 'Desde',
   to: 'Hasta',
   nextDay: 'termina al día siguiente',
   breakFrom: (place) => `Pausa ${place}, desde`,
   breakTo: (place) => `Pausa ${place}, hasta`,
+  counts: (place) => `La pausa ${place} es`,
+  rest: 'descanso: presencia',
+  meal: 'comida: sin presencia',
+  mealAt: (times) => `${times} (comida)`,
   addBreak: 'Añadir pausa',
   leaveOut: 'Quitar',
   leaveBreakOut: (place) => `Quitar la pausa ${place}`,
@@ -30,11 +34,15 @@ export const calendar: typeof english = {
   leaveShiftOut: 'Quitar este turno',
   cancel: 'Cancelar',
   faults: {
-    name: 'Un turno necesita un nombre. No se ha cambiado nada.',
     days: 'Elegir al menos un día. No se ha cambiado nada.',
     times:
-      'Hacen falta todas las horas, y un turno o pausa que termina cuando empieza no lo es. No se ha cambiado nada.',
-    breaks: 'Una pausa cae dentro de su turno, y nunca dos a la vez. No se ha cambiado nada.',
+      'Hacen falta las dos horas, y un turno que termina cuando empieza no lo es. No se ha cambiado nada.',
+    breakTimes: (place) =>
+      `La pausa ${place} necesita las dos horas, y si termina cuando empieza no es pausa. No se ha cambiado nada.`,
+    breakOutside: (place) =>
+      `La pausa ${place} no cae dentro del turno, o termina antes de empezar. No se ha cambiado nada.`,
+    breaksOverlap: (one, other) =>
+      `Las pausas ${Math.min(one, other)} y ${Math.max(one, other)} son a la vez. No se ha cambiado nada.`,
     day: 'Elegir el día. No se ha cambiado nada.',
     twice: 'Ese día ya está en la lista. No se ha cambiado nada.',
   },

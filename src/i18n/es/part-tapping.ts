@@ -25,9 +25,11 @@ export const partTapping: typeof english = {
   take: 'Tomar como objetivo',
   working: (net, demand, taktMs, day) =>
     `${formatNumber(net)} min el ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} por pieza`,
+  rests: (net, attended) =>
+    `Todas las pausas quedan fuera. El descanso es presencia, así que un día justo al takt tiene una eficiencia del ${formatNumber((100 * net) / attended)} %: ${net} de ${attended} min.`,
   taken: 'El objetivo es el takt.',
   faults: {
-    'no-calendar': 'Para el takt hace falta el calendario: ver Horario en Taller.',
+    'no-calendar': 'Para el takt hace falta el calendario: ver «Horario» en Taller.',
     'no-shift': 'El calendario no tiene turno en las próximas dos semanas; por eso no hay takt.',
     'no-demand': 'Un número entero de piezas mayor que 0, por favor.',
     absurd: 'Con tantas piezas quedaría menos de un segundo para cada una, o más de un día.',

@@ -2,6 +2,7 @@ import './calendar.css';
 import { useState } from 'preact/hooks';
 import { setCalendar } from '../../application/shop/set-calendar';
 import { clockOfMinute } from '../../domain/shop/clock-minute';
+import { isMeal } from '../../domain/shop/is-meal';
 import type { DayStretch, ShiftCalendar, ShiftTimes, WeeklyShift } from '../../domain/shop/shift-calendar';
 import { calendar as words } from '../../i18n/en/calendar';
 import { formatDay } from '../../i18n/format-day';
@@ -45,7 +46,7 @@ export function CalendarSection() {
               <button
                 type="button"
                 class="button"
-                aria-label={words.changeShift(shift.name)}
+                aria-label={words.changeShift(shift.name || timesText(shift))}
                 disabled={isReadOnly}
                 onClick={() => open(place, typedShift(shift))}
               >
@@ -135,7 +136,11 @@ function timesText({ fromMin, toMin }: DayStretch): string {
 
 function breaksText({ breaks }: ShiftTimes): string {
   if (breaks.length === 0) return words.noBreaks;
-  return words.breaks(breaks.map(timesText).join(', '));
+  const text = (each: ShiftTimes['breaks'][number]) => {
+    const lengthMin = (each.toMin - each.fromMin + 1_440) % 1_440;
+    return isMeal(each, lengthMin * 60_000) ? words.mealAt(timesText(each)) : timesText(each);
+  };
+  return words.breaks(breaks.map(text).join(', '));
 }
 
 /** Three days and more in a row as a span: Mon–Fri. */

@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
-import { areBreaksInside, MOST_BREAKS } from '../../application/shop/set-calendar';
+import { faultyBreak, MOST_BREAKS } from '../../application/shop/set-calendar';
 import { clockOfMinute, minuteOfClock } from '../../domain/shop/clock-minute';
-import type { DayStretch, WeeklyShift } from '../../domain/shop/shift-calendar';
+import { isMeal } from '../../domain/shop/is-meal';
+import type { DayBreak, DayStretch, WeeklyShift } from '../../domain/shop/shift-calendar';
 import { calendar as words } from '../../i18n/en/calendar';
 import { useApp } from '../app';
 import { TimeSpanFields } from './time-span-fields';
@@ -12,18 +13,23 @@ export interface SpanTyped {
   readonly to: string;
 }
 
+/** A break as typed: what it counts as is left out while nobody said, and then its length says it. */
+export interface BreakTyped extends SpanTyped {
+  readonly isAttended?: boolean;
+}
+
 /** A shift as it is being typed. */
 export interface ShiftTyped extends SpanTyped {
   readonly name: string;
   readonly weekdays: readonly number[];
-  readonly breaks: readonly SpanTyped[];
+  readonly breaks: readonly BreakTyped[];
 }
 
 export const emptyShift: ShiftTyped = { name: '', weekdays: [1, 2, 3, 4, 5], from: '', to: '', breaks: [] };
-const emptySpan: SpanTyped = { from: '', to: '' };
+const emptySpan: BreakTyped = { from: '', to: '' };
 
 export function typedShift({ name, weekdays, fromMin, toMin, breaks }: WeeklyShift): ShiftTyped {
-  return { name, weekdays, ...typedSpan({ fromMin, toMin }), breaks: breaks.map(typedSpan) };
+  return { name, weekdays, ...typedSpan({ fromMin, toMin }), breaks: breaks.map(typedBreak) };
 }
 
 /** The minutes of a span as typed; null when a time is missing, or it has no length. */
@@ -52,12 +58,12 @@ export function ShiftForm({ typed, isNew, change, save, leaveOut, close }: Props
     setFault('');
     change({ ...typed, ...part });
   };
-  const alterBreak = (place: number, next: SpanTyped) =>
-    alter({ breaks: breaks.map((each, at) => (at === place ? next : each)) });
+  const alterBreak = (place: number, next: Partial<BreakTyped>) =>
+    alter({ breaks: breaks.map((each, at) => (at === place ? { ...each, ...next } : each)) });
   const send = (event: Event) => {
     event.preventDefault();
     const shift = readShift(typed);
-    if (typeof shift === 'string') setFault(words.faults[shift]);
+    if (typeof shift === 'string') setFault(shift);
     else save(shift);
   };
   return (
@@ -102,6 +108,16 @@ export function ShiftForm({ typed, isNew, change, save, leaveOut, close }: Props
             toLabel={words.breakTo(place + 1)}
             change={(next) => alterBreak(place, next)}
           />
+          <label class="field">
+            <span>{words.counts(place + 1)}</span>
+            <select
+              value={isMealTyped(each) ? 'meal' : 'rest'}
+              onChange={(event) => alterBreak(place, { isAttended: event.currentTarget.value === 'rest' })}
+            >
+              <option value="rest">{words.rest}</option>
+              <option value="meal">{words.meal}</option>
+            </select>
+          </label>
           <button
             type="button"
             class="button plain"
@@ -142,15 +158,44 @@ export function ShiftForm({ typed, isNew, change, save, leaveOut, close }: Props
   );
 }
 
-/** The shift as typed, or what is wrong with it. */
-function readShift(typed: ShiftTyped): WeeklyShift | 'name' | 'days' | 'times' | 'breaks' {
+/** The shift as typed, or a sentence on what is wrong with it. */
+function readShift(typed: ShiftTyped): WeeklyShift | string {
   const span = readSpan(typed);
-  const breaks = typed.breaks.map(readSpan).filter((each) => each !== null);
-  if (typed.name.trim() === '') return 'name';
-  if (typed.weekdays.length === 0) return 'days';
-  if (!span || breaks.length < typed.breaks.length) return 'times';
-  const shift = { name: typed.name.trim(), weekdays: typed.weekdays, ...span, breaks };
-  return areBreaksInside(shift) ? shift : 'breaks';
+  const breaks = typed.breaks.map(readBreak);
+  const known = breaks.filter((each) => each !== null);
+  if (typed.weekdays.length === 0) return words.faults.days;
+  if (!span) return words.faults.times;
+  if (known.length < breaks.length) return words.faults.breakTimes(breaks.indexOf(null) + 1);
+  const shift = { name: typed.name.trim(), weekdays: typed.weekdays, ...span, breaks: known };
+  const faulty = faultyBreak(shift);
+  if (!faulty) return shift;
+  return faulty.over === null
+    ? words.faults.breakOutside(faulty.place + 1)
+    : words.faults.breaksOverlap(faulty.place + 1, faulty.over + 1);
+}
+
+function readBreak(typed: BreakTyped): DayBreak | null {
+  const span = readSpan(typed);
+  return span && { ...span, ...counted(typed) };
+}
+
+function typedBreak({ fromMin, toMin, isAttended }: DayBreak): BreakTyped {
+  return { ...typedSpan({ fromMin, toMin }), ...counted({ isAttended }) };
+}
+
+/** What nobody said is left out. */
+function counted({
+  isAttended,
+}: {
+  readonly isAttended?: boolean | undefined;
+}): Pick<DayBreak, 'isAttended'> {
+  return isAttended === undefined ? {} : { isAttended };
+}
+
+/** What a break counts as, also while it is being typed. */
+function isMealTyped(typed: BreakTyped): boolean {
+  const span = readSpan(typed);
+  return isMeal(typed, span && span.toMin > span.fromMin ? (span.toMin - span.fromMin) * 60_000 : 0);
 }
 
 function typedSpan({ fromMin, toMin }: DayStretch): SpanTyped {

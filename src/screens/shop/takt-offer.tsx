@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { localDay } from '../../domain/day/local-day';
-import { taktOfDay } from '../../domain/shop/takt-of-day';
+import { type Takt, taktOfDay } from '../../domain/shop/takt-of-day';
 import { partTapping as words } from '../../i18n/en/part-tapping';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
@@ -40,7 +40,7 @@ export function TaktOffer({ isTaken, take }: { isTaken: boolean; take(taktMs: nu
       </div>
       <p class="number" id="shop-takt-working" role="status">
         {takt.ok
-          ? words.working(takt.netMin, demand, takt.taktMs, takt.day)
+          ? [words.working(takt.netMin, demand, takt.taktMs, takt.day), restText(takt)].join(' ')
           : isAsked
             ? words.faults[takt.fault]
             : ''}{' '}
@@ -48,4 +48,9 @@ export function TaktOffer({ isTaken, take }: { isTaken: boolean; take(taktMs: nu
       </p>
     </fieldset>
   );
+}
+
+/** What a day just on takt comes to where rests count as attended. */
+function restText({ netMin, attendedMin }: Extract<Takt, { ok: true }>): string {
+  return attendedMin > netMin ? words.rests(netMin, attendedMin) : '';
 }

@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
-import { setCalendar } from '../../../src/application/shop/set-calendar';
+import { faultyBreak, setCalendar } from '../../../src/application/shop/set-calendar';
+import { endShift } from '../../../src/application/turn/end-shift';
+import { startTurn } from '../../../src/application/turn/start-turn';
 import type { ShiftCalendar } from '../../../src/domain/shop/shift-calendar';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
@@ -31,6 +33,26 @@ describe('setCalendar', () => {
   it('takes a break on both sides of midnight in a night shift', () => {
     setCalendar(bench, withBreaks(night, stretch(1_425, 15), stretch(120, 150)));
     expect(bench.shop.value.calendar?.shifts[0]?.breaks).toHaveLength(2);
+  });
+
+  it('names the break at fault: the one outside, backwards, or over another; none that touch', () => {
+    const fault = (...breaks: [number, number][]) =>
+      faultyBreak({ ...day, breaks: breaks.map(([from, to]) => stretch(from, to)) });
+    expect(fault([540, 555], [400, 430])).toEqual({ place: 1, over: null });
+    expect(fault([555, 540])).toEqual({ place: 0, over: null });
+    expect(fault([700, 720], [540, 560], [550, 570])).toEqual({ place: 2, over: 1 });
+    expect(fault([540, 555], [555, 570])).toBeNull();
+  });
+
+  it('keeps what a break counts as, in the calendar and in the plan of the turn that runs', async () => {
+    startTurn(bench, 'K7', { part: 'p', partCode: 'M', targetMs: null });
+    const rest = { ...stretch(660, 700), isAttended: true };
+    setCalendar(bench, withBreaks(day, rest, stretch(540, 555)));
+    expect(bench.shop.value.calendar?.shifts[0]?.breaks[0]).toEqual(rest);
+    const marks = bench.turn.value?.planned.breaks.map(({ isAttended }) => isAttended);
+    expect(marks).toEqual([undefined, true]);
+    endShift(bench, 930);
+    expect(bench.turn.value?.planned.breaks.map(({ isAttended }) => isAttended)).toEqual(marks);
   });
 
   const refusals: [string, ShiftCalendar][] = [

@@ -28,6 +28,11 @@ describe('attended time', () => {
     expect(lengthS(spans.filter(({ isWorking }) => !isWorking))).toBe(600);
   });
 
+  it('takes the shop at its word: a long rest that counts is attended, a short meal that does not is out', () => {
+    expect(lengthS(attendedSpans(hour, [{ ...at(700, 2_500), isAttended: true }]))).toBe(3_600);
+    expect(lengthS(attendedSpans(hour, [{ ...at(700, 1_300), isAttended: false }]))).toBe(3_000);
+  });
+
   it('ends at a meal that the turn ran into, and at one that it began in', () => {
     expect(lengthS(attendedSpans(hour, [at(3_500, 6_000)]))).toBe(3_500);
     expect(lengthS(attendedSpans(hour, [at(-1_800, 100)]))).toBe(3_500);

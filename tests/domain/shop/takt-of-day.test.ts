@@ -23,7 +23,13 @@ const saturday = '2026-11-28';
 describe('takt', () => {
   it('is 100.0 s in the demo: 420 minutes of work for 252 parts', () => {
     expect(netTimeOfDay(demo, thursday)).toBe(420);
-    expect(taktOfDay(demo, 252, thursday)).toEqual({ ok: true, taktMs: 100_000, netMin: 420, day: thursday });
+    expect(taktOfDay(demo, 252, thursday)).toEqual({
+      ok: true,
+      taktMs: 100_000,
+      netMin: 420,
+      attendedMin: 450,
+      day: thursday,
+    });
   });
 
   it('is that of the next working day when it is asked on a day off', () => {

@@ -105,6 +105,28 @@ describe('a turn that is entered later', () => {
     expect([from(4.25, 6), from(0, 4), from(0, 4.25)]).toEqual([[15], [], [15]]);
   });
 
+  it('whose work is over before the meal loses the meal from neither work nor stoppage', async () => {
+    const meal = { fromMs: 4 * HOUR_MS, toMs: 4.5 * HOUR_MS };
+    const mealStop = {
+      category: 'planned-break',
+      reason: 'break',
+      label: '',
+      lostMs: HOUR_MS / 2,
+      fromMs: 4 * HOUR_MS,
+    } as const;
+    // Two hours of work, then no material until the shift was over at three.
+    const noMaterial = { ...told.stops[0]!, lostMs: 5.5 * HOUR_MS };
+    const toWallMs = MORNING_MS + 8 * HOUR_MS;
+    enterTurn(bench, { ...told, toWallMs, stops: [mealStop, noMaterial] }, say);
+    const [turn] = await turnsOfDay();
+    const day = summariseDay(DAY, [{ turn: turn!, absorbedMs: new Map(), breaks: [meal] }], null);
+    expect(day.attendedMs).toBe(7.5 * HOUR_MS);
+    expect(day.totals).toMatchObject({ cycle: 2 * HOUR_MS, stoppage: 5.5 * HOUR_MS, 'planned-break': 0 });
+    expect(day.lost).toMatchObject([{ reason: 'material', lostMs: 5.5 * HOUR_MS }]);
+    expect(turn!.cycles.at(-1)!.toMs).toBe(2 * HOUR_MS);
+    expect(ledgerTotals(turn!.ledger)['planned-break']).toBe(HOUR_MS / 2);
+  });
+
   it('that tells of no lost time leaves unknown what was lost, until it tells or is taken away', async () => {
     const unknown = async () => {
       const turns = await turnsOfDay();

@@ -31,6 +31,16 @@ describe('what one person attends on a day', () => {
     expect(attendedDayMs(calendar, '2026-03-10')).toBe(0);
   });
 
+  it('is without a rest that the shop does not count, and with a meal that it does', () => {
+    const [early] = calendar.shifts;
+    const counted = (isAttended: boolean) => ({
+      shifts: [{ ...early!, breaks: early!.breaks.map((each) => ({ ...each, isAttended })) }],
+      exceptions: [],
+    });
+    expect(attendedDayMs(counted(true), '2026-03-09')).toBe(480 * MINUTE_MS);
+    expect(attendedDayMs(counted(false), '2026-03-09')).toBe(435 * MINUTE_MS);
+  });
+
   it('counts a shift over midnight once', () => {
     const night = {
       ...calendar.shifts[0]!,
