@@ -229,12 +229,12 @@ const lotFacts: FieldsByKind<LotFact> = {
 
 const studyFacts: FieldsByKind<StudyFact> = {
   'study-started': { starts: oneOf('study'), ...heading },
-  'element-ended': { ratingPct: rating },
+  'element-ended': { ratingPct: rating, judged: optional(truth) },
   'break-point-missed': {},
   'foreign-began': {},
   'foreign-ended': { description: text },
   'occasional-began': { elementNo: count },
-  'occasional-ended': { ratingPct: rating },
+  'occasional-ended': { ratingPct: rating, judged: optional(truth) },
   'element-chosen': { elementNo: count },
   'in-hand-marked': { cause: orNull(text) },
   'machine-ended': {},

@@ -9,7 +9,7 @@ import type { PartSize } from './standard-fact';
 export type StudyFact =
   | ({ readonly kind: 'study-started'; readonly starts: 'study' } & StudyHeading)
   /** The break point of the element in hand; it carries the rating judged before the tap. */
-  | { readonly kind: 'element-ended'; readonly ratingPct: number }
+  | ({ readonly kind: 'element-ended' } & RatedTap)
   /** The break point of the element in hand was not seen: it merges with the next one. */
   | { readonly kind: 'break-point-missed' }
   /** Work that is not of the job, timed apart inside the element in hand. */
@@ -17,7 +17,7 @@ export type StudyFact =
   | { readonly kind: 'foreign-ended'; readonly description: string }
   /** Work of the job that does not come every cycle, timed apart inside the element in hand. */
   | { readonly kind: 'occasional-began'; readonly elementNo: number }
-  | { readonly kind: 'occasional-ended'; readonly ratingPct: number }
+  | ({ readonly kind: 'occasional-ended' } & RatedTap)
   /** The work goes on with another element than the next one; the time since the last break point is its. */
   | { readonly kind: 'element-chosen'; readonly elementNo: number }
   /** The element in hand will be left out for this cause; null takes the mark away. */
@@ -52,6 +52,13 @@ export type StudyFact =
       /** The method that a paper study was typed for; left out where a table came in. */
       readonly elements?: readonly ElementDefinition[];
     };
+
+/** The end of something that is rated. */
+export interface RatedTap {
+  readonly ratingPct: number;
+  /** Whether the rating was tapped for this element, or stood from one before. Left out: nobody can say, or a machine's. */
+  readonly judged?: boolean;
+}
 
 /** What stands at the head of a time study sheet. */
 export interface StudyHeading {

@@ -18,6 +18,10 @@ export function applyCorrections(
   const changes = new Map<string, Partial<StudyRow>>();
   const change = (id: string, part: Partial<StudyRow>) => changes.set(id, { ...changes.get(id), ...part });
   const notes = new Map<string, string>();
+  /** Ratings that were judged late, while the study ran, and readings that were rated again once it was over. */
+  const late = new Map<string, number>();
+  const again = new Set<string>();
+  let isOver = heading === null;
   const frequencies = new Map<number, FrequencySource>();
   const units = new Map<number, number>();
   let clock: TypedClock | null = null;
@@ -27,8 +31,12 @@ export function applyCorrections(
   } of placed) {
     if (fact.kind === 'reading-excluded') change(fact.reading, { excluded: fact.cause });
     else if (fact.kind === 'reading-restored') change(fact.reading, { excluded: null });
-    else if (fact.kind === 'reading-rated') change(fact.reading, { ratingPct: fact.ratingPct });
-    else if (fact.kind === 'reading-noted') notes.set(fact.reading, fact.note);
+    else if (fact.kind === 'study-ended') isOver = true;
+    else if (fact.kind === 'reading-rated') {
+      change(fact.reading, { ratingPct: fact.ratingPct });
+      if (isOver) again.add(fact.reading);
+      else late.set(fact.reading, fact.ratingPct);
+    } else if (fact.kind === 'reading-noted') notes.set(fact.reading, fact.note);
     else if (fact.kind === 'allowances-set') terms = fact.terms;
     else if (fact.kind === 'frequency-set') {
       frequencies.set(fact.elementNo, fact.source);
@@ -57,7 +65,13 @@ export function applyCorrections(
         allowanceBasis: basis,
         machineAllowancePct,
       };
-      return { ...reading, row: note === undefined ? row : noted(row, note, heading) };
+      const judgedPct = late.get(reading.id) ?? reading.row.ratingPct;
+      return {
+        ...reading,
+        ...(late.has(reading.id) ? { judged: true } : {}),
+        ...(again.has(reading.id) && judgedPct !== row.ratingPct ? { firstRatingPct: judgedPct } : {}),
+        row: note === undefined ? row : noted(row, note, heading),
+      };
     }),
   };
 }

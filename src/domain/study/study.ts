@@ -15,6 +15,10 @@ export interface Reading {
   readonly isMerged: boolean;
   /** A machine's run that holds work of the operator, in a study of one lane: the operator's time is elsewhere. */
   readonly isBeside?: true;
+  /** Whether its rating was judged for it alone, or stood from a reading before. Left out: nobody can say. */
+  readonly judged?: boolean;
+  /** What it was rated before the rating was corrected, once the study was over. */
+  readonly firstRatingPct?: number;
 }
 
 /** A study as its records tell it. */

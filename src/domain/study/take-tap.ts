@@ -1,4 +1,4 @@
-import type { StudyFact } from '../records/study-fact';
+import type { RatedTap, StudyFact } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
 import { beginMachines, beginUnseen, endMachine, missMachine } from './machine-lane';
 import { beginRun, endRun } from './one-lane';
@@ -10,7 +10,7 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
   switch (fact.kind) {
     case 'element-ended':
       if (watch.isWaiting) missMachine(study, atMs);
-      else endElement(study, fact.ratingPct, key, atMs);
+      else endElement(study, fact, key, atMs);
       break;
     case 'machine-ended':
       endMachine(study, key, atMs);
@@ -43,10 +43,10 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
       watch.aside = { elementIndex: fact.elementNo - 1, beganAtMs: atMs, note: '' };
       break;
     case 'foreign-ended':
-      endAside(study, key, atMs, 100, fact.description);
+      endAside(study, key, atMs, { ratingPct: 100 }, fact.description);
       break;
     case 'occasional-ended':
-      endAside(study, key, atMs, fact.ratingPct, '');
+      endAside(study, key, atMs, fact, '');
       break;
     case 'in-hand-noted':
       if (watch.aside) watch.aside = { ...watch.aside, note: fact.note };
@@ -60,7 +60,7 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
   }
 }
 
-function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: number): void {
+function endElement(study: WatchInHand, { ratingPct, judged }: RatedTap, key: string, atMs: number): void {
   const { watch, readings } = study;
   const { run, isStartUnseen } = endRun(study);
   const isMerged = watch.merged.length > 0 || isStartUnseen;
@@ -84,6 +84,7 @@ function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: nu
       elementIndex: watch.elementIndex,
       observedMs: run ? atMs - run.beganAtMs : ownMs,
       ratingPct,
+      judged,
       excluded: isMerged
         ? 'missed-break-point'
         : (watch.cause ?? (clockFlag === 'slept' ? 'tablet-slept' : null)),
@@ -113,7 +114,13 @@ function endElement(study: WatchInHand, ratingPct: number, key: string, atMs: nu
   watch.isWaiting = watch.machine !== null && next?.placement === 'external';
 }
 
-function endAside(study: WatchInHand, key: string, atMs: number, ratingPct: number, said: string): void {
+function endAside(
+  study: WatchInHand,
+  key: string,
+  atMs: number,
+  { ratingPct, judged }: RatedTap,
+  said: string,
+): void {
   const { watch } = study;
   if (!watch.aside) return;
   const { elementIndex, beganAtMs, note } = watch.aside;
@@ -124,6 +131,7 @@ function endAside(study: WatchInHand, key: string, atMs: number, ratingPct: numb
       elementIndex,
       observedMs,
       ratingPct,
+      judged,
       excluded: study.clockFlag === 'slept' ? 'tablet-slept' : null,
       note: said || note,
     }),

@@ -43,6 +43,7 @@ export function newReading(
     readonly isMerged?: boolean;
     readonly clockFlag?: ClockFlag;
     readonly isBeside?: boolean;
+    readonly judged?: boolean | undefined;
   },
 ): Reading {
   const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
@@ -52,6 +53,7 @@ export function newReading(
     id,
     isMerged: what.isMerged ?? false,
     ...(what.isBeside ? { isBeside: true } : {}),
+    ...(what.judged === undefined ? {} : { judged: what.judged }),
     row: {
       study: heading.title,
       cycle: what.cycle,

@@ -160,6 +160,12 @@ export const studySheet: typeof english = {
     remarkLetter: 'b',
     remarks: 'b Bemerkungen:',
     remark: (element, cycle, note) => `${element}, Zyklus ${cycle}: ${note}`,
+    judged: (judged, all) =>
+      judged === all
+        ? 'Jeder Leistungsgrad wurde einzeln beurteilt.'
+        : `(100) vom Leistungsgrad davor übernommen. Einzeln beurteilt: ${judged} von ${all} Leistungsgraden.`,
+    corrected: '† Leistungsgrad nach der Aufnahme berichtigt:',
+    rated: (element, cycle, before) => `${element}, Zyklus ${cycle}: vorher ${before}`,
     counted:
       'Trotzdem gemessen, und mitgezählt, wenn nicht durchgestrichen; zum Ausschließen den Messwert antippen:',
     flags: {

@@ -15,13 +15,22 @@ interface Props {
   readonly onToggle: () => void;
 }
 
-/** A reading as it stands on paper: the rating left of it, struck through and still legible when left out. */
+/**
+ * A reading as it stands on paper: the rating left of it, in brackets when it stood from before, † when it was
+ * corrected; struck through and still legible when left out.
+ */
 export function ReadingCell({ reading, letters, isFlagged, time, isOpen, onToggle }: Props) {
-  const { element, cycle, observedMs, ratingPct, excluded, carried } = reading.row;
+  const { judged, firstRatingPct, row } = reading;
+  const { element, cycle, observedMs, ratingPct, excluded, carried } = row;
   return (
     <button type="button" class="study-reading" aria-expanded={isOpen} onClick={onToggle}>
       <span class="visually-hidden">{words.where(element, cycle)} </span>
-      {observedMs !== null && <span class="study-reading-rating">{ratingPct} </span>}
+      {observedMs !== null && (
+        <span class="study-reading-rating">
+          {judged === false && firstRatingPct === undefined ? `(${ratingPct})` : ratingPct}
+          {firstRatingPct !== undefined && '†'}{' '}
+        </span>
+      )}
       {observedMs === null ? (
         words.missed
       ) : (

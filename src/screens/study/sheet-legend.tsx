@@ -1,3 +1,4 @@
+import { ratingsJudged } from '../../domain/study/ratings-judged';
 import type { Reading } from '../../domain/study/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 
@@ -13,6 +14,14 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
   const remarks = readings.flatMap(({ row: { element, elementClass, cycle, carried } }) =>
     carried.note && elementClass !== 'foreign' ? [words.remark(element, cycle, carried.note)] : [],
   );
+  const judged = ratingsJudged(readings);
+  const corrected = readings.flatMap(({ row: { element, cycle }, firstRatingPct }) =>
+    firstRatingPct === undefined ? [] : [words.rated(element, cycle, firstRatingPct)],
+  );
+  const ratings = [
+    ...(judged ? [words.judged(judged.judged, judged.all)] : []),
+    ...(corrected.length > 0 ? [`${words.corrected} ${corrected.join(' · ')}`] : []),
+  ];
   const lines = [
     ...known.map(([, { letter, words: said }]) => `${letter} ${said}`),
     ...own.map((cause) => `${studySheet.ownCause.letter} ${cause}`),
@@ -24,6 +33,11 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
           {words.legend} {lines.join(' · ')}
         </p>
       )}
+      {ratings.map((said) => (
+        <p key={said} class="small quiet">
+          {said}
+        </p>
+      ))}
       {flagged.length > 0 && (
         <p class="small quiet">
           {words.counted} {flagged.join(' · ')}

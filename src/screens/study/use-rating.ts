@@ -10,6 +10,8 @@ import type { Judged } from './rating-pad';
 interface Rating {
   /** What the next tap is rated with. */
   readonly standing: number;
+  /** It was tapped for what is in hand; else it stood from before. */
+  readonly isOwn: boolean;
   readonly judged: Judged | null;
   readonly lock: 'machine' | null;
   readonly rate: (ratingPct: number) => void;
@@ -36,6 +38,7 @@ export function useRating(study: Study): Rating {
   // What is foreign has no rating: the pad stays with the element that it fell into.
   const inHand = elements[aside?.elementIndex ?? elementIndex];
   const lock = inHand?.work === 'machine' ? 'machine' : null;
+  const isOwn = chosenFor === place;
   const isLate = ended !== null && (late === ended.id || (lock === 'machine' && justEnded(study) !== null));
 
   const rate = (ratingPct: number) => {
@@ -54,12 +57,13 @@ export function useRating(study: Study): Rating {
           element: inHand?.name ?? words.none,
           ratingPct: standing,
           isEnded: false,
-          isCarried: standing !== 100 && chosenFor !== place,
+          isCarried: standing !== 100 && !isOwn,
         }
       : null;
   const canSwitch = ended !== null && lock === null;
   return {
     standing,
+    isOwn,
     judged,
     lock,
     rate,
