@@ -2,12 +2,12 @@ import { isGood } from '../../domain/turn/earned-time';
 import { isTooEarly, type Projection } from '../../domain/turn/project-finish';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
-import { timeOfDay } from './time-of-day';
+import { plannedTime } from './time-of-day';
 
 /** Where the turn is heading, in one line. */
 export function outlookText(turn: Turn, found: Projection | null): string {
-  const { startedAt, wantedParts, planned, cycles } = turn;
-  const clock = (ms: number) => timeOfDay({ ...startedAt, wallMs: startedAt.wallMs + ms });
+  const { wantedParts, planned, cycles } = turn;
+  const clock = (ms: number) => plannedTime(turn, ms);
   if (turn.isLearning) return words.learning;
   if (wantedParts !== null && cycles.filter(isGood).length >= wantedParts) return words.allDone(wantedParts);
   if (!found) {

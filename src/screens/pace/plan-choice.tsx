@@ -9,7 +9,7 @@ import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
-import { timeOfDay } from './time-of-day';
+import { plannedTime } from './time-of-day';
 import { useProjection } from './use-projection';
 
 /** How many good parts are wanted in the turn, until when it goes, and how its finish is reckoned. */
@@ -17,8 +17,7 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
   const { bench, isReadOnly } = useApp();
   const [typed, setTyped] = useState(turn.wantedParts === null ? '' : String(turn.wantedParts));
   const { endsAtMs } = turn.planned;
-  const endsAt =
-    endsAtMs === null ? '' : timeOfDay({ ...turn.startedAt, wallMs: turn.startedAt.wallMs + endsAtMs });
+  const endsAt = endsAtMs === null ? '' : plannedTime(turn, endsAtMs);
   const [until, setUntil] = useState(endsAt);
   const [isFaulty, setFaulty] = useState(false);
   const found = useProjection(turn);
