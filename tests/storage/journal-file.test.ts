@@ -33,12 +33,16 @@ describe('the journal file', () => {
     expect(new JournalFile(new ArrayFile()).ownEnd).toBeNull();
   });
 
-  it('flushes with every append, before it returns', () => {
+  it('has written what was appended when it returns, and flushes at once where another tablet’s records are among it', () => {
     const file = new ArrayFile();
     const journal = new JournalFile(file);
     const before = file.flushes;
     journal.append([record(1)], 't');
-    journal.append([record(2), record(3)], 't');
+    expect(new JournalFile(file).ownEnd).toEqual({ device: 't', sequence: 1 });
+    expect(file.flushes).toBe(before);
+    journal.append([record(2), record(3, 'R4', 'other')], 't');
+    expect(file.flushes).toBe(before + 1);
+    journal.flush();
     expect(file.flushes).toBe(before + 2);
   });
 

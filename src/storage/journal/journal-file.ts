@@ -25,7 +25,8 @@ const CHUNK_BYTES = 1 << 20;
 const LINE_FEED = 10;
 
 /**
- * The second shelf: one file that only grows, a line a record, flushed with every append.
+ * The second shelf: one file that only grows, a line a record. What was appended is with the system, so that no death
+ * of the browser takes it back; `flush` makes it outlast a loss of power as well.
  *
  * Must be one file, made once: its name table is an engine like the one this shelf protects from, and is
  * written only when a file is made.
@@ -59,7 +60,10 @@ export class JournalFile {
     return this.last;
   }
 
-  /** Writes the records and waits until the file system has them. */
+  /**
+   * Writes the records. Those of another tablet are flushed as well: only the tablet's own ones are counted at the next
+   * opening, so nobody would see that the others are missing here.
+   */
   append(records: readonly LogRecord[], device: string): void {
     let own: OwnEnd = this.last?.device === device ? this.last : { device, sequence: 0 };
     let text = '';
@@ -72,9 +76,14 @@ export class JournalFile {
     while (written < bytes.length) {
       written += this.file.write(bytes.subarray(written), { at: this.end + written });
     }
-    this.file.flush();
     this.end += bytes.length;
     this.last = own;
+    if (records.some((record) => record.device !== device)) this.flush();
+  }
+
+  /** Waits until the disk has what was written. */
+  flush(): void {
+    this.file.flush();
   }
 
   /**
