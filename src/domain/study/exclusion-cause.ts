@@ -10,6 +10,7 @@ export const exclusionCauses = [
   'defect-or-rework',
   'interruption',
   'tablet-slept',
+  'page-reloaded',
   'mistaken-tap',
 ] as const;
 

@@ -4,13 +4,16 @@ import { groupBy } from '../group-by';
 import type { Reading } from './study';
 import { tooQuick } from './too-quick';
 
-/** Why a reading deserves a look: a second tap in one moment, or a time far from the others of its element. */
-export type FlagCause = 'quick' | 'high' | 'low';
+/**
+ * Why a reading deserves a look: a second tap in one moment, a time far from the others of its element, or a page that
+ * was loaded again in the middle, when a break point may have been missed by seconds.
+ */
+export type FlagCause = 'quick' | 'high' | 'low' | 'reloaded';
 
 export interface FlaggedReading {
   readonly reading: Reading;
   readonly why: FlagCause;
-  /** The tests that point at it; none for a quick tap. */
+  /** The tests that point at it; none for a quick tap and for a page that was reloaded. */
   readonly tests: readonly ('grubbs' | 'modified-z')[];
 }
 
@@ -40,6 +43,10 @@ export function flagReadings(readings: readonly Reading[]): FlaggedReading[] {
       if (modified.tested && modified.flagged.includes(place)) tests.push('modified-z');
       if (tests.length > 0) flags.set(reading, { reading, why: logs[place]! > mean ? 'high' : 'low', tests });
     }
+  }
+  for (const reading of used) {
+    if (reading.row.carried.clock_flag === 'reloaded')
+      flags.set(reading, { reading, why: 'reloaded', tests: [] });
   }
   for (const reading of quick) flags.set(reading, { reading, why: 'quick', tests: [] });
   return readings.flatMap((reading) => flags.get(reading) ?? []);

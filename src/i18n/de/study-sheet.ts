@@ -222,7 +222,10 @@ export const studySheet: typeof english = {
       high: (element, cycle, time) => `${element}, Zyklus ${cycle}: ${time}, viel länger als die anderen.`,
       low: (element, cycle, time) =>
         `${element}, Zyklus ${cycle}: ${time}, viel kürzer als die anderen. Wurde ein Schritt ausgelassen?`,
+      reloaded: (element, cycle, time) =>
+        `${element}, Zyklus ${cycle}: ${time}. Darin wurde die Seite neu geladen: Kam das Tippen am Ende zu spät?`,
     },
+    leaveOut: 'Ausschließen',
     open: 'Öffnen',
     note: 'Kein Test schließt etwas aus. Auch der Zufall allein bringt solche Messwerte: ohne Ursache bleiben sie drin.',
   },
@@ -236,6 +239,7 @@ export const studySheet: typeof english = {
     'defect-or-rework': { letter: 'n', words: 'Fehler oder Nacharbeit' },
     interruption: { letter: 'u', words: 'Unterbrechung' },
     'tablet-slept': { letter: 'r', words: 'Tablet im Ruhezustand' },
+    'page-reloaded': { letter: 'l', words: 'Seite neu geladen' },
     'mistaken-tap': { letter: 't', words: 'Versehen beim Tippen' },
   },
   /** For a cause in the engineer’s own words. */

@@ -183,6 +183,8 @@ export const study: typeof english = {
     fumbleWhat: 'vermerkt, bleibt drin',
     /** The remark that the button leaves on the reading. */
     fumbleNote: 'Fehlgriff',
+    remarkWhat: 'in eigenen Worten',
+    remarkOn: (element, cycle) => `Bemerkung zu ${element}, Zyklus ${cycle}`,
     otherMethod: 'Nicht das Verfahren',
     otherMethodWhat: 'ausgeschlossen',
     hold: 'Uhr anhalten',

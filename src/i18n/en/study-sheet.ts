@@ -218,7 +218,10 @@ export const studySheet = spoken('studySheet', {
         `${element}, cycle ${cycle}: ${time}, far longer than the others.`,
       low: (element: string, cycle: number, time: string) =>
         `${element}, cycle ${cycle}: ${time}, far shorter than the others. Was a step skipped?`,
+      reloaded: (element: string, cycle: number, time: string) =>
+        `${element}, cycle ${cycle}: ${time}. The page was reloaded inside it: did the tap at its end come late?`,
     },
+    leaveOut: 'Leave it out',
     open: 'Open it',
     note: 'Nothing is left out by a test. Chance alone gives such readings too: without a cause they stay in.',
   },
@@ -232,6 +235,7 @@ export const studySheet = spoken('studySheet', {
     'defect-or-rework': { letter: 'd', words: 'defect or rework' },
     interruption: { letter: 'i', words: 'interruption' },
     'tablet-slept': { letter: 's', words: 'tablet slept' },
+    'page-reloaded': { letter: 'p', words: 'page reloaded' },
     'mistaken-tap': { letter: 't', words: 'tapped by mistake' },
   } as Record<string, { readonly letter: string; readonly words: string }>,
   /** For a cause in the engineer’s own words. */

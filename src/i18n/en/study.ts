@@ -177,6 +177,8 @@ export const study = spoken('study', {
     fumbleWhat: 'noted, stays in',
     /** The remark that the button leaves on the reading. */
     fumbleNote: 'fumble',
+    remarkWhat: 'in your words',
+    remarkOn: (element: string, cycle: number) => `Remark on ${element}, cycle ${cycle}`,
     otherMethod: 'Not the method',
     otherMethodWhat: 'left out',
     hold: 'Stop watch',

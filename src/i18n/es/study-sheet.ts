@@ -221,7 +221,10 @@ export const studySheet: typeof english = {
       high: (element, cycle, time) => `${element}, ciclo ${cycle}: ${time}, mucho más larga que las demás.`,
       low: (element, cycle, time) =>
         `${element}, ciclo ${cycle}: ${time}, mucho más corta que las demás. ¿Se omitió un paso?`,
+      reloaded: (element, cycle, time) =>
+        `${element}, ciclo ${cycle}: ${time}. Durante ella se recargó la página: ¿llegó tarde el toque del final?`,
     },
+    leaveOut: 'Excluirla',
     open: 'Abrirla',
     note: 'Ninguna prueba excluye nada. También el azar por sí solo da lecturas así: sin una causa se quedan.',
   },
@@ -235,6 +238,7 @@ export const studySheet: typeof english = {
     'defect-or-rework': { letter: 'd', words: 'defecto o retrabajo' },
     interruption: { letter: 'i', words: 'interrupción' },
     'tablet-slept': { letter: 'r', words: 'tableta en reposo' },
+    'page-reloaded': { letter: 'c', words: 'página recargada' },
     'mistaken-tap': { letter: 't', words: 'toque por error' },
   },
   /** For a cause in the engineer’s own words. */

@@ -185,6 +185,8 @@ export const study: typeof english = {
     fumbleWhat: 'anotada, se mantiene',
     /** The remark that the button leaves on the reading. */
     fumbleNote: 'torpeza',
+    remarkWhat: 'con palabras propias',
+    remarkOn: (element, cycle) => `Nota sobre ${element}, ciclo ${cycle}`,
     otherMethod: 'No es el método',
     otherMethodWhat: 'excluida',
     hold: 'Parar cronómetro',

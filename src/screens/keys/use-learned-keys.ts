@@ -43,8 +43,8 @@ export function useKeyLearning() {
 }
 
 /**
- * Lets the learned keys act, wherever the focus is, and before any button takes them. Enter and Space that no button
- * took go to the surface too, so that a pedal nobody taught is not lost.
+ * Lets the learned keys act, wherever the focus is but in a field that is written in, and before any button takes them.
+ * Enter and Space that no button took go to the surface too, so that a pedal nobody taught is not lost.
  */
 export function useLearnedKeys(acts: Record<KeyAct, ((at: Stamp) => void) | null>): void {
   const { bench, jotter, isReadOnly } = useApp();
@@ -56,7 +56,10 @@ export function useLearnedKeys(acts: Record<KeyAct, ((at: Stamp) => void) | null
       const name = event.code || event.key;
       const isStray = event.target === document.body && (event.key === 'Enter' || event.key === ' ');
       const act = known.machine === name ? 'machine' : known.surface === name || isStray ? 'surface' : null;
-      if (!act || isReadOnly) return;
+      // A key that types belongs to what is being written.
+      const isTyped =
+        event.target instanceof HTMLInputElement && (event.key.length === 1 || event.key === 'Enter');
+      if (!act || isReadOnly || isTyped) return;
       event.preventDefault();
       event.stopPropagation();
       if (!event.repeat) latest.current[act]?.(bench.clock.stampOf(event));

@@ -3,6 +3,7 @@ import type { Stamp } from '../../domain/records/stamp';
 import type { ElementDefinition } from '../../domain/shop/element-definition';
 import type { Reading, StudyWatch } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
+import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 import { timeWords } from './time-words';
@@ -21,6 +22,8 @@ interface Props {
     readonly choose: (elementNo: number) => void;
     /** An occasional element begins, timed apart. */
     readonly begin: (elementNo: number, at: Stamp) => void;
+    /** Writes on a reading. */
+    readonly remark: (reading: Reading) => void;
   } | null;
 }
 
@@ -79,6 +82,7 @@ export function LiveElementSheet({ elements, readings, watch, lanes, acts }: Pro
         isMissed={isMissed ?? false}
         isRunning={watch?.machine?.elementIndex === index}
         onTap={actOf(element, index)}
+        onRemark={acts?.remark ?? null}
         before={own(cycle - 1)}
         now={own(cycle)}
       />
@@ -96,12 +100,13 @@ interface RowProps {
   /** The machine works at it beside the operator. */
   readonly isRunning: boolean;
   readonly onTap: ((at: Stamp) => void) | null;
+  readonly onRemark: ((reading: Reading) => void) | null;
   readonly before: Reading | undefined;
   readonly now: Reading | undefined;
 }
 
 function LiveRow(props: RowProps) {
-  const { number, element, isInHand, isHeld, isMissed, isRunning, onTap, before, now } = props;
+  const { number, element, isInHand, isHeld, isMissed, isRunning, onTap, onRemark, before, now } = props;
   const isOccasional = element.elementClass === 'occasional';
   const line = useRef<HTMLTableRowElement>(null);
   // A method longer than the sheet scrolls itself: nobody has a hand free for it.
@@ -118,8 +123,14 @@ function LiveRow(props: RowProps) {
       <td class="words study-live-name">
         <NameCell name={element.name} isOccasional={isOccasional} onTap={onTap} />
       </td>
-      <td>{readingWords(before)}</td>
-      <td>{isRunning ? words.runs : isMissed ? words.missedMark : readingWords(now)}</td>
+      <td class="study-live-name">{before && <ReadingCell reading={before} onRemark={onRemark} />}</td>
+      <td class="study-live-name">
+        {isRunning
+          ? words.runs
+          : isMissed
+            ? words.missedMark
+            : now && <ReadingCell reading={now} onRemark={onRemark} />}
+      </td>
     </tr>
   );
 }
@@ -134,7 +145,8 @@ function NameCell({
   onTap,
 }: Pick<RowProps, 'onTap'> & { name: string; isOccasional: boolean }) {
   const { clock } = useApp().bench;
-  if (!onTap) return <>{name}</>;
+  const twoLines = <span class="study-live-words">{name}</span>;
+  if (!onTap) return twoLines;
   if (isOccasional) {
     return (
       <TimingButton class="study-live-choose" onTap={onTap}>
@@ -145,21 +157,29 @@ function NameCell({
   }
   return (
     <button type="button" class="study-live-choose" onClick={(event) => onTap(clock.stampOf(event))}>
-      {name}
+      {twoLines}
       <span class="visually-hidden">{words.chooseIt}</span>
     </button>
   );
 }
 
-function readingWords(reading: Reading | undefined) {
-  if (!reading) return '';
-  const { observedMs, ratingPct, excluded } = reading.row;
-  if (observedMs === null) return words.missedMark;
-  return (
+/** What was read, and the place to write a word on it. */
+function ReadingCell({ reading, onRemark }: { reading: Reading } & Pick<RowProps, 'onRemark'>) {
+  const { observedMs, ratingPct, excluded, carried } = reading.row;
+  if (observedMs === null) return <>{words.missedMark}</>;
+  const said = (
     <>
       <span class="study-live-rating">{ratingPct}</span>{' '}
       <span class={excluded === null ? '' : 'struck'}>{timeWords.min.reading(observedMs)}</span>
+      {carried.note && <sup>{studySheet.observation.remarkLetter}</sup>}
     </>
+  );
+  if (!onRemark) return said;
+  return (
+    <button type="button" class="study-live-choose" onClick={() => onRemark(reading)}>
+      {said}
+      <span class="visually-hidden">: {studySheet.reading.note}</span>
+    </button>
   );
 }
 

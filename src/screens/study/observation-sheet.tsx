@@ -1,10 +1,13 @@
 import { useMemo, useState } from 'preact/hooks';
+import { excludeReading } from '../../application/study/exclude-reading';
 import type { LogRecord } from '../../domain/records/log-record';
+import type { ExclusionCause } from '../../domain/study/exclusion-cause';
 import { flagReadings } from '../../domain/study/flag-readings';
 import { foreignLetters } from '../../domain/study/foreign-letters';
 import type { Study } from '../../domain/study/study';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { useApp } from '../app';
 import { ForeignList } from './foreign-list';
 import { ObservationBand } from './observation-band';
 import { ObservationSums } from './observation-sums';
@@ -16,7 +19,10 @@ import { WorthALook } from './worth-a-look';
 const words = studySheet.observation;
 /** Cycles that fit beside the element's name, and with readings of five digits. */
 const CYCLES = { landscape: 10, portrait: 6 };
+/** With ratings in brackets. */
+const BRACKETED = { landscape: 9, portrait: 6 };
 const LONG_CYCLES = { landscape: 8, portrait: 5 };
+const RELOADED: ExclusionCause = 'page-reloaded';
 /** Cycles on one sheet: more would be slow to draw, and nobody reads more at once. */
 const SHEET = 30;
 
@@ -29,10 +35,12 @@ interface Props {
 
 /** Elements down, cycles across; a long study goes on in a further band below. */
 export function ObservationSheet({ study, summary, time, onRecord }: Props) {
+  const { bench } = useApp();
   const [openReading, setOpenReading] = useState<string | null>(null);
   const [sheet, setSheet] = useState(0);
   const longest = Math.max(0, ...study.readings.map(({ row }) => row.observedMs ?? 0));
-  const fit = time.reading(longest).length > 4 ? LONG_CYCLES : CYCLES;
+  const hasBrackets = study.readings.some(({ judged }) => judged === false);
+  const fit = time.reading(longest).length > 4 ? LONG_CYCLES : hasBrackets ? BRACKETED : CYCLES;
   const width = usePortrait() ? fit.portrait : fit.landscape;
   const cycles = [...new Set(study.readings.map(({ row }) => row.cycle))].sort((a, b) => a - b);
   const shown = cycles.slice(sheet * SHEET, (sheet + 1) * SHEET);
@@ -50,11 +58,12 @@ export function ObservationSheet({ study, summary, time, onRecord }: Props) {
     setSheet(Math.max(0, Math.floor(cycles.indexOf(cycle) / SHEET)));
     setOpenReading(id);
   };
+  const leaveOut = (id: string) => onRecord(excludeReading(bench, study, id, RELOADED));
   return (
     <section class="stack" aria-labelledby="study-observation">
       <h2 id="study-observation">{words.title}</h2>
       <p class="quiet small no-print">{words.note}</p>
-      <WorthALook flagged={flagged} time={time} onOpen={openAt} />
+      <WorthALook flagged={flagged} time={time} onOpen={openAt} onLeaveOut={leaveOut} />
       {cycles.length > SHEET && (
         <div class="row no-print">
           <button type="button" class="button" disabled={sheet === 0} onClick={() => setSheet(sheet - 1)}>

@@ -6,6 +6,7 @@ import { noteInHand } from '../../application/study/note-in-hand';
 import type { ExclusionCause } from '../../domain/study/exclusion-cause';
 import type { StudyWatch } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
+import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { TimingButton } from '../timing-button';
 
@@ -15,15 +16,22 @@ interface Props {
   /** Null before the first tap. */
   readonly watch: StudyWatch | null;
   readonly isSnapback: boolean;
+  /** Opens the line to write on. */
+  readonly onRemark: () => void;
 }
 
 const OTHER_METHOD: ExclusionCause = 'method-not-followed';
 
 /** What may happen beside the break points, each one tap; each says what it does before it is tapped. */
-export function ObserveActions({ watch, isSnapback }: Props) {
+export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
   const { bench, isReadOnly } = useApp();
-  if (watch?.aside && watch.aside.elementIndex === null) return <ForeignCodes note={watch.aside.note} />;
+  if (watch?.aside && watch.aside.elementIndex === null)
+    return <ForeignCodes note={watch.aside.note} onRemark={onRemark} />;
   const isOff = watch === null || watch.aside !== null || watch.isHeld || watch.isWaiting || isReadOnly;
+  const remarks = (watch?.note ?? '').split('; ').filter((remark) => remark !== '');
+  const others = remarks.filter((remark) => remark !== words.fumbleNote);
+  const isFumbled = others.length < remarks.length;
+  const fumble = () => noteInHand(bench, (isFumbled ? others : [...others, words.fumbleNote]).join('; '));
   return (
     <>
       <TimingButton class="button study-action" disabled={isOff} onTap={(at) => beginForeign(bench, at)}>
@@ -34,15 +42,11 @@ export function ObserveActions({ watch, isSnapback }: Props) {
         {words.missed}
         <span class="study-action-what">{words.missedWhat}</span>
       </TimingButton>
-      <TimingButton
-        class="button study-action"
-        pressed={watch?.note === words.fumbleNote}
-        disabled={isOff}
-        onTap={() => noteInHand(bench, watch?.note === words.fumbleNote ? '' : words.fumbleNote)}
-      >
+      <TimingButton class="button study-action" pressed={isFumbled} disabled={isOff} onTap={fumble}>
         {words.fumble}
         <span class="study-action-what">{words.fumbleWhat}</span>
       </TimingButton>
+      <RemarkButton isPressed={others.length > 0} isOff={isOff} onRemark={onRemark} />
       <TimingButton
         class="button study-action"
         pressed={watch?.cause === OTHER_METHOD}
@@ -62,18 +66,44 @@ export function ObserveActions({ watch, isSnapback }: Props) {
   );
 }
 
-/** While a foreign element runs: a word for it, of a few. Any other word can be given on the sheet. */
-function ForeignCodes({ note }: { note: string }) {
-  const { bench, isReadOnly } = useApp();
-  return words.foreignCodes.map((code) => (
-    <TimingButton
-      key={code}
-      class="choice study-action"
-      pressed={note === code}
-      disabled={isReadOnly}
-      onTap={() => noteInHand(bench, note === code ? '' : code)}
+/** No time hangs on it, and the line to write on takes its place: it acts when it is let go. */
+function RemarkButton({
+  isPressed,
+  isOff,
+  onRemark,
+}: { isPressed: boolean; isOff: boolean } & Pick<Props, 'onRemark'>) {
+  return (
+    <button
+      type="button"
+      class="button study-action"
+      aria-pressed={isPressed}
+      disabled={isOff}
+      onClick={onRemark}
     >
-      {code}
-    </TimingButton>
-  ));
+      {studySheet.reading.note}
+      <span class="study-action-what">{words.remarkWhat}</span>
+    </button>
+  );
+}
+
+/** While a foreign element runs: a word for it, of a few, or one of one's own. */
+function ForeignCodes({ note, onRemark }: { note: string } & Pick<Props, 'onRemark'>) {
+  const { bench, isReadOnly } = useApp();
+  const isOwn = note !== '' && !words.foreignCodes.includes(note);
+  return (
+    <>
+      {words.foreignCodes.map((code) => (
+        <TimingButton
+          key={code}
+          class="choice study-action"
+          pressed={note === code}
+          disabled={isReadOnly}
+          onTap={() => noteInHand(bench, note === code ? '' : code)}
+        >
+          {code}
+        </TimingButton>
+      ))}
+      <RemarkButton isPressed={isOwn} isOff={isReadOnly} onRemark={onRemark} />
+    </>
+  );
 }

@@ -1,10 +1,14 @@
+import type { ComponentProps } from 'preact';
+import { useState } from 'preact/hooks';
 import { beginOccasional } from '../../application/study/begin-occasional';
 import { chooseElement } from '../../application/study/choose-element';
 import { endElement } from '../../application/study/end-element';
 import { endMachine } from '../../application/study/end-machine';
+import { inHandOf, noteElement } from '../../application/study/note-element';
+import { noteReading } from '../../application/study/note-reading';
 import type { Stamp } from '../../domain/records/stamp';
 import { nextStart } from '../../domain/study/machine-lane';
-import { hasTwoLanes, type Study } from '../../domain/study/study';
+import { hasTwoLanes, type Reading, type Study } from '../../domain/study/study';
 import { slipOf } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { useApp } from '../app';
@@ -17,6 +21,7 @@ import { MachineSurface } from './machine-surface';
 import { ObserveActions } from './observe-actions';
 import { ObserveFrame } from './observe-frame';
 import { RatingPad } from './rating-pad';
+import { RemarkLine } from './remark-line';
 import { timeWords } from './time-words';
 import { useRating } from './use-rating';
 import { WatchHead } from './watch-head';
@@ -32,6 +37,27 @@ export function ObserveStudy({ study }: { study: Study }) {
   const isSnapback = study.heading?.timing === 'snapback';
   const isTwoLanes = study.heading?.lanes === 2 && hasTwoLanes(elements);
   const endInHand = (at: Stamp) => endElement(bench, at, standing, isOwn);
+  const [remark, setRemark] = useState<Pick<
+    ComponentProps<typeof RemarkLine>,
+    'element' | 'cycle' | 'kept' | 'onKeep'
+  > | null>(null);
+  const remarkInHand = () => {
+    const on = inHandOf(study);
+    const { aside, cycle, note } = study.watch;
+    setRemark({
+      element: elements[on.elementNo - 1]?.name ?? words.foreignElement,
+      cycle,
+      kept: (aside ?? { note }).note,
+      onKeep: (said) => noteElement(bench, on, said),
+    });
+  };
+  const remarkOnReading = ({ id, row }: Reading) =>
+    setRemark({
+      element: row.element,
+      cycle: row.cycle,
+      kept: row.carried.note ?? '',
+      onKeep: (said) => noteReading(bench, study, id, said),
+    });
   useLearnedKeys({ surface: endInHand, machine: isTwoLanes ? (at) => endMachine(bench, at) : null });
   return (
     <ObserveFrame
@@ -49,6 +75,7 @@ export function ObserveStudy({ study }: { study: Study }) {
               : {
                   choose: (elementNo) => chooseElement(bench, elementNo),
                   begin: (elementNo, at) => beginOccasional(bench, at, elementNo),
+                  remark: remarkOnReading,
                 }
           }
         />
@@ -56,7 +83,13 @@ export function ObserveStudy({ study }: { study: Study }) {
       pad={
         <RatingPad judged={judged} lock={lock} disabled={isReadOnly} onRate={rate} onSwitch={switchOver} />
       }
-      actions={<ObserveActions watch={study.watch} isSnapback={isSnapback} />}
+      actions={
+        remark ? (
+          <RemarkLine key={JSON.stringify(remark)} {...remark} onClose={() => setRemark(null)} />
+        ) : (
+          <ObserveActions watch={study.watch} isSnapback={isSnapback} onRemark={remarkInHand} />
+        )
+      }
       surface={
         <>
           <BreakPointSurface study={study} disabled={isReadOnly} onTap={endInHand} />

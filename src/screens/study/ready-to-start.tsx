@@ -77,7 +77,7 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
           onSwitch={null}
         />
       }
-      actions={<ObserveActions watch={null} isSnapback={draft.timing === 'snapback'} />}
+      actions={<ObserveActions watch={null} isSnapback={draft.timing === 'snapback'} onRemark={() => {}} />}
       surface={
         <>
           <TimingButton class="study-surface" disabled={isReadOnly} onTap={start}>

@@ -1,5 +1,6 @@
 import type { FlaggedReading } from '../../domain/study/flag-readings';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { useApp } from '../app';
 import type { TimeWords } from './time-words';
 
 const words = studySheet.look;
@@ -8,10 +9,13 @@ interface Props {
   readonly flagged: readonly FlaggedReading[];
   readonly time: TimeWords;
   readonly onOpen: (id: string) => void;
+  /** For the one cause that is seen already: the page was loaded again inside it. */
+  readonly onLeaveOut: (id: string) => void;
 }
 
-/** Readings that a test points at. Each stays in its mean until a person names a cause. */
-export function WorthALook({ flagged, time, onOpen }: Props) {
+/** Readings that deserve a look. Each stays in its mean until a person names a cause. */
+export function WorthALook({ flagged, time, onOpen, onLeaveOut }: Props) {
+  const { isReadOnly } = useApp();
   if (flagged.length === 0) return null;
   return (
     <section class="panel stack" aria-labelledby="study-look">
@@ -26,9 +30,16 @@ export function WorthALook({ flagged, time, onOpen }: Props) {
                 time.said(row.observedMs ?? 0),
               )}
             </span>
-            <button type="button" class="button no-print" onClick={() => onOpen(id)}>
-              {words.open}
-            </button>
+            <span class="row no-print">
+              {why === 'reloaded' && (
+                <button type="button" class="button" disabled={isReadOnly} onClick={() => onLeaveOut(id)}>
+                  {words.leaveOut}
+                </button>
+              )}
+              <button type="button" class="button" onClick={() => onOpen(id)}>
+                {words.open}
+              </button>
+            </span>
           </li>
         ))}
       </ul>

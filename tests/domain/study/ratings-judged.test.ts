@@ -11,7 +11,7 @@ async function oneCycle() {
   const { bench, clock } = at;
   for (const [rating, judged] of [
     [90, true],
-    [90, undefined],
+    [90, true],
     [90, false],
   ] as const) {
     clock.pass(3_000);

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
+import { excludeReading } from '../../../src/application/study/exclude-reading';
+import { flagReadings } from '../../../src/domain/study/flag-readings';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
 import { FakeClock } from '../../support/fake-clock';
 import { lines, openStudy, settled, studyOf, tapAfter } from './study-at-the-bench';
@@ -103,5 +105,12 @@ describe('a study over a gap', () => {
     tapAfter({ bench, clock: at.clock }, 500);
     tapAfter({ bench, clock: at.clock }, 500);
     expect(rowsOf(bench).map(({ carried }) => carried.clock_flag)).toEqual(['', 'reloaded', '']);
+    // It stays in, deserves a look, and deserves none once somebody has left it out.
+    expect(lines(studyOf(bench))[1]).toBe('Run 1: 2000');
+    const toLookAt = () =>
+      flagReadings(studyOf(bench).readings).map(({ reading: { row }, why }) => `${row.element} ${why}`);
+    expect(toLookAt()).toContain('Run reloaded');
+    excludeReading(bench, studyOf(bench), studyOf(bench).readings[1]!.id, 'page-reloaded');
+    expect(toLookAt()).not.toContain('Run reloaded');
   });
 });
