@@ -3,7 +3,7 @@ import { linearScale, type Scale } from './linear-scale';
 import { roundTicks } from './round-ticks';
 import { RunChartFoot } from './run-chart-foot';
 import { limitLines, RunChartLimits, type RunLimits } from './run-chart-limits';
-import { RunChartSteps } from './run-chart-steps';
+import { namedSteps, RunChartSteps, STEP_ROW } from './run-chart-steps';
 import { spreadApart } from './spread-apart';
 import { textWidth } from './text-width';
 import { tickDecimals } from './tick-decimals';
@@ -49,6 +49,8 @@ interface Props {
   readonly points: readonly RunPoint[];
   /** In order. The centre line belongs to what comes after the last of them. */
   readonly steps: readonly RunStep[];
+  /** The centres of what comes before, one for each step, in order. */
+  readonly earlier?: readonly number[];
   readonly centre: RunLine;
   /** Limits between which the points lie by chance alone, stretch by stretch. */
   readonly limits?: readonly RunLimits[];
@@ -62,27 +64,31 @@ interface Props {
 const SMALL = 14;
 const FOOT = 74;
 const HEAD = 30;
-/** A line of words above the plot. */
-const STEP_WORDS = 22;
 const LEFT = 64;
 
 /** Run chart: values in time order with their median. It draws the numbers it is given and computes none. */
 export function RunChart(props: Props) {
   const { id, title, description, width, height, points, steps, centre, targetText, axisText, tickText } =
     props;
-  const { limits = [] } = props;
+  const { limits = [], earlier = [] } = props;
   const values = points.flatMap(({ value, target }) => (target === null ? [value] : [value, target]));
-  const ticks = runTicks([...values, centre.value, ...limits.flatMap(({ lower, upper }) => [lower, upper])]);
+  const ticks = runTicks([
+    ...values,
+    centre.value,
+    ...earlier,
+    ...limits.flatMap(({ lower, upper }) => [lower, upper]),
+  ]);
   const decimals = tickDecimals(ticks);
   const newestLimits = limits.find(({ to }) => to === points.length - 1);
   const lines = limitLines(newestLimits);
   const words = [centre.text, targetText ?? '', ...lines.map(({ text }) => text)];
   const right = width - Math.ceil(Math.max(...words.map((text) => textWidth(text, SMALL)))) - 14;
   const bottom = height - FOOT;
-  const head = steps.length > 0 ? HEAD + STEP_WORDS : HEAD;
-  const y = linearScale({ low: ticks[0]!, high: ticks.at(-1)!, start: bottom, end: head });
   const x = runPlaces(points.length, LEFT, right);
   const between = (place: number) => (x(place - 1) + x(place)) / 2;
+  const named = namedSteps(steps, between, right);
+  const head = HEAD + STEP_ROW * Math.max(0, ...named.map(({ row }) => row + 1));
+  const y = linearScale({ low: ticks[0]!, high: ticks.at(-1)!, start: bottom, end: head });
   const lastStep = steps.at(-1);
   const lastTarget = points.at(-1)?.target ?? null;
   const wanted = [centre.value, lastTarget ?? centre.value, ...lines.map(({ value }) => value)];
@@ -109,6 +115,17 @@ export function RunChart(props: Props) {
         stroke="var(--ink)"
         stroke-width={1.5}
       />
+      {earlier.map((value, place) => (
+        <line
+          key={`${steps[place]!.from}`}
+          x1={place === 0 ? LEFT : between(steps[place - 1]!.from)}
+          x2={between(steps[place]!.from)}
+          y1={y(value)}
+          y2={y(value)}
+          stroke="var(--ink)"
+          stroke-width={1.5}
+        />
+      ))}
       <path
         d={targetPath(points, x, y, { from: LEFT, to: right })}
         stroke="var(--ink)"
@@ -124,7 +141,7 @@ export function RunChart(props: Props) {
         last={points.length - 1}
         y={y}
       />
-      <RunChartSteps steps={steps} at={between} top={head} bottom={bottom} right={right} />
+      <RunChartSteps named={named} top={head} bottom={bottom} />
       <path
         d={pointsPath(points, x, y, new Set(steps.map(({ from }) => from)))}
         fill="none"

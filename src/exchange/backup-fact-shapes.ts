@@ -188,6 +188,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
     thresholdPct: positive,
     by: text,
   },
+  'comparison-withdrawn': { comparison: text, by: text },
   'old-method-timed': {
     part: text,
     perPartMs: positive,
@@ -211,6 +212,7 @@ const shopFacts: FieldsByKind<ShopFact> = {
     due: optional(quotedDays),
     by: text,
   },
+  'quotation-withdrawn': { quotation: text, by: text },
   'people-looked-at': { purpose: text, by: text, fromDay: text, toDay: text },
   'cell-set': { cell },
   'pin-set': { salt: text, iterations: count, hash: text },

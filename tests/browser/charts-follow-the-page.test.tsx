@@ -18,7 +18,7 @@ const day = reviewDay('2026-03-02', [
     [300, { kind: 'turn-ended' }],
   ]),
 ]);
-const values = [{ day: '2026-03-02', value: 1.5, count: 2, isFew: true, target: null }];
+const values = [{ day: '2026-03-02', value: 1.5, count: 2, isFew: true, isPartDay: false, target: null }];
 const box = document.createElement('div');
 document.body.append(box);
 afterEach(() => render(null, box));

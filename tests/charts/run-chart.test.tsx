@@ -16,7 +16,13 @@ const point = (day: number, value: number, change: Partial<RunPoint> = {}): RunP
 
 const draw = (
   points: readonly RunPoint[],
-  { width = 1_128, centre = 1.5, targetText = '', steps = [] as readonly RunStep[] } = {},
+  {
+    width = 1_128,
+    centre = 1.5,
+    targetText = '',
+    steps = [] as readonly RunStep[],
+    earlier = [] as readonly number[],
+  } = {},
 ) =>
   drawn(
     <RunChart
@@ -27,6 +33,7 @@ const draw = (
       height={340}
       points={points}
       steps={steps}
+      earlier={earlier}
       centre={{ value: centre, text: 'median 1:30' }}
       targetText={targetText || null}
       countTitle="n"
@@ -111,12 +118,40 @@ describe('RunChart', () => {
     expect(at(median, 'x1')).toBe(step);
   });
 
-  it('names the newest of two steps that are too close for both names', () => {
+  it('names steps that are close on rows of their own, three at most and the newest first, none struck through', () => {
     const points = Array.from({ length: 30 }, (_, place) => point(place + 1, 1 + (place % 2)));
-    const steps = [10, 12].map((from) => ({ from, text: `method revision ${from}` }));
-    const texts = tags(draw(points, { width: 760, steps }), 'text').map(({ text }) => text);
-    expect(texts).toContain('method revision 12');
-    expect(texts).not.toContain('method revision 10');
+    // The words of 8 would have room beside those of 12, and the line of 10 through them.
+    const words = (from: number) => (from === 8 ? 'new jig' : `method revision ${from}`);
+    const steps = [6, 8, 10, 12].map((from) => ({ from, text: words(from) }));
+    const elements = draw(points, { width: 760, steps });
+    const names = tags(elements, 'text').filter(({ text }) => /method|jig/.test(text));
+    expect(names.map(({ text }) => text)).toEqual([12, 10, 8].map(words));
+    expect(new Set(names.map((name) => at(name, 'y'))).size).toBe(3);
+    const upright = tags(elements, 'line').filter((each) => at(each, 'x1') === at(each, 'x2'));
+    expect(upright).toHaveLength(4);
+    for (const name of names) {
+      const struck = upright.filter(
+        (line) =>
+          at(line, 'x1') > at(name, 'x') &&
+          at(line, 'x1') < at(name, 'x') + (name.text === 'new jig' ? 45 : 110) &&
+          Math.min(at(line, 'y1'), at(line, 'y2')) < at(name, 'y') - 10,
+      );
+      expect(struck).toEqual([]);
+    }
+    expect(collisions(textBoxes(elements, { size: 14, anchor: 'middle' }))).toEqual([]);
+  });
+
+  it('draws the level of what was before each step over its own days', () => {
+    const points = [point(2, 2), point(3, 2), point(4, 1), point(5, 1)];
+    const steps = [{ from: 2, text: 'method revision 2' }];
+    const elements = draw(points, { centre: 1, steps, earlier: [2] });
+    const [, second, third] = tags(elements, 'circle').map((each) => at(each, 'cx'));
+    const levels = tags(elements, 'line').filter(
+      (each) => each.attributes.stroke === 'var(--ink)' && at(each, 'y1') === at(each, 'y2'),
+    );
+    const before = levels.find((each) => at(each, 'y1') === at(tags(elements, 'circle')[0], 'cy'));
+    expect([at(before, 'x1'), at(before, 'x2')]).toEqual([64, (second! + third!) / 2]);
+    expect(levels).toHaveLength(2);
   });
 
   it('draws a single day in the middle, and a run of equal values on one level', () => {

@@ -162,6 +162,7 @@ const shopFacts: ByKind<ShopFact> = {
     thresholdPct: fc.constantFrom(5, 12.5),
     by: text,
   }),
+  'comparison-withdrawn': fc.record({ kind: fc.constant('comparison-withdrawn'), comparison: key, by: text }),
   'old-method-timed': fc.record({
     kind: fc.constant('old-method-timed'),
     part: key,
@@ -170,6 +171,7 @@ const shopFacts: ByKind<ShopFact> = {
     by: text,
   }),
   'old-timing-removed': fc.record({ kind: fc.constant('old-timing-removed'), timing: key, by: text }),
+  'quotation-withdrawn': fc.record({ kind: fc.constant('quotation-withdrawn'), quotation: key, by: text }),
   'quotation-made': fc.record({
     kind: fc.constant('quotation-made'),
     part: key,

@@ -19,6 +19,13 @@ export type ReviewFact =
     }
   /** Two periods to compare and the difference that matters, fixed before anybody looked. */
   | ({ readonly kind: 'comparison-fixed'; readonly by: string } & ComparisonTerms)
+  /** It was wrongly asked, or of the wrong days. It stays in the book, marked: a verdict is not unsaid. */
+  | {
+      readonly kind: 'comparison-withdrawn';
+      /** Key of the comparison-fixed record. */
+      readonly comparison: string;
+      readonly by: string;
+    }
   /** A time of the method as it was, taken before this tablet recorded anything. */
   | {
       readonly kind: 'old-method-timed';
@@ -38,6 +45,13 @@ export type ReviewFact =
       readonly by: string;
     }
   | ({ readonly kind: 'quotation-made'; readonly by: string } & Quotation)
+  /** It holds no longer, or was never given. It stays in the book, marked. */
+  | {
+      readonly kind: 'quotation-withdrawn';
+      /** Key of the quotation-made record. */
+      readonly quotation: string;
+      readonly by: string;
+    }
   /** Somebody looked at figures of single persons, and said why. */
   | {
       readonly kind: 'people-looked-at';

@@ -12,6 +12,11 @@ export interface Written {
   readonly by: string;
 }
 
+/** What can be taken back, and stays to be read. */
+export interface Withdrawable extends Written {
+  readonly withdrawn?: Pick<Written, 'at' | 'by'>;
+}
+
 export interface DayNote extends Written {
   readonly day: string;
   readonly text: string;
@@ -31,9 +36,9 @@ type Look = Extract<ReviewFact, { kind: 'people-looked-at' }>;
 export interface ReviewBook {
   readonly setUpStandards: readonly { readonly at: Stamp; readonly standardMs: number | null }[];
   readonly notes: readonly DayNote[];
-  readonly comparisons: readonly (Written & ComparisonTerms)[];
+  readonly comparisons: readonly (Withdrawable & ComparisonTerms)[];
   readonly oldTimings: readonly OldMethodTiming[];
-  readonly quotations: readonly (Written & Quotation)[];
+  readonly quotations: readonly (Withdrawable & Quotation)[];
   readonly looksAtPeople: readonly (Written & Omit<Look, 'kind' | 'by'>)[];
 }
 
@@ -41,9 +46,9 @@ export interface ReviewBook {
 export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
   const setUpStandards: ReviewBook['setUpStandards'][number][] = [];
   const notes = new Map<string, DayNote>();
-  const comparisons: ReviewBook['comparisons'][number][] = [];
+  const comparisons = new Map<string, ReviewBook['comparisons'][number]>();
   const oldTimings = new Map<string, OldMethodTiming>();
-  const quotations: ReviewBook['quotations'][number][] = [];
+  const quotations = new Map<string, ReviewBook['quotations'][number]>();
   const looksAtPeople: ReviewBook['looksAtPeople'][number][] = [];
   for (const record of [...records].sort(compareRecords)) {
     const { fact, stamp: at } = record;
@@ -59,7 +64,10 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
         notes.delete(fact.note);
         break;
       case 'comparison-fixed':
-        comparisons.push({ key, at, ...withoutKind(fact) });
+        comparisons.set(key, { key, at, ...withoutKind(fact) });
+        break;
+      case 'comparison-withdrawn':
+        withdraw(comparisons, fact.comparison, { at, by: fact.by });
         break;
       case 'old-method-timed':
         oldTimings.set(key, { key, at, ...withoutKind(fact) });
@@ -68,7 +76,10 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
         oldTimings.delete(fact.timing);
         break;
       case 'quotation-made':
-        quotations.push({ key, at, ...withoutKind(fact) });
+        quotations.set(key, { key, at, ...withoutKind(fact) });
+        break;
+      case 'quotation-withdrawn':
+        withdraw(quotations, fact.quotation, { at, by: fact.by });
         break;
       case 'people-looked-at':
         looksAtPeople.push({ key, at, ...withoutKind(fact) });
@@ -78,11 +89,20 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
   return {
     setUpStandards,
     notes: [...notes.values()],
-    comparisons,
+    comparisons: [...comparisons.values()],
     oldTimings: [...oldTimings.values()],
-    quotations,
+    quotations: [...quotations.values()],
     looksAtPeople,
   };
+}
+
+function withdraw<Entry extends Withdrawable>(
+  written: Map<string, Entry>,
+  key: string,
+  withdrawn: Required<Withdrawable>['withdrawn'],
+): void {
+  const entry = written.get(key);
+  if (entry) written.set(key, { ...entry, withdrawn });
 }
 
 /** What a set-up earned at a moment; null when nothing was set by then. */

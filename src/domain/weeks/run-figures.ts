@@ -1,3 +1,4 @@
+import { median } from '../../statistics/median';
 import { dayFigures } from '../day/day-figures';
 import { FEW_PARTS } from '../day/few-parts';
 import type { PartAccount } from '../day/part-account';
@@ -13,23 +14,31 @@ export interface RunValue {
   /** Parts that went into it. */
   readonly count: number;
   readonly isFew: boolean;
+  /** Attended for less than two thirds of what the days are as a rule: a short day, or one that is not over. */
+  readonly isPartDay: boolean;
   /** Minutes; null where none is set, and for all parts together. */
   readonly target: number | null;
 }
 
 const MINUTE_MS = 60_000;
+/** Below this share of the usual attended time a day is a part of one. */
+const PART_DAY = 2 / 3;
 
 /** The daily values of a figure, oldest first; a day that has none is left out. */
 export function runFigures(summaries: readonly DaySummary[], figure: RunFigure): RunValue[] {
+  if (summaries.length === 0) return [];
+  const wholeMs = PART_DAY * median(summaries.map(({ attendedMs }) => attendedMs));
   return [...summaries]
     .sort((a, b) => (a.day < b.day ? -1 : 1))
     .flatMap((day) => {
       const of = typeof figure === 'string' ? ofAllParts(day, figure) : ofPart(day, figure.part);
-      return of ? [{ day: day.day, ...of }] : [];
+      return of ? [{ day: day.day, ...of, isPartDay: day.attendedMs < wholeMs }] : [];
     });
 }
 
-function ofAllParts(day: DaySummary, figure: Extract<RunFigure, string>): Omit<RunValue, 'day'> | null {
+type Figure = Omit<RunValue, 'day' | 'isPartDay'>;
+
+function ofAllParts(day: DaySummary, figure: Extract<RunFigure, string>): Figure | null {
   const { efficiency, perGoodMs } = dayFigures(day);
   const value = {
     efficiency: efficiency === null ? null : 100 * efficiency,
@@ -40,7 +49,7 @@ function ofAllParts(day: DaySummary, figure: Extract<RunFigure, string>): Omit<R
   return value === null ? null : { value, count, isFew: count < FEW_PARTS, target: null };
 }
 
-function ofPart(day: DaySummary, part: string): Omit<RunValue, 'day'> | null {
+function ofPart(day: DaySummary, part: string): Figure | null {
   const account = day.parts.find((each) => each.part === part);
   if (!account || account.counted === 0) return null;
   return {

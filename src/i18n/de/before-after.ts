@@ -101,7 +101,6 @@ export const beforeAfterWords: typeof english = {
     hours: 'Das ist mehr als eine Stunde: fünf Minuten als 5:00 schreiben.',
     noPart: 'Eine Zeit gehört zu einem Teil, und die Werkstatt hat noch keines.',
     openShop: 'Ein Teil in der Werkstatt anlegen',
-    remove: 'Entfernen',
     nowByHand: 'Jetzt: auch von Hand gestoppt.',
     source: 'Wie sie gemessen wurde und von wem',
     noSource: 'üblich gewesen, ohne Quelle',

@@ -6,7 +6,7 @@ export const latchWords: typeof english = {
   title: 'PIN der Aufsicht',
   what: 'Im Vorbeigehen kann niemand Teile, Zielzeiten, Verfahren, Zuschläge und Gründe ändern oder auf diesem Tablet eine Sicherung zurückspielen. Ein Tresor ist sie nicht: sie verbirgt nichts und verschließt keine Daten, und wer das Tablet eine Stunde lang hat oder eine Sicherung der Einträge, kommt an ihr vorbei.',
   off: 'Keine PIN gesetzt.',
-  on: 'Eine PIN ist gesetzt. Messen geht ohne sie, Vorgaben ändern nicht.',
+  on: 'Eine PIN ist gesetzt. Messen geht ohne sie, auch ein neues Kürzel und auf Tempo ein neues Teil ohne Zielzeit; Vorgaben ändern nicht.',
   open: 'Offen für Änderungen, bis Tempo geöffnet wird.',
   shut: 'Gesperrt: hier ändern geht nur mit der PIN der Aufsicht.',
   pin: 'PIN',
@@ -29,5 +29,5 @@ export const latchWords: typeof english = {
   wait: (ms) => `Zu viele falsche. Die nächste wird in ${clockFace(ms)} angenommen.`,
   noCryptography: 'Dieser Browser hat hier keine Kryptografie; die App unter einer https-Adresse öffnen.',
   forgotten:
-    'Eine vergessene PIN lässt sich nirgends nachlesen. Die Einträge bleiben lesbar und lassen sich sichern; ein neu eingerichtetes Tablet kann die Sicherung übernehmen und fragt nach derselben PIN.',
+    'Zu einer vergessenen PIN führt kein Weg zurück: Nichts hier verrät sie, setzt sie zurück oder nimmt sie weg. Was sie sperrt, bleibt gesperrt, auch auf jedem Tablet, das eine Sicherung übernimmt; Messen, Rückblick und Sicherungen gehen weiter. Also aufschreiben und bei den Schlüsseln der Aufsicht verwahren.',
 };

@@ -63,6 +63,11 @@ export const promisesWords: typeof english = {
       standard: 'Die Zielzeit ist eine Vorgabezeit.',
       size: 'Die Zeit für diese Größe wurde eingetippt, wie Planzeiten sie ergeben.',
     },
+    faults: {
+      quantity: 'Teile sind eine ganze Zahl ab 1: Es wird nichts angeboten.',
+      setUps: 'Rüsten ist eine ganze Zahl oder 0: Es zählt keines.',
+      people: 'Personen sind eine Zahl über 0: Es wird kein Tag genannt.',
+    },
     anotherSize: 'Andere Größe',
     sizeCode: 'Größe',
     sizeTime: 'Vorgabezeit für ein Teil, m:ss',

@@ -34,9 +34,10 @@ export const reviewWeeks: typeof english = {
     provisional: (count) =>
       `Grenzen aus ${ofDays(count)}: vorläufig. Ab zwanzig Tagen stehen sie fest und gelten, bis eine Änderung notiert wird.`,
     firm: 'Grenzen aus den ersten zwanzig Tagen dieses Zeitraums. Sie gelten, bis eine Änderung notiert wird.',
+    odd: 'Ein auffälliger Tag oder ein Tag, der nur zum Teil gearbeitet wurde, ist darunter und verschiebt Mittelwert und Grenzen.',
   },
   wolf: (alarms, count) =>
-    `Eine Mittelwertkarte mit Grenzen aus der Streuung innerhalb eines Tages schlüge blinden Alarm: sie fände ${alarms} von ${ofDays(count)} auffällig, bloß wegen Teilemix und Besetzung.`,
+    `Sie kommen daraus, wie sich Tage unterscheiden. Daraus, wie sich Teile innerhalb eines Tages unterscheiden, wären sie viel zu eng: ${alarms} von ${ofDays(count)} mit gemessenen Teilen erschienen auffällig, bloß wegen Teilemix und Besetzung.`,
   pictureTitle: (name) => `${name}, Tag für Tag`,
   picture: (run) =>
     `${days(run.days)} vom ${run.first} bis zum ${run.last}. ${run.sentence}. Die Werte stehen unter dem Bild.`,
@@ -49,8 +50,9 @@ export const reviewWeeks: typeof english = {
   count: 'n',
   legend:
     'Ein Punkt je Tag. Waagrechte Linie: Mittelwert, oder Median, solange es keine Grenzen gibt. Gepunktet: Grenzen dessen, was der Zufall tut (Mittelwert ± 2,66 × mittlerer Schritt von Tag zu Tag). Mit Ring: auffällig.',
+  countLegend: { good: ' n: gute Teile.', done: ' n: fertige Teile.' },
   targetLegend: ' Gestrichelte Linie: Zielzeit.',
-  fewLegend: ' Hohl: weniger als fünf Teile.',
+  fewLegend: ' Hohl: weniger als fünf Teile oder nur ein Teil eines Tages.',
   changeLegend: ' Senkrechte Linie: die Arbeit wurde geändert, Grenzen beginnen neu.',
   steps: {
     title: 'Schritte von Tag zu Tag',
@@ -69,6 +71,7 @@ export const reviewWeeks: typeof english = {
     value: 'Wert',
     n: 'n',
     said: 'Was die Regelkarte sagt und was notiert wurde',
+    partDay: 'nur ein Teil eines Tages',
     signals: {
       'beyond-limits': { high: 'über der Grenze', low: 'unter der Grenze' },
       'eight-on-one-side': {
@@ -86,7 +89,6 @@ export const reviewWeeks: typeof english = {
     changed: 'Arbeit geändert',
     by: 'Eigenes Kürzel',
     save: 'Aufschreiben',
-    remove: 'Entfernen',
     none: 'Keine Notiz zu diesen Tagen.',
   },
   lost: {

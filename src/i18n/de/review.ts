@@ -146,10 +146,22 @@ export const review: typeof english = {
     text: 'Was geschah',
     save: 'Notiz sichern',
     cancel: 'Abbrechen',
-    remove: 'Entfernen',
     changed: 'die Arbeit wurde geändert',
     before: (day, text) =>
       `Am ${day} wurde die Arbeit geändert (${text}): dieser Tag gehört zur Arbeit davor.`,
+  },
+
+  /** Was entfernt oder zurückgenommen wird, bleibt in den Einträgen. */
+  takeAway: {
+    away: 'Entfernen',
+    back: 'Zurücknehmen',
+    keep: 'Stehen lassen',
+    note: 'Diese Notiz entfernen?',
+    change: 'Diese Notiz entfernen? Dann beginnen die Grenzen an ihrem Tag nicht mehr neu.',
+    timing: 'Diese Zeit entfernen?',
+    quotation: 'Dieses Angebot zurücknehmen? Es bleibt in der Liste, so gekennzeichnet.',
+    comparison: 'Diesen Vergleich zurücknehmen? Er bleibt unter „Schon verglichen“, so gekennzeichnet.',
+    wasBack: (day) => `am ${day} zurückgenommen`,
   },
 
   /** What is opened only by those who want it. */

@@ -98,7 +98,6 @@ export const beforeAfterWords = spoken('beforeAfterWords', {
     hours: 'That is more than an hour: five minutes are written 5:00.',
     noPart: 'A time belongs to a part, and the shop has none yet.',
     openShop: 'Write down a part in Shop',
-    remove: 'Take away',
     nowByHand: 'Now: timed by hand too.',
     source: 'How it was taken, and by whom',
     noSource: 'common practice, no source',

@@ -6,7 +6,7 @@ export const latchWords = spoken('latchWords', {
   title: 'Supervisor’s PIN',
   what: 'It keeps a passing hand from changing parts, targets, methods, allowances and reasons, and from restoring a copy on this tablet. It is no safe: it hides nothing and locks no data, and whoever has the tablet for an hour, or a copy of the records, can get past it.',
   off: 'No PIN is set.',
-  on: 'A PIN is set. Timing needs none; changing standards does.',
+  on: 'A PIN is set. Timing needs none, nor does a new code, nor a new part without a target on Pace; changing standards does.',
   open: 'Open for changes until Pace is opened.',
   shut: 'Locked: changing this needs the supervisor’s PIN.',
   pin: 'PIN',
@@ -29,5 +29,5 @@ export const latchWords = spoken('latchWords', {
   wait: (ms: number) => `Too many wrong ones. The next is taken in ${clockFace(ms)}.`,
   noCryptography: 'This browser has no cryptography here; open the app at an https address.',
   forgotten:
-    'A forgotten PIN cannot be read from anywhere. The records stay readable and can be copied; a tablet set up anew can take the copy, and asks for the same PIN.',
+    'There is no way back to a forgotten PIN: nothing here tells it, resets it or takes it off. What it locks stays locked, on every tablet that takes a copy; timing, Review and copies go on. So write it down and keep it where the supervisor’s keys are.',
 });

@@ -61,6 +61,11 @@ export const promisesWords = spoken('promisesWords', {
       standard: 'The target is a standard time.',
       size: 'The time of this size was typed, as standard data gives it.',
     },
+    faults: {
+      quantity: 'Parts are a whole number from 1 on: nothing is quoted.',
+      setUps: 'Set-ups are a whole number, or 0: none are counted.',
+      people: 'People on it are a number above 0: no day is told.',
+    },
     anotherSize: 'Another size',
     sizeCode: 'Size',
     sizeTime: 'Standard time for one part, m:ss',

@@ -32,9 +32,10 @@ export const reviewWeeks = spoken('reviewWeeks', {
     provisional: (count: number) =>
       `Limits from ${days(count)}: provisional. From twenty on they are firm, and stand until a change is noted.`,
     firm: 'Limits from the first twenty days of this stretch. They stand until a change is noted.',
+    odd: 'A day that stands out or was a part of a day only is among them, and moves mean and limits.',
   },
   wolf: (alarms: number, count: number) =>
-    `A chart of means, with limits from the spread within a day, would cry wolf: it would call ${alarms} of ${days(count)} odd, on nothing but mix and crew.`,
+    `They come from how days differ. From how parts differ within a day they would be far too tight: ${alarms} of ${days(count)} with timed parts would look odd, from mix and crew alone.`,
   pictureTitle: (name: string) => `${name}, day by day`,
   picture: (run: { days: number; first: string; last: string; sentence: string }) =>
     `${days(run.days)} from ${run.first} to ${run.last}. ${run.sentence}. The figures stand under the picture.`,
@@ -47,8 +48,9 @@ export const reviewWeeks = spoken('reviewWeeks', {
   count: 'n',
   legend:
     'One point a day. Level line: mean, or the median while there are no limits. Dots: limits of what chance does (mean ± 2.66 × mean step from day to day). Ringed: stands out.',
+  countLegend: { good: ' n: good parts.', done: ' n: parts done.' },
   targetLegend: ' Broken line: target.',
-  fewLegend: ' Hollow: fewer than five parts.',
+  fewLegend: ' Hollow: fewer than five parts, or a part of a day.',
   changeLegend: ' Upright line: the work was changed, limits begin anew.',
   steps: {
     title: 'Steps from day to day',
@@ -67,6 +69,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
     value: 'Value',
     n: 'n',
     said: 'What the chart says, and what was noted',
+    partDay: 'a part of a day',
     signals: {
       'beyond-limits': { high: 'above the limit', low: 'below the limit' },
       'eight-on-one-side': { high: 'eighth in a row above the mean', low: 'eighth in a row below the mean' },
@@ -81,7 +84,6 @@ export const reviewWeeks = spoken('reviewWeeks', {
     changed: 'work changed',
     by: 'Your code',
     save: 'Write it down',
-    remove: 'Take away',
     none: 'No note on these days.',
   },
   lost: {

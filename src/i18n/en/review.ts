@@ -150,10 +150,22 @@ export const review = spoken('review', {
     text: 'What happened',
     save: 'Keep the note',
     cancel: 'Cancel',
-    remove: 'Take away',
     changed: 'the work was changed',
     before: (day: string, text: string) =>
       `The work was changed on ${day} (${text}): this day is of the work before it.`,
+  },
+
+  /** What is taken away or back stays in the records. */
+  takeAway: {
+    away: 'Take away',
+    back: 'Take back',
+    keep: 'Leave it',
+    note: 'Take this note away?',
+    change: 'Take this note away? Then limits no longer begin anew on its day.',
+    timing: 'Take this time away?',
+    quotation: 'Take this quotation back? It stays in the list, marked.',
+    comparison: 'Take this comparison back? It stays under “Compared before”, marked.',
+    wasBack: (day: string) => `taken back on ${day}`,
   },
 
   /** What is opened only by those who want it. */

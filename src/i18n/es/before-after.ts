@@ -96,7 +96,6 @@ export const beforeAfterWords: typeof english = {
     hours: 'Es más de una hora: cinco minutos se escriben 5:00.',
     noPart: 'Un tiempo es de una pieza, y el taller aún no tiene ninguna.',
     openShop: 'Anotar una pieza en Taller',
-    remove: 'Quitar',
     nowByHand: 'Ahora: también cronometrado a mano.',
     source: 'Cómo se tomó, y quién lo tomó',
     noSource: 'lo habitual entonces, sin fuente',

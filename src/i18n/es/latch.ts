@@ -6,7 +6,7 @@ export const latchWords: typeof english = {
   title: 'PIN de supervisión',
   what: 'Impide que alguien de paso cambie piezas, objetivos, métodos, suplementos y motivos, o restaure una copia en esta tableta. No es una caja fuerte: no oculta nada ni cierra datos, y quien tenga la tableta una hora, o una copia de los registros, puede saltárselo.',
   off: 'No hay PIN.',
-  on: 'Hay un PIN. Medir no lo pide; cambiar estándares, sí.',
+  on: 'Hay un PIN. Medir no lo pide, ni un código nuevo, ni en Ritmo una pieza nueva sin objetivo; cambiar estándares, sí.',
   open: 'Abierto para cambios hasta que se abra Ritmo.',
   shut: 'Bloqueado: cambiar esto pide el PIN de supervisión.',
   pin: 'PIN',
@@ -29,5 +29,5 @@ export const latchWords: typeof english = {
   wait: (ms) => `Demasiados erróneos. El siguiente se acepta dentro de ${clockFace(ms)}.`,
   noCryptography: 'Este navegador no tiene criptografía aquí; abrir la aplicación en una dirección https.',
   forgotten:
-    'Un PIN olvidado no se puede leer en ningún sitio. Los registros siguen legibles y se pueden copiar; una tableta preparada de nuevo puede tomar la copia, y pide el mismo PIN.',
+    'Un PIN olvidado no se recupera: nada aquí lo dice, lo restablece ni lo quita. Lo que bloquea sigue bloqueado, también en toda tableta que tome una copia; medir, Repaso y las copias siguen. Por eso, anotarlo y guardarlo con las llaves de supervisión.',
 };

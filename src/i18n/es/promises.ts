@@ -59,6 +59,11 @@ export const promisesWords: typeof english = {
       standard: 'El objetivo es un tiempo estándar.',
       size: 'El tiempo de este tamaño se escribió a mano, como lo dan los datos tipo.',
     },
+    faults: {
+      quantity: 'Las piezas son un número entero desde 1: no se ofrece nada.',
+      setUps: 'Las preparaciones son un número entero, o 0: no se cuenta ninguna.',
+      people: 'Las personas son un número mayor que 0: no se dice ningún día.',
+    },
     anotherSize: 'Otro tamaño',
     sizeCode: 'Tamaño',
     sizeTime: 'Tiempo estándar de una pieza, m:ss',

@@ -32,9 +32,10 @@ export const reviewWeeks: typeof english = {
     provisional: (count) =>
       `Límites de ${days(count)}: provisionales. Desde veinte son firmes y valen hasta que se anote un cambio.`,
     firm: 'Límites de los primeros veinte días de este tramo. Valen hasta que se anote un cambio.',
+    odd: 'Entre ellos hay un día que llama la atención o que fue solo parte de un día, y mueve media y límites.',
   },
   wolf: (alarms, count) =>
-    `Un gráfico de medias, con límites según la dispersión dentro de un día, daría falsas alarmas: señalaría ${alarms} de ${days(count)}, solo por la mezcla y el equipo.`,
+    `Salen de cómo difieren los días. De cómo difieren las piezas dentro de un día saldrían demasiado estrechos: ${alarms} de ${days(count)} con piezas medidas parecerían raros, solo por la mezcla y el equipo.`,
   pictureTitle: (name) => `${name}, día a día`,
   picture: (run) =>
     `${days(run.days)}, del ${run.first} al ${run.last}. ${run.sentence}. Las cifras están debajo del gráfico.`,
@@ -47,8 +48,9 @@ export const reviewWeeks: typeof english = {
   count: 'n',
   legend:
     'Un punto por día. Línea horizontal: media, o mediana mientras no hay límites. Línea de puntos: límites de lo que hace el azar (media ± 2,66 × paso medio de un día a otro). Con anillo: llama la atención.',
+  countLegend: { good: ' n: piezas buenas.', done: ' n: piezas terminadas.' },
   targetLegend: ' Línea discontinua: objetivo.',
-  fewLegend: ' Hueco: menos de cinco piezas.',
+  fewLegend: ' Hueco: menos de cinco piezas, o solo parte de un día.',
   changeLegend: ' Línea vertical: el trabajo cambió, los límites empiezan de nuevo.',
   steps: {
     title: 'Pasos de un día a otro',
@@ -67,6 +69,7 @@ export const reviewWeeks: typeof english = {
     value: 'Valor',
     n: 'n',
     said: 'Qué dice el gráfico y qué se anotó',
+    partDay: 'solo parte de un día',
     signals: {
       'beyond-limits': { high: 'por encima del límite', low: 'por debajo del límite' },
       'eight-on-one-side': {
@@ -84,7 +87,6 @@ export const reviewWeeks: typeof english = {
     changed: 'cambió el trabajo',
     by: 'Código propio',
     save: 'Anotarlo',
-    remove: 'Quitar',
     none: 'Ninguna nota en estos días.',
   },
   lost: {

@@ -144,9 +144,21 @@ export const review: typeof english = {
     text: 'Qué pasó',
     save: 'Guardar la nota',
     cancel: 'Cancelar',
-    remove: 'Quitar',
     changed: 'cambió el trabajo',
     before: (day, text) => `El trabajo cambió el ${day} (${text}): este día es del trabajo anterior.`,
+  },
+
+  /** Lo que se quita o se retira sigue en los registros. */
+  takeAway: {
+    away: 'Quitar',
+    back: 'Retirar',
+    keep: 'Dejarlo',
+    note: '¿Quitar esta nota?',
+    change: '¿Quitar esta nota? Entonces los límites ya no empiezan de nuevo en su día.',
+    timing: '¿Quitar este tiempo?',
+    quotation: '¿Retirar esta oferta? Sigue en la lista, marcada.',
+    comparison: '¿Retirar esta comparación? Sigue en «Ya comparados», marcada.',
+    wasBack: (day) => `retirada el ${day}`,
   },
 
   /** What is opened only by those who want it. */

@@ -43,7 +43,7 @@ export function LatchSection() {
         </div>
       )}
       <p role="status">{told}</p>
-      {isLatched && <p class="small quiet">{words.forgotten}</p>}
+      {(isLatched || isOpen) && <p class="small">{words.forgotten}</p>}
     </section>
   );
 }

@@ -5,6 +5,7 @@ import type { DayNote as Note } from '../../domain/weeks/review-book';
 import { review } from '../../i18n/en/review';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
+import { AskedButton } from './asked-button';
 
 const words = review.note;
 
@@ -26,14 +27,12 @@ export function DayNote({ day, notes }: { day: string; notes: readonly Note[] })
             <small class="quiet"> {[isChange && words.changed, by].filter(Boolean).join(', ')}</small>
           </span>
           {!isReadOnly && (
-            <button
-              type="button"
-              class="button plain no-print"
-              aria-label={`${words.remove}: ${text}`}
-              onClick={() => removeDayNote(bench, key, '')}
-            >
-              {words.remove}
-            </button>
+            <AskedButton
+              label={review.takeAway.away}
+              of={text}
+              question={review.takeAway[isChange ? 'change' : 'note']}
+              act={() => removeDayNote(bench, key, '')}
+            />
           )}
         </p>
       ))}

@@ -10,8 +10,8 @@ const words = shop.people;
 /** Room for a code, too little for most names. */
 const LONGEST_CODE = 8;
 
-/** The codes of the people who work at the station. */
-export function PeopleList() {
+/** The codes of the people who work at the station. A new one is no standard: work does not wait for the PIN. */
+export function PeopleList({ isShut }: { isShut: boolean }) {
   const { bench, isReadOnly } = useApp();
   const { people } = bench.shop.value;
   const [draft, setCode] = useKeptDraft<string>(bench, 'person');
@@ -47,7 +47,7 @@ export function PeopleList() {
                 type="button"
                 class="button plain"
                 aria-label={words.remove(each)}
-                disabled={isReadOnly}
+                disabled={isReadOnly || isShut}
                 onClick={() => remove(each)}
               >
                 {words.removeShort}

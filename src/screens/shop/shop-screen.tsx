@@ -54,13 +54,19 @@ export function ShopScreen() {
       <PinAsk />
       <fieldset class="latch-hold" disabled={isShut}>
         <PartSheet parts={parts} told={told} pick={open} />
-        <div class="shop-columns">
+      </fieldset>
+      <div class="shop-columns">
+        <fieldset class="latch-hold" disabled={isShut}>
           <ReasonsForm />
-          <div class="stack shop-people">
-            <PeopleList />
+        </fieldset>
+        <div class="stack shop-people">
+          <PeopleList isShut={isShut} />
+          <fieldset class="latch-hold" disabled={isShut}>
             <LearningSection />
-          </div>
+          </fieldset>
         </div>
+      </div>
+      <fieldset class="latch-hold" disabled={isShut}>
         <CalendarSection />
       </fieldset>
       <LatchSection />

@@ -12,6 +12,7 @@ import { removeDayNote } from '../../../src/application/review/remove-day-note';
 import { removeOldTiming } from '../../../src/application/review/remove-old-timing';
 import { setSetUpStandard } from '../../../src/application/review/set-set-up-standard';
 import { timeOldMethod } from '../../../src/application/review/time-old-method';
+import { withdrawComparison } from '../../../src/application/review/withdraw-comparison';
 import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { resumeWork } from '../../../src/application/turn/resume-work';
 import { startTurn } from '../../../src/application/turn/start-turn';
@@ -79,6 +80,19 @@ describe('what the foreman writes', () => {
     await bench.rest();
     expect((await readReviewBook(bench)).notes).toEqual([]);
     expect(await bench.log.count()).toBe(2);
+  });
+
+  it('stays in the book when a comparison is taken back, marked', async () => {
+    const { bench } = await emptyBench();
+    fixComparison(bench, terms);
+    fixComparison(bench, { ...terms, title: 'Again' });
+    withdrawComparison(bench, 't:1', ' F2 ');
+    await bench.rest();
+    expect((await readReviewBook(bench)).comparisons).toMatchObject([
+      { title: 'One by one', withdrawn: { by: 'F2' } },
+      { title: 'Again' },
+    ]);
+    expect((await readReviewBook(bench)).comparisons[1]).not.toHaveProperty('withdrawn');
   });
 
   it('is refused in one sentence where it says nothing, and leaves no record', async () => {

@@ -27,6 +27,38 @@ describe('the foreman’s book', () => {
     expect(foldReviewBook(records.reverse()).notes).toEqual([]);
   });
 
+  it('keeps a quotation that was taken back, with who did and when; one that nobody made is none', () => {
+    const made: ReviewFact = {
+      kind: 'quotation-made',
+      part: 'p',
+      partCode: 'M',
+      quantity: 100,
+      setUpMs: 0,
+      perPartMs: 90_000,
+      totalMs: 9_000_000,
+      lowMs: null,
+      highMs: null,
+      methodRevision: null,
+      study: null,
+      note: '',
+      by: 'FM',
+    };
+    const { quotations } = foldReviewBook(
+      written(
+        made,
+        { ...made, quantity: 200 },
+        { kind: 'quotation-withdrawn', quotation: 't:1', by: 'F2' },
+        { kind: 'quotation-withdrawn', quotation: 't:9', by: 'F2' },
+      ),
+    );
+    expect(
+      quotations.map(({ quantity, withdrawn }) => [quantity, withdrawn?.by, withdrawn?.at.wallMs]),
+    ).toEqual([
+      [100, 'F2', MORNING_MS + 2_000],
+      [200, undefined, undefined],
+    ]);
+  });
+
   it('lets a set-up earn what stood at that moment, and nothing before anything was set', () => {
     const book = foldReviewBook(
       written(

@@ -27,6 +27,32 @@ describe('the figures that can be followed', () => {
     expect(runFigures([], 'first-pass')).toEqual([]);
   });
 
+  it('of a day that was attended for less than two thirds of the usual are those of a part of one', () => {
+    const long = (name: string, minutes: number) => dayOf(name, [[60 * minutes, done()]]);
+    const days = [
+      long('2026-03-02', 90),
+      long('2026-03-03', 60),
+      long('2026-03-04', 59),
+      long('2026-03-05', 90),
+    ];
+    // The days are 59, 60, 90 and 90 minutes: the middle is 75, two thirds of it 50.
+    expect(runFigures(days, 'per-good').map(({ isPartDay }) => isPartDay)).toEqual([
+      false,
+      false,
+      false,
+      false,
+    ]);
+    const usual = [...days, long('2026-03-06', 90)];
+    // Now the middle is 90, and 60 are two thirds.
+    expect(runFigures(usual, 'per-good').map(({ isPartDay }) => isPartDay)).toEqual([
+      false,
+      false,
+      true,
+      false,
+      false,
+    ]);
+  });
+
   it('are percent, or minutes', () => {
     const [efficiency] = runFigures([made], 'efficiency');
     // 90 + 90 + 130 s earned in 340 s.

@@ -60,7 +60,7 @@ export function CompareForm({ days, book, isOpen, done }: Props) {
             ))}
           </select>
         </label>
-        <div class="review-dates">
+        <div class="review-dates review-periods">
           {(['beforeFrom', 'beforeTo', 'afterFrom', 'afterTo'] as const).map((name) => (
             <label class="field" key={name}>
               <span>{words[name]}</span>

@@ -1,6 +1,12 @@
 import { useState } from 'preact/hooks';
+import { withdrawComparison } from '../../../application/review/withdraw-comparison';
+import { localDay } from '../../../domain/day/local-day';
+import type { Stamp } from '../../../domain/records/stamp';
 import { beforeAfterWords as words } from '../../../i18n/en/before-after';
+import { review } from '../../../i18n/en/review';
+import { formatDay } from '../../../i18n/format-day';
 import { useApp } from '../../app';
+import { AskedButton } from '../asked-button';
 import type { PlaceProps } from '../place-props';
 import { CompareForm } from './compare-form';
 import { ComparisonResult } from './comparison-result';
@@ -8,16 +14,30 @@ import { OldTimes } from './old-times';
 
 /** Did the new method help, by how much, how sure? What was fixed last stands first. */
 export function ComparePlace({ days, book }: PlaceProps) {
-  const { isReadOnly } = useApp();
+  const { bench, isReadOnly } = useApp();
   const [chosen, setChosen] = useState('');
   const { comparisons } = book;
-  const shown = comparisons.find(({ key }) => key === chosen) ?? comparisons.at(-1);
+  const shown =
+    comparisons.find(({ key }) => key === chosen) ?? comparisons.findLast(({ withdrawn }) => !withdrawn);
   const others = comparisons.filter((each) => each !== shown);
   return (
     <>
       {days.length > 0 &&
         (shown ? (
-          <ComparisonResult key={shown.key} terms={shown} book={book} />
+          <>
+            <ComparisonResult key={shown.key} terms={shown} book={book} />
+            {!isReadOnly && !shown.withdrawn && (
+              <div class="row">
+                <AskedButton
+                  key={shown.key}
+                  label={review.takeAway.back}
+                  of={shown.title}
+                  question={review.takeAway.comparison}
+                  act={() => withdrawComparison(bench, shown.key, '')}
+                />
+              </div>
+            )}
+          </>
         ) : (
           <div class="stack review-head">
             <h1>{words.titleNone}</h1>
@@ -31,9 +51,9 @@ export function ComparePlace({ days, book }: PlaceProps) {
         <section class="stack no-print" aria-labelledby="review-compared-title">
           <h2 id="review-compared-title">{words.others}</h2>
           <div class="choices">
-            {[...others].reverse().map(({ key, title }) => (
+            {[...others].reverse().map(({ key, title, withdrawn }) => (
               <button key={key} type="button" class="choice" onClick={() => setChosen(key)}>
-                {title}
+                {withdrawn ? `${title}, ${wasBack(withdrawn)}` : title}
               </button>
             ))}
           </div>
@@ -42,4 +62,8 @@ export function ComparePlace({ days, book }: PlaceProps) {
       <OldTimes days={days} book={book} />
     </>
   );
+}
+
+function wasBack({ at }: { readonly at: Stamp }): string {
+  return review.takeAway.wasBack(formatDay(localDay(at), 'short'));
 }

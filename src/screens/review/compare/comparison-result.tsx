@@ -4,6 +4,7 @@ import { type BeforeAfter, beforeAfter } from '../../../domain/weeks/before-afte
 import { isFixedBeforehand } from '../../../domain/weeks/fixed-beforehand';
 import type { ReviewBook } from '../../../domain/weeks/review-book';
 import { beforeAfterWords as words } from '../../../i18n/en/before-after';
+import { review } from '../../../i18n/en/review';
 import { formatDay } from '../../../i18n/format-day';
 import { decimalMinutes } from '../../../i18n/format-duration';
 import { formatNumber } from '../../../i18n/format-number';
@@ -37,6 +38,13 @@ export function ComparisonResult({ terms, book }: { terms: Terms; book: ReviewBo
         </h1>
         {typeof found === 'string' ? <p>{words.cannot[found]}</p> : <InNumbers found={found} />}
         <p class="quiet">{fixed}</p>
+        {terms.withdrawn && (
+          <p>
+            <strong>
+              {terms.title}, {review.takeAway.wasBack(formatDay(localDay(terms.withdrawn.at)))}
+            </strong>
+          </p>
+        )}
       </div>
       {typeof found !== 'string' && <Picture found={found} />}
       {typeof found !== 'string' && <Cautions found={found} terms={terms} book={book} />}

@@ -3,9 +3,11 @@ import { lessTime } from '../../../domain/weeks/less-time';
 import type { OldMethodTiming } from '../../../domain/weeks/review-book';
 import { runFigures } from '../../../domain/weeks/run-figures';
 import { beforeAfterWords } from '../../../i18n/en/before-after';
+import { review } from '../../../i18n/en/review';
 import { formatNumber } from '../../../i18n/format-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
+import { AskedButton } from '../asked-button';
 import type { PlaceProps } from '../place-props';
 import { sinceLastChange } from '../since-last-change';
 import { OldTimeForm } from './old-time-form';
@@ -50,14 +52,12 @@ function OldTime({ timing, days }: { timing: OldMethodTiming; days: PlaceProps['
       </p>
       {!isReadOnly && (
         <div class="row">
-          <button
-            type="button"
-            class="button plain no-print"
-            aria-label={`${words.remove}: ${code}, ${before}`}
-            onClick={() => removeOldTiming(bench, timing.key, '')}
-          >
-            {words.remove}
-          </button>
+          <AskedButton
+            label={review.takeAway.away}
+            of={`${code}, ${before}`}
+            question={review.takeAway.timing}
+            act={() => removeOldTiming(bench, timing.key, '')}
+          />
         </div>
       )}
     </div>

@@ -7,7 +7,7 @@ import { setUpStandardAt } from '../../../domain/weeks/review-book';
 import { promisesWords } from '../../../i18n/en/promises';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
-import { parseWhole } from '../../../i18n/parse-number';
+import { parseDecimal, parseWhole } from '../../../i18n/parse-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
@@ -43,6 +43,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const { calendar } = bench.shop.value;
   const now = dayMinute(bench.clock.now());
   const due = quoted && quotedDays(calendar, order.value, quoted, now);
+  const fault = orderFault(order.value);
   const save = (event: Event) => {
     event.preventDefault();
     if (!quoted || !part) return;
@@ -119,6 +120,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             />
           </label>
         </div>
+        {fault && <p role="status">{fault}</p>}
         {quoted && part && (
           <div class="panel stack review-head">
             <p>
@@ -173,6 +175,14 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
       </form>
     </section>
   );
+}
+
+/** What of an order cannot be read, in one sentence; an empty field is no fault yet. */
+function orderFault({ quantity, setUps, people }: OrderTyped): string {
+  const isTyped = (typed: string) => typed.trim() !== '';
+  if (isTyped(quantity) && !((parseWhole(quantity) ?? 0) >= 1)) return words.faults.quantity;
+  if (isTyped(setUps) && parseWhole(setUps) === null) return words.faults.setUps;
+  return isTyped(people) && !((parseDecimal(people) ?? 0) > 0) ? words.faults.people : '';
 }
 
 function hours(ms: number): string {

@@ -3,9 +3,11 @@ import { noteDay } from '../../../application/review/note-day';
 import { removeDayNote } from '../../../application/review/remove-day-note';
 import type { DaySummary } from '../../../domain/day/summarise-day';
 import type { DayNote } from '../../../domain/weeks/review-book';
+import { review } from '../../../i18n/en/review';
 import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatDay } from '../../../i18n/format-day';
 import { useApp } from '../../app';
+import { AskedButton } from '../asked-button';
 
 const words = reviewWeeks.notes;
 
@@ -26,14 +28,12 @@ export function DayNotes({ days, notes }: { days: readonly DaySummary[]; notes: 
               <small class="quiet"> {[isChange && words.changed, by].filter(Boolean).join(', ')}</small>
             </span>
             {!isReadOnly && (
-              <button
-                type="button"
-                class="button plain no-print"
-                aria-label={`${words.remove}: ${text}`}
-                onClick={() => removeDayNote(bench, key, '')}
-              >
-                {words.remove}
-              </button>
+              <AskedButton
+                label={review.takeAway.away}
+                of={text}
+                question={review.takeAway[isChange ? 'change' : 'note']}
+                act={() => removeDayNote(bench, key, '')}
+              />
             )}
           </li>
         ))}

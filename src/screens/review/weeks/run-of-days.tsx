@@ -53,8 +53,9 @@ export function RunOfDays({ figure, name, values, stretches, days, changes, chil
           )}
           <figcaption class="small quiet">
             {words.legend}
+            {words.countLegend[figure === 'first-pass' || typeof figure !== 'string' ? 'done' : 'good']}
             {values.some(({ target }) => target !== null) && words.targetLegend}
-            {values.some(({ isFew }) => isFew) && words.fewLegend}
+            {values.some(isHollow) && words.fewLegend}
             {stretches.length > 1 && words.changeLegend}
           </figcaption>
         </figure>
@@ -62,6 +63,7 @@ export function RunOfDays({ figure, name, values, stretches, days, changes, chil
       {newest && newest.standing !== 'too-few' && (
         <p class="small">
           {newest.standing === 'firm' ? words.standing.firm : words.standing.provisional(newest.baseline)}{' '}
+          {holdsOdd(newest, values) && words.standing.odd}{' '}
           {wolf && wolf.alarms > 0 && words.wolf(wolf.alarms, wolf.days)}
         </p>
       )}
@@ -106,21 +108,22 @@ function Picture({ figure, name, sentence, values, stretches, changes, width }: 
       })}
       width={width}
       height={340}
-      points={values.map(({ day, value, count, isFew, target }, place) => ({
-        key: day,
-        label: dayParts(day).dayOfMonth,
-        group: dayParts(day).month,
-        value,
-        count: String(count),
-        target,
+      points={values.map((each, place) => ({
+        key: each.day,
+        label: dayParts(each.day).dayOfMonth,
+        group: dayParts(each.day).month,
+        value: each.value,
+        count: String(each.count),
+        target: each.target,
         isChosen: false,
-        isFew,
+        isFew: isHollow(each),
         isSignal: points[place]!.signals.length > 0,
       }))}
       steps={starts.slice(1).map((from) => ({
         from,
         text: changeOn(changes, points[from - 1]!.day, points[from]!.day),
       }))}
+      earlier={stretches.slice(0, -1).map(({ limits, middle }) => limits?.centre ?? middle)}
       centre={{
         value: middle,
         text: newest.limits ? words.centre(text(middle)) : words.middle(text(middle)),
@@ -145,6 +148,19 @@ function Picture({ figure, name, sentence, values, stretches, changes, width }: 
       tickText={(value) => formatNumber(value, isTime(figure) ? 2 : 0)}
     />
   );
+}
+
+/** A day that says less than the others: few parts, or a part of a day. */
+function isHollow({ isFew, isPartDay }: RunValue): boolean {
+  return isFew || isPartDay;
+}
+
+/** Whether the days that the limits come from hold one that stands out, or a part of a day. */
+function holdsOdd({ points, baseline }: RunStretch, values: readonly RunValue[]): boolean {
+  return points.slice(0, baseline).some(({ day, signals }) => {
+    const isBeyond = signals.some(({ rule }) => rule === 'beyond-limits');
+    return isBeyond || values.some((value) => value.day === day && value.isPartDay);
+  });
 }
 
 /** What was noted about the change between two days. */

@@ -38,7 +38,7 @@ export function RunTable({ figure, values, stretches, notes }: Props) {
           </tr>
         </thead>
         <tbody>
-          {[...values].reverse().map(({ day, value, count }) => (
+          {[...values].reverse().map(({ day, value, count, isPartDay }) => (
             <tr key={day}>
               <th scope="row" class="words">
                 <button type="button" class="review-figure" onClick={() => app.go('review', day)}>
@@ -53,6 +53,7 @@ export function RunTable({ figure, values, stretches, notes }: Props) {
               <td class="words">
                 {[
                   ...signalWords(points.get(day)),
+                  ...(isPartDay ? [words.partDay] : []),
                   ...notes.filter((note) => note.day === day).map(({ text }) => text),
                 ].join('. ')}
               </td>
