@@ -14,7 +14,7 @@ const between = [0, ...workBlocks.map(({ to }) => to)].map((from, place) => ({
 export const demoCalendar: ShiftCalendar = {
   shifts: [
     {
-      name: '',
+      name: 'Day shift',
       weekdays: [1, 2, 3, 4, 5],
       fromMin: SHIFT_FROM_MIN,
       toMin: SHIFT_FROM_MIN + SHIFT_END,
