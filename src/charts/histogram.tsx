@@ -2,6 +2,7 @@ import { ChartFrame } from './chart-frame';
 import { everyNth } from './every-nth';
 import { linearScale } from './linear-scale';
 import { textWidth } from './text-width';
+import { tickDecimals } from './tick-decimals';
 
 interface Props {
   readonly id: string;
@@ -19,7 +20,7 @@ interface Props {
     /** The words stand before the line, so that they do not run into those of the next one. */
     readonly isBefore?: boolean;
   }[];
-  readonly tickText: (value: number) => string;
+  readonly tickText: (value: number, digits: number) => string;
 }
 
 const SMALL = 14;
@@ -34,7 +35,8 @@ export function Histogram(props: Props) {
   const x = linearScale({ low, high, start: INSET, end: width - INSET });
   const y = linearScale({ low: 0, high: Math.max(1, ...counts), start: height - FOOT, end: HEAD });
   const step = x(edges[1]!) - x(low);
-  const nth = everyNth(step, Math.max(...edges.map((edge) => textWidth(tickText(edge), SMALL))) + 8);
+  const digits = tickDecimals(edges);
+  const nth = everyNth(step, Math.max(...edges.map((edge) => textWidth(tickText(edge, digits), SMALL))) + 8);
   return (
     <ChartFrame id={id} title={title} description={description} width={width} height={height}>
       {counts.map((count, place) => (
@@ -58,7 +60,7 @@ export function Histogram(props: Props) {
             text-anchor="middle"
             fill="var(--quiet)"
           >
-            {tickText(edge)}
+            {tickText(edge, digits)}
           </text>
         ) : null,
       )}

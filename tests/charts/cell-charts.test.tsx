@@ -92,6 +92,21 @@ describe('Histogram', () => {
     ]);
   });
 
+  it('writes its edges with the decimals that their step needs: 2.5 and 7.5 are not 3 and 8', () => {
+    const written = drawn(
+      <Histogram
+        {...frame}
+        width={800}
+        height={162}
+        edges={[0, 2.5, 5, 7.5]}
+        counts={[1, 2, 3]}
+        marks={[]}
+        tickText={(value, digits) => value.toFixed(digits)}
+      />,
+    );
+    expect(tags(written, 'text').map((element) => element.text)).toEqual(['0.0', '2.5', '5.0', '7.5']);
+  });
+
   it('marks values that lie in it, with words', () => {
     const marks = tags(elements, 'text').map((element) => element.text);
     expect(marks).toContain('half');

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { saved } from './support/pace-steps';
 import { Site } from './support/site';
-import { Tablet } from './support/tablet';
+import { landscape, portrait, Tablet } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 describe('an engineer asks what the cell should do next', () => {
@@ -21,9 +21,14 @@ describe('an engineer asks what the cell should do next', () => {
   });
 
   const answer = () => page.getByRole('main').getByRole('heading', { level: 1 });
-  const press = async (name: string, times: number) => {
-    const button = page.getByRole('button', { name, exact: true });
-    await button.scrollIntoViewIfNeeded();
+  /** What is held at the top of the page covers what lies under it: in the middle nothing does. */
+  const reach = async (name: string | RegExp) => {
+    const button = page.getByRole('button', { name, exact: typeof name === 'string' }).first();
+    await button.evaluate((own) => own.scrollIntoView({ block: 'center' }));
+    return button;
+  };
+  const press = async (name: string | RegExp, times = 1) => {
+    const button = await reach(name);
     for (let tapped = 0; tapped < times; tapped += 1) await tap(page, button);
   };
 
@@ -73,22 +78,53 @@ describe('an engineer asks what the cell should do next', () => {
     expect(await more.boundingBox()).toEqual(before);
   });
 
+  it.each([landscape, portrait])(
+    'makes six changes: nothing slides, and all six can be read and taken back, at %o',
+    async (size) => {
+      await page.setViewportSize(size);
+      const changes = [
+        'Machine speed: more',
+        'Passes: more',
+        'Loading time: less',
+        'Machines: more',
+        'Time of that element: less',
+        'Parts that arrive together: less',
+      ];
+      for (const name of changes) {
+        const button = page.getByRole('button', { name, exact: true });
+        await button.scrollIntoViewIfNeeded();
+        const before = await button.boundingBox();
+        await tap(page, button);
+        await page
+          .getByRole('button', { name: /^Take back: / })
+          .nth(changes.indexOf(name))
+          .waitFor();
+        expect(await button.boundingBox()).toEqual(before);
+      }
+      // All in sight without a push to the side.
+      const chips = page.locator('.cell-changes');
+      expect(await chips.evaluate((row) => row.scrollWidth - row.clientWidth)).toBe(0);
+      for (let left = changes.length; left > 0; left -= 1) await press(/^Take back: /);
+      await answer().filter({ hasText: 'Change something' }).waitFor();
+      await page.setViewportSize(landscape);
+    },
+  );
+
   it('tries a faster machine on M and reads why it does nothing, and on V that it does', async () => {
-    await tapButton(page, 'What if');
-    await tapButton(page, 'M');
+    await press('What if');
+    await press('M');
     await press('Machine speed: more', 5);
     await answer().filter({ hasText: 'No effect on the pace, because the hands govern' }).waitFor();
-    await tap(page, page.getByRole('button', { name: 'V', exact: true }));
+    await press('V');
     await press('Machine speed: more', 5);
     await answer().filter({ hasText: 'parts a day more' }).waitFor();
     expect(await answer().innerText()).toMatch(/^0\.\d+ min less a part: \d+\.\d parts a day more\.$/);
   });
 
   it('finds the change again after another page, and takes it back by its own button', async () => {
-    await page.getByRole('navigation', { name: 'The cell' }).scrollIntoViewIfNeeded();
-    await tapButton(page, 'Lead time');
-    await tapButton(page, 'What if');
-    await tapButton(page, 'Take back: Machine speed: 125 %');
+    await press('Lead time');
+    await press('What if');
+    await press('Take back: Machine speed: 125 %');
     await answer().filter({ hasText: 'Change something' }).waitFor();
   });
 

@@ -12,6 +12,8 @@ export interface CellRun {
   readonly goodByDay: readonly number[];
   /** Of every part that was released, from its arrival to its release, in order. */
   readonly leadTimesMs: Float64Array;
+  /** How many of these were released on each whole day. */
+  readonly releasedByDay: readonly number[];
   readonly parts: number;
   readonly scrapped: number;
   /** Mean time between two parts, everything in. */
@@ -61,6 +63,7 @@ export class CellSimulation {
   private readonly isScrapOf: Uint8Array;
   private readonly leadTimes = new GrowingList();
   private readonly good: number[] = [];
+  private readonly released: number[] = [];
   private operatorFree = 0;
   private part = 0;
   private passed = 0;
@@ -213,7 +216,7 @@ export class CellSimulation {
     this.lastDoneMs = doneMs;
     this.flowSum += doneMs - beganMs;
     const day = Math.floor(doneMs / this.plan.dayMs);
-    while (this.good.length <= day) this.good.push(0);
+    for (; this.good.length <= day; this.released.push(0)) this.good.push(0);
     if (isScrap) this.scrapped += 1;
     else this.good[day]! += 1;
     this.onTrolley[this.loaded] = arrivedMs;
@@ -221,6 +224,7 @@ export class CellSimulation {
     this.loadedSum += doneMs;
     if (this.loaded < this.plan.trolley) return;
     for (let i = 0; i < this.loaded; i += 1) this.leadTimes.push(doneMs - this.onTrolley[i]!);
+    this.released[day]! += this.loaded;
     this.releasedSum += doneMs * this.loaded;
     this.trolleySum += doneMs * this.loaded - this.loadedSum;
     this.loaded = 0;
@@ -240,6 +244,7 @@ export class CellSimulation {
       days,
       goodByDay: this.good.slice(0, days),
       leadTimesMs,
+      releasedByDay: this.released.slice(0, days),
       parts: this.passed,
       scrapped: this.scrapped,
       intervalMs: this.lastDoneMs / Math.max(1, this.passed),

@@ -45,7 +45,7 @@ export const cellPeople: typeof english = {
   first: 'nichts',
   oneMachine: (part, adds) =>
     `${part}: eine Maschine je Person; eine zweite bringt nur ${adds} gute Teile in der Stunde mehr.`,
-  oneMachineOnly: (part) => `${part}: eine Maschine je Person; eine zweite bringt nichts.`,
+  oneMachineOnly: (part) => `${part}: eine Maschine je Person; eine zweite bringt nichts, was belegt wäre.`,
   moreMachines: (part, count, adds) =>
     `${part}: ${count} Maschinen je Person; ${count === 2 ? 'die zweite' : 'die letzte davon'} bringt ${adds} gute Teile in der Stunde mehr.`,
   ideal: (ideal) => `Allein nach den Zeiten kann eine Person ${ideal} solche Maschinen bedienen.`,

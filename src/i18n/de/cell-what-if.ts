@@ -37,9 +37,9 @@ export const cellWhatIf: typeof english = {
   slower: (minutes, parts) => `${minutes} mehr je Teil: ${parts} Teile weniger am Tag.`,
   noneShown: {
     faster: (minutes, difference) =>
-      `${minutes} weniger je Teil, aber mehr gute Teile am Tag sind nicht belegt: ${difference}.`,
+      `${minutes} weniger je Teil, aber kein belegter Unterschied an guten Teilen am Tag: ${difference}.`,
     slower: (minutes, difference) =>
-      `${minutes} mehr je Teil, aber weniger gute Teile am Tag sind nicht belegt: ${difference}.`,
+      `${minutes} mehr je Teil, aber kein belegter Unterschied an guten Teilen am Tag: ${difference}.`,
   },
   noEffect: {
     hands:
@@ -51,6 +51,10 @@ export const cellWhatIf: typeof english = {
       'Keine Wirkung auf das Tempo, weil die andere Person bestimmt: der Rest der Zelle wartet schon jetzt.',
   },
   lotsOnly: 'Das Tempo bleibt: Lose ändern, wie lange Teile warten, nicht die Arbeit.',
+  waiting: {
+    faster: (parts) => `${parts} Teile mehr am Tag: die beiden Personen warten weniger aufeinander.`,
+    slower: (parts) => `${parts} Teile weniger am Tag: die beiden Personen warten mehr aufeinander.`,
+  },
   alone: 'Keine Wirkung auf das Tempo: die Arbeit bleibt gleich.',
   exchange: {
     faster: (parts, { name, every, before }) =>
@@ -88,8 +92,8 @@ export const cellWhatIf: typeof english = {
     machine: 'Maschine läuft, Anteil am Tag',
   },
   interval: (difference, half) => `${difference} ± ${half}`,
-  notShown: 'nicht belegt',
-  isNotShown: (difference) => `${difference}, nicht belegt`,
+  notShown: 'keiner belegt',
+  isNotShown: (difference) => `${difference}, keiner belegt`,
   simulated: (days, seed) =>
     `${days} Tage simuliert aus den eigenen Zyklen und Stillständen der Werkstatt, Startzahl ${seed}, derselbe Zufall für beide.`,
   anotherSeed: 'Anderer Zufall',
@@ -110,7 +114,7 @@ export const cellWhatIf: typeof english = {
     'Ein Stillstand aus einem Grund, bei dem laut Angabe unter „Personen und Maschinen“ die Maschine steht, hält die Maschine auf; jeder andere die Person, und die Maschine läuft inzwischen ihren Zyklus zu Ende.',
     'Mit dem Antippen kommt, was zehn Tage Zufall sagen; alle Tage folgen einen Augenblick später.',
     'Gelegentliche Arbeit, die einmal je Wagen anfällt, fällt so oft an, wie der Wagen geht.',
-    'Jetzt und dann treffen auf denselben Zufall, damit das Intervall des Unterschieds schmal ist: mittlerer Unterschied nach Tagen ± t·s/√n, bei 95 %.',
+    'Jetzt und dann treffen auf denselben Zufall, damit das Intervall des Unterschieds schmal ist: mittlerer Unterschied nach Tagen ± t·s/√n, bei 95 %. Eine Durchlaufzeit zählt an dem Tag, an dem ihr Teil frei wird.',
     'Maschinenzeit dann = was das Tempo nicht ändert + (der Rest) × Durchgänge ÷ Tempo.',
     'An zwanzig zufälligen Zellen liefert die Simulation dieselben Ergebnisse wie ein unabhängiges Paket (SimPy), und die exakten der Warteschlangentheorie.',
   ],

@@ -42,7 +42,8 @@ export const cellPeople = spoken('cellPeople', {
   first: 'nothing',
   oneMachine: (part: string, adds: string) =>
     `${part}: one machine for one operator; a second adds only ${adds} good parts an hour.`,
-  oneMachineOnly: (part: string) => `${part}: one machine for one operator; a second adds nothing.`,
+  oneMachineOnly: (part: string) =>
+    `${part}: one machine for one operator; a second adds nothing that shows.`,
   moreMachines: (part: string, count: number, adds: string) =>
     `${part}: ${count} machines for one operator; ${count === 2 ? 'the second' : 'the last of them'} adds ${adds} good parts an hour.`,
   ideal: (ideal: string) => `By times alone one operator can serve ${ideal} machines like this one.`,

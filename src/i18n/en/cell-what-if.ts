@@ -43,9 +43,9 @@ export const cellWhatIf = spoken('cellWhatIf', {
   slower: (minutes: string, parts: string) => `${minutes} more a part: ${parts} parts a day fewer.`,
   noneShown: {
     faster: (minutes: string, difference: string) =>
-      `${minutes} less a part, but no more good parts a day are shown: ${difference}.`,
+      `${minutes} less a part, but no difference in good parts a day that shows: ${difference}.`,
     slower: (minutes: string, difference: string) =>
-      `${minutes} more a part, but no fewer good parts a day are shown: ${difference}.`,
+      `${minutes} more a part, but no difference in good parts a day that shows: ${difference}.`,
   },
   noEffect: {
     hands: 'No effect on the pace, because the hands govern: the machine waits for them already.',
@@ -54,6 +54,10 @@ export const cellWhatIf = spoken('cellWhatIf', {
     other: 'No effect on the pace, because the other person governs: the rest of the cell waits already.',
   },
   lotsOnly: 'The pace stays as it is: lots change how long parts wait, not the work.',
+  waiting: {
+    faster: (parts: string) => `${parts} parts a day more: the two people wait less for each other.`,
+    slower: (parts: string) => `${parts} parts a day fewer: the two people wait more for each other.`,
+  },
   alone: 'No effect on the pace: the work stays the same.',
   exchange: {
     faster: (parts: string, { name, every, before }: Exchange) =>
@@ -91,8 +95,8 @@ export const cellWhatIf = spoken('cellWhatIf', {
     machine: 'Machine runs, of the day',
   },
   interval: (difference: string, half: string) => `${difference} ± ${half}`,
-  notShown: 'not shown',
-  isNotShown: (difference: string) => `${difference}, not shown`,
+  notShown: 'none that shows',
+  isNotShown: (difference: string) => `${difference}, none that shows`,
   simulated: (days: string, seed: string) =>
     `${days} days simulated from the shop’s own cycles and stoppages, seed ${seed}, the same luck for both.`,
   anotherSeed: 'Other luck',
@@ -113,7 +117,7 @@ export const cellWhatIf = spoken('cellWhatIf', {
     'A stoppage for a reason that holds the machine, as the shop said under People and machines, holds the machine; any other the operator, and the machine runs its cycle to the end meanwhile.',
     'With the tap comes what ten days of luck tell; all of them follow a moment later.',
     'Occasional work that comes once a trolley comes as often as the trolley goes.',
-    'Now and then meet the same luck, so that the difference has a narrow interval: mean difference by days ± t·s/√n, at 95 %.',
+    'Now and then meet the same luck, so that the difference has a narrow interval: mean difference by days ± t·s/√n, at 95 %. A lead time counts on the day its part is free.',
     'Machine time then = what speed leaves + (the rest) × passes ÷ speed.',
     'The simulation gives the answers of an independent package (SimPy) on twenty random cells, and the exact ones of queueing theory.',
   ],

@@ -44,7 +44,7 @@ export const cellPeople: typeof english = {
   first: 'nada',
   oneMachine: (part, adds) =>
     `${part}: una máquina por persona; una segunda añade solo ${adds} piezas buenas por hora.`,
-  oneMachineOnly: (part) => `${part}: una máquina por persona; una segunda no añade nada.`,
+  oneMachineOnly: (part) => `${part}: una máquina por persona; una segunda no añade nada demostrado.`,
   moreMachines: (part, count, adds) =>
     `${part}: ${count} máquinas por persona; ${count === 2 ? 'la segunda' : 'la última de ellas'} añade ${adds} piezas buenas por hora.`,
   ideal: (ideal) => `Solo por los tiempos, una persona puede atender ${ideal} máquinas como esta.`,

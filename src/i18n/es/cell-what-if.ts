@@ -37,9 +37,9 @@ export const cellWhatIf: typeof english = {
   slower: (minutes, parts) => `${minutes} más por pieza: ${parts} piezas menos al día.`,
   noneShown: {
     faster: (minutes, difference) =>
-      `${minutes} menos por pieza, pero no queda demostrado que haya más piezas buenas al día: ${difference}.`,
+      `${minutes} menos por pieza, pero sin diferencia demostrada en piezas buenas al día: ${difference}.`,
     slower: (minutes, difference) =>
-      `${minutes} más por pieza, pero no queda demostrado que haya menos piezas buenas al día: ${difference}.`,
+      `${minutes} más por pieza, pero sin diferencia demostrada en piezas buenas al día: ${difference}.`,
   },
   noEffect: {
     hands: 'Sin efecto en el ritmo, porque manda el trabajo manual: la máquina ya lo espera.',
@@ -48,6 +48,10 @@ export const cellWhatIf: typeof english = {
     other: 'Sin efecto en el ritmo, porque manda la otra persona: el resto de la célula ya espera.',
   },
   lotsOnly: 'El ritmo queda igual: los lotes cambian cuánto esperan las piezas, no el trabajo.',
+  waiting: {
+    faster: (parts) => `${parts} piezas más al día: las dos personas se esperan menos.`,
+    slower: (parts) => `${parts} piezas menos al día: las dos personas se esperan más.`,
+  },
   alone: 'Sin efecto en el ritmo: el trabajo sigue siendo el mismo.',
   exchange: {
     faster: (parts, { name, every, before }) =>
@@ -85,8 +89,8 @@ export const cellWhatIf: typeof english = {
     machine: 'Máquina en marcha, parte del día',
   },
   interval: (difference, half) => `${difference} ± ${half}`,
-  notShown: 'no demostrado',
-  isNotShown: (difference) => `${difference}, no demostrado`,
+  notShown: 'ninguna demostrada',
+  isNotShown: (difference) => `${difference}, ninguna demostrada`,
   simulated: (days, seed) =>
     `${days} días simulados con los ciclos y las paradas del propio taller, semilla ${seed}, el mismo azar para ambos.`,
   anotherSeed: 'Otro azar',
@@ -107,7 +111,7 @@ export const cellWhatIf: typeof english = {
     'Una parada por un motivo que detiene la máquina, según lo indicado por el taller en «Personas y máquinas», detiene la máquina; cualquier otra, a la persona, y la máquina termina mientras tanto su ciclo.',
     'Con el toque llega lo que dicen diez días de azar; todos los días siguen un momento después.',
     'El trabajo ocasional que viene una vez por carro viene tan a menudo como sale el carro.',
-    'Ahora y después encuentran el mismo azar, para que la diferencia tenga un intervalo estrecho: diferencia media por días ± t·s/√n, al 95 %.',
+    'Ahora y después encuentran el mismo azar, para que la diferencia tenga un intervalo estrecho: diferencia media por días ± t·s/√n, al 95 %. Un tiempo de paso cuenta el día en que su pieza queda libre.',
     'Tiempo de máquina después = lo que la velocidad no cambia + (el resto) × pasadas ÷ velocidad.',
     'En veinte células al azar, la simulación da los mismos resultados que un paquete independiente (SimPy), y los exactos de la teoría de colas.',
   ],

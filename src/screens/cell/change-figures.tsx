@@ -1,5 +1,5 @@
 import type { CellCycle } from '../../domain/cell/cell-cycle';
-import { isShown, type MoreGood } from '../../domain/cell/compare-cells';
+import { isShown, moreGood, type RunDifferences } from '../../domain/cell/compare-cells';
 import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
@@ -13,15 +13,31 @@ interface Props {
   readonly cycles: { readonly before: CellCycle; readonly after: CellCycle };
   readonly runs: Runs;
   readonly dayMs: number;
-  readonly more: MoreGood;
+  readonly more: RunDifferences;
 }
 
-/** The difference of good parts a day with its interval, and in words that it is not shown where that holds 0. */
-export function differenceText(by: number, { perDay }: MoreGood): string {
-  const half = formatNumber((perDay.upper - perDay.lower) / 2, 1);
-  const text = says.interval(`${by > 0 ? '+' : ''}${formatNumber(by, 1)}`, half);
-  return isShown(perDay) ? text : says.isNotShown(text);
+type Row = keyof typeof says.rows;
+type Interval = RunDifferences['lead'];
+
+/**
+ * A difference with its interval; in words that none shows where that holds 0, and plain where nothing differs at all.
+ *
+ * @param scale from the unit of the interval to that of the difference
+ */
+export function differenceText(by: number, interval: Interval, scale = 1): string {
+  if (!interval) return says.notShown;
+  const { lower, upper } = interval;
+  if (lower === 0 && upper === 0) return signed(by);
+  const text = withInterval(by, interval, scale);
+  return isShown(interval) ? text : says.isNotShown(text);
 }
+
+/** The difference and half of its interval. */
+export function withInterval(by: number, { lower, upper }: NonNullable<Interval>, scale = 1): string {
+  return says.interval(signed(by), formatNumber((scale * (upper - lower)) / 2, 1));
+}
+
+const signed = (by: number, digits = 1) => `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
 
 /** Now, then and the difference, of everything that a shop decides by. */
 export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
@@ -29,7 +45,8 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
   const minutes = (ms: number) => ms / 60_000;
   const people = ({ otherMs }: CellCycle) => (otherMs > 0 ? 2 : 1);
   const personHours = (cycle: CellCycle) => (people(cycle) * dayMs) / 3_600_000;
-  const rows: readonly (readonly [keyof typeof says.rows, number, number, number])[] = [
+  const hours = [personHours(cycles.before), personHours(cycles.after)] as const;
+  const rows: readonly (readonly [Row, number, number, number])[] = [
     ['minutes', minutes(cycles.before.partMs), minutes(cycles.after.partMs), 3],
     ['perDay', before.meanGood, after.meanGood, 1],
     ['promise', before.lowGood, after.lowGood, 0],
@@ -37,20 +54,22 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
     ['leadHigh', minutes(before.highLeadMs), minutes(after.highLeadMs), 1],
     ['inside', before.meanInside, after.meanInside, 1],
     ['people', people(cycles.before), people(cycles.after), 0],
-    [
-      'personHour',
-      before.meanGood / personHours(cycles.before),
-      after.meanGood / personHours(cycles.after),
-      1,
-    ],
+    ['personHour', before.meanGood / hours[0], after.meanGood / hours[1], 1],
     ['machine', 100 * runs.before.run.machineRuns, 100 * runs.after.run.machineRuns, 0],
   ];
-  const unit = (row: string, text: string) => (row === 'machine' ? words.percent(text) : text);
-  const difference = (row: string, by: number, digits: number) => {
-    const text = `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
+  const unit = (row: Row, text: string) => (row === 'machine' ? words.percent(text) : text);
+  const intervals: Partial<Record<Row, readonly [Interval, number?]>> = {
+    perDay: [more.perDay],
+    lead: [more.lead, minutes(1)],
+    leadHigh: [more.leadHigh, minutes(1)],
+    inside: [more.inside],
+    personHour: [moreGood(runs.before.run, runs.after.run, hours)],
+  };
+  const difference = (row: Row, by: number, digits: number) => {
     if (row === 'promise' && !isShown(more.lowDay)) return says.notShown;
-    if (row !== 'perDay') return unit(row, text);
-    return differenceText(by, more);
+    const interval = intervals[row];
+    if (interval) return differenceText(by, ...interval);
+    return unit(row, signed(by, digits));
   };
   const shown = rows.filter(([row]) => row !== 'machine' || cycles.before.hasMachine);
   return (

@@ -1,14 +1,14 @@
 import type { CellCycle } from '../../domain/cell/cell-cycle';
 import type { CellPlan } from '../../domain/cell/cell-plan';
 import type { ChangeEffect } from '../../domain/cell/change-effect';
-import { isShown, type MoreGood } from '../../domain/cell/compare-cells';
+import { isShown, type RunDifferences } from '../../domain/cell/compare-cells';
 import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
-import { differenceText } from './change-figures';
+import { withInterval } from './change-figures';
 import { shownDifference } from './shown-difference';
-import type { ActiveChange, TriedChange } from './tried-change';
+import type { ActiveChange } from './tried-change';
 import type { Runs } from './use-tried-runs';
 
 interface Props {
@@ -17,21 +17,20 @@ interface Props {
   readonly effect: ChangeEffect;
   readonly plans: { readonly before: CellPlan; readonly after: CellPlan };
   readonly runs: Runs;
-  readonly more: MoreGood;
-  readonly take: (tried: TriedChange) => void;
+  readonly more: RunDifferences;
 }
 
-/** A change of lead time below this share is chance. */
-const SEEN = 0.03;
+/** A change of lead time, or of good parts by lots, below this share is none to speak of, shown or not. */
+const SPOKEN_OF = { lead: 0.03, good: 0.005 };
 
 /**
- * What the changes do, in words: and where they do nothing, why. Under it each of them, with a way to take it back.
- * Its room is there before anything is said, so that nothing moves away under the finger.
+ * What the changes do, in words: and where they do nothing, why. Its room is there before anything is said, so that
+ * nothing moves away under the finger.
  */
-export function ChangeSentence({ active, cycles, effect, plans, runs, more, take }: Props) {
+export function ChangeSentence({ active, cycles, effect, plans, runs, more }: Props) {
   const { kind, governs, tookOver } = effect;
   const [now, then] = [runs.before.summary.meanLeadMs, runs.after.summary.meanLeadMs];
-  const isLead = Math.abs(then / now - 1) > SEEN;
+  const isLead = isShown(more.lead) && Math.abs(then / now - 1) > SPOKEN_OF.lead;
   const isChanged = active.length > 0;
   return (
     <div class="stack cell-answer cell-held" aria-live="polite">
@@ -42,41 +41,30 @@ export function ChangeSentence({ active, cycles, effect, plans, runs, more, take
           isLead &&
           says.leadTime(words.minutes(decimalMinutes(now, 1)), words.minutes(decimalMinutes(then, 1)))}
       </p>
-      <div class="cell-changes">
-        {active.map(({ text, without }) => (
-          <button
-            key={text}
-            type="button"
-            class="choice"
-            aria-label={says.takeBack(text)}
-            onClick={() => take(without)}
-          >
-            {text} <span aria-hidden="true">×</span>
-          </button>
-        ))}
-      </div>
     </div>
   );
 }
 
-function answerOf({ active, cycles, effect, plans, runs, more }: Omit<Props, 'take'>): string {
+function answerOf({ active, cycles, effect, plans, runs, more }: Props): string {
   const { kind, governs } = effect;
   const isLotsOnly = active.every(({ isLots }) => isLots);
+  const by = shownDifference(runs.before.summary.meanGood, runs.after.summary.meanGood, 1);
+  const parts = formatNumber(Math.abs(by), 1);
   if (kind === 'none') {
-    if (isLotsOnly) return says.lotsOnly;
-    return cycles.before.hasMachine ? says.noEffect[governs] : says.alone;
+    if (!isLotsOnly) return cycles.before.hasMachine ? says.noEffect[governs] : says.alone;
+    // Places between two people change who waits, and with that the pace.
+    const isSpokenOf = isShown(more.perDay) && Math.abs(by) > SPOKEN_OF.good * runs.before.summary.meanGood;
+    return isSpokenOf ? says.waiting[by > 0 ? 'faster' : 'slower'](parts) : says.lotsOnly;
   }
   const minutes = Math.abs(shownDifference(cycles.before.partMs / 60_000, cycles.after.partMs / 60_000, 3));
-  const by = shownDifference(runs.before.summary.meanGood, runs.after.summary.meanGood, 1);
   // What chance alone may have made is said to be that, and never as what the change does.
   if (!isShown(more.perDay)) {
-    return says.noneShown[kind](words.minutes(formatNumber(minutes, 3)), differenceText(by, more));
+    return says.noneShown[kind](words.minutes(formatNumber(minutes, 3)), withInterval(by, more.perDay));
   }
-  const parts = Math.abs(by);
   const exchange = isLotsOnly ? exchangeOf(plans) : null;
   return exchange
-    ? says.exchange[kind](formatNumber(parts, 1), exchange)
-    : says[kind](words.minutes(formatNumber(minutes, 3)), formatNumber(parts, 1));
+    ? says.exchange[kind](parts, exchange)
+    : says[kind](words.minutes(formatNumber(minutes, 3)), parts);
 }
 
 /** The occasional work that comes more or less often because the lots are others. */

@@ -43,7 +43,7 @@ export function DaysPicture({ runs }: { runs: readonly SimulatedRun[] }) {
                   { at: medianGood, text: `${says.median} ${half}` },
                   { at: highGood, text: `${says.p90} ${p90}` },
                 ]}
-                tickText={(value) => formatNumber(value)}
+                tickText={formatNumber}
               />
             </figure>
           );

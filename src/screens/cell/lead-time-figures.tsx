@@ -119,7 +119,7 @@ function Distribution({ times, title }: { times: LeadTimes; title: string }) {
                 { at: medianMs / 60_000, text: `${says.figures.median} ${minutes(medianMs)}` },
                 { at: p90Ms / 60_000, text: `${says.figures.p90} ${minutes(p90Ms)}` },
               ]}
-              tickText={(value) => formatNumber(value)}
+              tickText={formatNumber}
             />
           )}
         </div>

@@ -1,7 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { setCell } from '../../application/cell/cell-settings';
+import { isShown, moreGood } from '../../domain/cell/compare-cells';
 import { costOfPart, serveMachines } from '../../domain/cell/serve-machines';
-import { simulatedDays } from '../../domain/cell/simulated-days';
+import { type SimulatedRun, simulatedDays } from '../../domain/cell/simulated-days';
 import type { CellSettings } from '../../domain/records/shop-fact';
 import { cell as words } from '../../i18n/en/cell';
 import { cellPeople as says } from '../../i18n/en/cell-people';
@@ -28,9 +29,10 @@ export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPar
   const { operatorCost = 0, machineCost = 0 } = settings;
   const served = serveMachines(part.cycle);
   const most = served?.choices.length ?? 0;
-  const perHours = useMemo(() => goodPerHour(cell, part, most), [cell, part, most]);
+  const runs = useMemo(() => runsWith(cell, part, most), [cell, part, most]);
   if (!served) return null;
   const { ideal, choices } = served;
+  const perHours = runs.map(({ summary }) => (summary.meanGood * HOUR_MS) / dayMsOf(cell));
   const rates = { operator: operatorCost, machine: machineCost };
   const costs = choices.map(({ machines: count }, place) => costOfPart(rates, count, perHours[place]!));
   const isCosted = costs.every((own) => own !== null);
@@ -38,7 +40,7 @@ export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPar
   const keep = (to: Partial<CellSettings>) => setCell(bench, { ...settings, ...to });
   return (
     <section class="stack">
-      <h2>{answerOf(part, perHours)}</h2>
+      <h2>{answerOf(part, runs, perHours)}</h2>
       <p>
         {says.ideal(formatNumber(ideal, 2))}{' '}
         {isCosted && cheapest && says.cheapest(says.machinesCount(cheapest.machines))}
@@ -73,24 +75,24 @@ export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPar
   );
 }
 
-/** Good parts an hour with one machine, two, and so on, simulated with everything that stops the cell. */
-function goodPerHour(cell: CellData, part: ReckonedPart, most: number): number[] {
+/** One machine, two, and so on, simulated with everything that stops the cell. */
+function runsWith(cell: CellData, part: ReckonedPart, most: number): SimulatedRun[] {
   const present = presentRun(cell, part);
   return Array.from({ length: most }, (_, place) => {
     const plan = planCell(cell, part.work, { ...presentSetup(cell), machines: place + 1 });
-    const { summary } = place === 0 ? present : simulatedDays(plan, 1, present.run.days);
-    return (summary.meanGood * HOUR_MS) / dayMsOf(cell);
+    return place === 0 ? present : simulatedDays(plan, 1, present.run.days);
   });
 }
 
 /** As many as each add something. */
-function answerOf(part: ReckonedPart, perHours: readonly number[]): string {
+function answerOf(part: ReckonedPart, runs: readonly SimulatedRun[], perHours: readonly number[]): string {
   const adds = perHours.map((good, place) => good - (perHours[place - 1] ?? 0));
   const past = adds.findIndex((more, place) => place > 0 && more < ADDS * perHours[place - 1]!);
   const count = past < 0 ? perHours.length : past;
   const name = partName(part);
   if (count === 1) {
-    const more = adds[1] ?? 0;
+    const [one, two] = runs;
+    const more = two && isShown(moreGood(one!.run, two.run)) ? adds[1]! : 0;
     return more < 0.05 ? says.oneMachineOnly(name) : says.oneMachine(name, formatNumber(more, 1));
   }
   return says.moreMachines(name, count, formatNumber(adds[count - 1]!, 1));

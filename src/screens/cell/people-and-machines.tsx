@@ -50,6 +50,7 @@ export function PeopleAndMachines({ cell, parts, part, choose }: PartProps & { c
           change={(wanted) => setCell(bench, { ...settings, partsPerDay: wanted > 0 ? wanted : null })}
         />
         {shared?.ok && leftMs !== null && <WorkShared shared={shared} leftMs={leftMs} part={part} />}
+        {shared && !shared.ok && <p role="status">{says.loop(words.list(shared.loop))}</p>}
         {leftMs !== null && partsPerDay !== null && (
           <p class="quiet">{says.left(min(dayMs / partsPerDay), min(Math.max(0, leftMs)))}</p>
         )}
@@ -89,23 +90,26 @@ function Answer({ cell, part, leftMs, shared }: AnswerProps) {
   return (
     <div class="cell-answer stack">
       <h1>{isEnough ? says.enough(...made) : says.tooFew(...made)}</h1>
-      {!isEnough && <p>{whatWouldDo(part, leftMs, shared)}</p>}
+      {!isEnough && shared?.ok !== false && <p>{whatWouldDo(part, leftMs, shared)}</p>}
     </div>
   );
 }
 
-function whatWouldDo({ cycle }: ReckonedPart, leftMs: number, shared: WorkBalance | null): string {
+function whatWouldDo(
+  { cycle }: ReckonedPart,
+  leftMs: number,
+  shared: Extract<WorkBalance, { ok: true }> | null,
+): string {
   const { externalMs, machineMs, hasMachine, cycleMs } = cycle;
   if (leftMs <= 0) return says.nothingLeft;
   const machinePathMs = externalMs + machineMs;
   if (hasMachine && machinePathMs > leftMs) {
     const machines = says.machinesCount(Math.ceil(machinePathMs / leftMs));
-    const people = shared?.ok && shared.tooLong.length === 0 ? says.people(shared.stations.length) : null;
+    const people = shared && shared.tooLong.length === 0 ? says.people(shared.stations.length) : null;
     const slow = says.machineSlow(min(machinePathMs), min(leftMs));
     return people ? `${slow} ${says.itTakes(machines, people)}` : slow;
   }
   if (!shared) return says.noHands;
-  if (!shared.ok) return says.loop(words.list(shared.loop));
   if (shared.tooLong.length > 0) return says.tooLong(min(leftMs), shared.tooLong);
   const { length } = shared.stations;
   if (length === 1) return cycleMs > leftMs ? says.tieSlow(min(cycleMs), min(leftMs)) : says.close;

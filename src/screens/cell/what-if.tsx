@@ -3,7 +3,7 @@ import { activityChart } from '../../domain/cell/activity-chart';
 import { changedWork } from '../../domain/cell/cell-change';
 import { cellCycle } from '../../domain/cell/cell-cycle';
 import { changeEffect } from '../../domain/cell/change-effect';
-import { moreGoodParts } from '../../domain/cell/compare-cells';
+import { compareRuns } from '../../domain/cell/compare-cells';
 import { simulatedDays } from '../../domain/cell/simulated-days';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { ActivityPicture } from './activity-picture';
@@ -16,6 +16,7 @@ import { LongRun } from './long-run';
 import { PartChoice, type PartProps } from './part-choice';
 import { planCell, presentSetup } from './plan-cell';
 import { daysWithin, LONG, presentRun } from './present-run';
+import { TakenChanges } from './taken-changes';
 import { activeChanges, nothingTried, type Tried, type TriedChange } from './tried-change';
 import type { CellData } from './use-cell';
 import { type Runs, useTriedRuns } from './use-tried-runs';
@@ -54,7 +55,10 @@ export function WhatIf({ cell, parts, part, choose, tried: all, setTried }: Prop
   const drawn = long ?? settled;
   const drawnPlan = settled.plan;
   const isChanged = active.length > 0;
-  const more = useMemo(() => moreGoodParts(runs.before.run, runs.after.run), [runs.before, runs.after]);
+  const more = useMemo(
+    () => compareRuns(runs.before.run, runs.after.run, before.dayMs),
+    [runs.before, runs.after, before.dayMs],
+  );
   const longDays = daysWithin(LONG, before.dayMs, Math.min(cycle.partMs, cycles.after.partMs));
 
   const take = (to: Partial<TriedChange>) => {
@@ -94,7 +98,6 @@ export function WhatIf({ cell, parts, part, choose, tried: all, setTried }: Prop
         plans={plans}
         runs={runs}
         more={more}
-        take={take}
       />
       <div class="cell-try">
         <ChangeControls
@@ -108,6 +111,7 @@ export function WhatIf({ cell, parts, part, choose, tried: all, setTried }: Prop
           reset={() => take({ change: nothingTried.change, lots: {} })}
         />
         <section class="stack">
+          <TakenChanges active={active} take={take} />
           <ChangeFigures isChanged={isChanged} cycles={cycles} runs={runs} dayMs={before.dayMs} more={more} />
           {days}
           <LongRun

@@ -4,7 +4,7 @@ import { changedWork, noChange } from '../../../src/domain/cell/cell-change';
 import { cellCycle } from '../../../src/domain/cell/cell-cycle';
 import type { CellPlan } from '../../../src/domain/cell/cell-plan';
 import type { CellElement, CellPlace } from '../../../src/domain/cell/cell-work';
-import { moreGoodParts, summariseRun } from '../../../src/domain/cell/compare-cells';
+import { moreGood, summariseRun } from '../../../src/domain/cell/compare-cells';
 import { randomStreams } from '../../../src/domain/cell/random-streams';
 import { cyclesInARow, resampledCycles } from '../../../src/domain/cell/resampled-cycles';
 import { CellSimulation } from '../../../src/domain/cell/simulate-cell';
@@ -145,7 +145,7 @@ describe('present beside proposed', () => {
   const work = changedWork(before.work, { ...noChange, loadingPct: 90 });
 
   it('meets the same luck, so that the difference is far narrower than between strangers', () => {
-    const paired = moreGoodParts(run(before, 100), run({ ...before, work }, 100)).perDay;
+    const paired = moreGood(run(before, 100), run({ ...before, work }, 100));
     const strangers = welchComparison(
       run({ ...before, work }, 100, 2).goodByDay,
       run(before, 100, 3).goodByDay,
@@ -155,7 +155,7 @@ describe('present beside proposed', () => {
   });
 
   it('is no different when nothing was changed', () => {
-    const { difference, lower, upper } = moreGoodParts(run(before, 50), run(before, 50)).perDay;
+    const { difference, lower, upper } = moreGood(run(before, 50), run(before, 50));
     expect([difference, lower, upper]).toEqual([0, 0, 0]);
   });
 });
