@@ -151,7 +151,13 @@ const shopFacts: FieldsByKind<ShopFact> = {
     study: optional(text),
   },
   'tapping-set': { part: text, tapping: oneOf('each-part', 'start-stop', 'elements') },
-  'method-revised': { part: text, elements: listOf(element), partsPerCycle: positive, conditions: text },
+  'method-revised': {
+    part: text,
+    elements: listOf(element),
+    partsPerCycle: positive,
+    conditions: text,
+    inPlace: optional(truth),
+  },
   'part-sized': { part: text, sizes: listOf(size) },
   'standard-issued': {
     part: text,

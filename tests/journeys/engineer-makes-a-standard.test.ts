@@ -63,6 +63,9 @@ describe('an engineer with an operator and a machine at once', () => {
     await reach('set a standard time');
     await page.getByLabel('The person knows that this is recorded, and why').check();
     await reach('To the watch');
+    // No break point was written: that is asked about once, and stands on the sheet.
+    await page.getByText('No break point is written for').waitFor();
+    await reach('Go on without');
 
     const surface = page.locator('.study-surface').first();
     const machine = page.locator('.study-surface-machine');

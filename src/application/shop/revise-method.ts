@@ -3,7 +3,8 @@ import type { ElementDefinition } from '../../domain/shop/element-definition';
 import type { Bench } from '../bench';
 
 /**
- * Writes a new revision of a part's method; earlier revisions never change.
+ * Writes a new revision of a part's method; earlier revisions never change. Only one that nothing was timed under yet
+ * is written again in its place.
  *
  * @throws {RangeError} reviseMethod requires a part of the shop
  * @throws {RangeError} reviseMethod requires at least one element, each with a name of its own
@@ -14,7 +15,11 @@ export function reviseMethod(
   bench: Bench,
   part: string,
   elements: readonly ElementDefinition[],
-  { partsPerCycle = 1, conditions = '' }: { partsPerCycle?: number; conditions?: string } = {},
+  {
+    partsPerCycle = 1,
+    conditions = '',
+    inPlace = false,
+  }: { partsPerCycle?: number; conditions?: string; inPlace?: boolean } = {},
 ): void {
   if (!bench.shop.value.parts.some(({ id }) => id === part)) {
     throw new RangeError('reviseMethod requires a part of the shop');
@@ -29,7 +34,16 @@ export function reviseMethod(
   if (!isCount(partsPerCycle)) {
     throw new RangeError('reviseMethod requires a whole number of parts per cycle, 1 or more');
   }
-  bench.record(SHOP_STREAM, [{ kind: 'method-revised', part, elements, partsPerCycle, conditions }]);
+  bench.record(SHOP_STREAM, [
+    {
+      kind: 'method-revised',
+      part,
+      elements,
+      partsPerCycle,
+      conditions,
+      ...(inPlace ? { inPlace: true } : {}),
+    },
+  ]);
 }
 
 function isCount(value: number): boolean {

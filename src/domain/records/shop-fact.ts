@@ -28,6 +28,8 @@ export type ShopFact =
       readonly partsPerCycle: number;
       /** Material, tooling, feed …: the standard holds only under these. */
       readonly conditions: string;
+      /** The newest revision was never used: this stands in its place, under its number. */
+      readonly inPlace?: true;
     }
   | { readonly kind: 'person-added'; readonly code: string }
   | { readonly kind: 'person-removed'; readonly code: string }

@@ -42,19 +42,22 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
     case 'tapping-set':
       return changePart(fact.part, (part) => ({ ...part, tapping: fact.tapping }));
     case 'method-revised':
-      return changePart(fact.part, (part) => ({
-        ...part,
-        methods: [
-          ...part.methods,
-          {
-            revision: part.methods.length + 1,
-            writtenOn: localDay(record.stamp),
-            elements: fact.elements,
-            partsPerCycle: fact.partsPerCycle,
-            conditions: fact.conditions,
-          },
-        ],
-      }));
+      return changePart(fact.part, (part) => {
+        const earlier = fact.inPlace ? part.methods.slice(0, -1) : part.methods;
+        return {
+          ...part,
+          methods: [
+            ...earlier,
+            {
+              revision: earlier.length + 1,
+              writtenOn: localDay(record.stamp),
+              elements: fact.elements,
+              partsPerCycle: fact.partsPerCycle,
+              conditions: fact.conditions,
+            },
+          ],
+        };
+      });
     case 'person-added':
       return shop.people.includes(fact.code) ? shop : { ...shop, people: [...shop.people, fact.code] };
     case 'person-removed':

@@ -44,6 +44,8 @@ export const study: typeof english = {
       'Dieses Teil hat noch kein Arbeitsverfahren. Die Abschnitte in der Reihenfolge nennen, in der sie kommen.',
     changed: (revision) =>
       `Geändert. Es wird als Revision ${revision} festgehalten; frühere bleiben, wie sie sind.`,
+    changedInPlace: (revision) =>
+      `Geändert. Unter Revision ${revision} wurde noch nichts aufgenommen: sie wird neu geschrieben.`,
     saveRevision: (revision) => `Als Revision ${revision} festhalten`,
     number: 'Nr.',
     element: 'Abschnitt und sein Messpunkt',
@@ -55,6 +57,10 @@ export const study: typeof english = {
     elementName: 'Abschnitt',
     breakPoint: 'Messpunkt: der Moment, in dem er endet',
     breakPointHint: 'am besten etwas Hörbares',
+    noBreakPoint: (elements) =>
+      `Wann endet es? Kein Messpunkt geschrieben: ${elements}. Ohne ihn beenden zwei Personen es zu zwei Zeitpunkten. Oben aufschreiben, was zu sehen oder zu hören ist, oder weitergehen; das Blatt sagt dann, dass er fehlt.`,
+    withoutBreakPoint: 'Ohne weitergehen',
+    breakPointMissing: 'kein Messpunkt geschrieben',
     elementClass: 'Art',
     units: 'Einmal je',
     unitsOf: 'Teile',
@@ -128,6 +134,7 @@ export const study: typeof english = {
       `„${name}“ ist gelegentlich: als ganze Zahl angeben, auf wie viele Teile er einmal kommt.`,
     repetitive: 'Mindestens ein Abschnitt muss in jedem Zyklus kommen.',
     partsPerCycle: 'Teile je Zyklus ist eine ganze Zahl ab 1.',
+    condition: (name) => `Sagen, was „${name}“ ist, oder die Bedingung entfernen.`,
     operator: 'Das Kürzel der Person am Platz angeben.',
     observer: 'Angeben, wer aufnimmt.',
     allowances: 'Ein Zuschlag ist eine Zahl von 0 bis unter 100.',
@@ -188,9 +195,10 @@ export const study: typeof english = {
     otherMethod: 'Nicht das Verfahren',
     otherMethodWhat: 'ausgeschlossen',
     hold: 'Uhr anhalten',
-    holdWhat: 'bis zum nächsten Tippen',
+    holdWhat: 'ungeklärt bis zum nächsten Tippen',
     held: 'Die Uhr steht',
-    heldWhen: (element) => `Tippen, wenn „${element}“ beginnt.`,
+    heldWhen: (element) =>
+      `Tippen, wenn „${element}“ beginnt. Bis dahin ist die Zeit ungeklärt: über 2 % ist die Aufnahme nicht brauchbar.`,
     waiting: (machine) => `Warten auf ${machine}`,
     waitingWhen: (element) => `Ende verpasst? Tippen, wenn „${element}“ beginnt.`,
     machine: 'Maschine',

@@ -42,6 +42,8 @@ export const study = spoken('study', {
     noMethod: 'This part has no method yet. Name its elements in the order in which they come.',
     changed: (revision: number) =>
       `Changed. It will be kept as revision ${revision}; earlier ones stay as they are.`,
+    changedInPlace: (revision: number) =>
+      `Changed. Nothing was timed under revision ${revision} yet: it will be written again.`,
     saveRevision: (revision: number) => `Keep as revision ${revision}`,
     number: 'No.',
     element: 'Element and its break point',
@@ -53,6 +55,10 @@ export const study = spoken('study', {
     elementName: 'Element',
     breakPoint: 'Break point: the instant that ends it',
     breakPointHint: 'best something you can hear',
+    noBreakPoint: (elements: string) =>
+      `When does it end? No break point is written for ${elements}. Without one two people end it at two instants. Write what can be seen or heard above, or go on and let the sheet say that it is missing.`,
+    withoutBreakPoint: 'Go on without',
+    breakPointMissing: 'no break point written',
     elementClass: 'Class',
     units: 'Once in every',
     unitsOf: 'parts',
@@ -122,6 +128,7 @@ export const study = spoken('study', {
       `“${name}” is occasional: say once in how many parts it comes, as a whole number.`,
     repetitive: 'At least one element has to come in every cycle.',
     partsPerCycle: 'Parts per cycle is a whole number, 1 or more.',
+    condition: (name: string) => `Say what “${name}” is, or take the condition away.`,
     operator: 'Give the operator’s code.',
     observer: 'Say who observes.',
     allowances: 'An allowance is a number from 0 to below 100.',
@@ -182,9 +189,10 @@ export const study = spoken('study', {
     otherMethod: 'Not the method',
     otherMethodWhat: 'left out',
     hold: 'Stop watch',
-    holdWhat: 'until the next tap',
+    holdWhat: 'unaccounted until the next tap',
     held: 'The watch stands',
-    heldWhen: (element: string) => `Tap as “${element}” begins.`,
+    heldWhen: (element: string) =>
+      `Tap as “${element}” begins. Until then the time is unaccounted: above 2 % the study cannot be used.`,
     waiting: (machine: string) => `Waiting for ${machine}`,
     waitingWhen: (element: string) => `Missed its end? Tap as “${element}” begins.`,
     machine: 'Machine',

@@ -37,6 +37,13 @@ export function ConditionFields({ conditions, onChange }: Props) {
             value={line.value}
             onInput={(value) => put(place, { value: value.replace(/;/g, ',') })}
           />
+          <button
+            type="button"
+            class="button"
+            onClick={() => change(shown.filter((_, index) => index !== place))}
+          >
+            {words.remove}
+          </button>
         </div>
       ))}
       <div class="choices">

@@ -4,11 +4,15 @@ export interface Condition {
   readonly value: string;
 }
 
-/** Conditions as one text, `feed: 70 %; passes: 2`; what has no name stands alone. */
+/**
+ * Conditions as one text, `feed: 70 %; passes: 2`; what has no name stands alone, and a name that nothing was said to
+ * yet keeps its colon.
+ */
 export function conditionsText(conditions: readonly Condition[]): string {
   return conditions
-    .filter(({ value }) => value.trim() !== '')
-    .map(({ name, value }) => [name.trim(), value.trim()].filter((part) => part !== '').join(': '))
+    .map(({ name, value }) => ({ name: name.trim(), value: value.trim() }))
+    .filter(({ name, value }) => name + value !== '')
+    .map(({ name, value }) => (name === '' ? value : value === '' ? `${name}:` : `${name}: ${value}`))
     .join('; ');
 }
 

@@ -1,4 +1,5 @@
 import { study } from '../../i18n/en/study';
+import { conditionsOf } from './conditions';
 import { driversOf, elementsOf, type StudyDraft, sizesOf, wholeOf } from './study-draft';
 import { termsOf } from './terms-draft';
 
@@ -18,6 +19,9 @@ export function methodFaults(draft: StudyDraft): string[] {
   }
   if (!elements.some(({ elementClass }) => elementClass === 'repetitive')) faults.push(words.repetitive);
   if (wholeOf(draft.partsPerCycle) < 1) faults.push(words.partsPerCycle);
+  for (const { name, value } of conditionsOf(draft.conditions)) {
+    if (value === '') faults.push(words.condition(name));
+  }
   return faults;
 }
 
@@ -33,4 +37,9 @@ export function draftFaults(draft: StudyDraft): string[] {
   if (draft.purpose === '') faults.push(words.purpose);
   if (!draft.told) faults.push(words.told);
   return faults;
+}
+
+/** Elements that nobody has said yet when they end: two people would end them at two instants. */
+export function withoutBreakPoint(draft: StudyDraft): string[] {
+  return elementsOf(draft.elements).flatMap(({ name, breakPoint }) => (breakPoint === '' ? [name] : []));
 }

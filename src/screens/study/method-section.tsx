@@ -17,20 +17,23 @@ interface Props {
   readonly part: Part;
   readonly onChange: (changes: Partial<StudyDraft>) => void;
   readonly onKeep: () => void;
+  /** Nothing was timed under the newest revision: it is written again in its place. */
+  readonly isInPlace: boolean;
 }
 
 /** The part's latest method. Changed, it becomes another revision; what was studied before keeps its own. */
-export function MethodSection({ draft, part, onChange, onKeep }: Props) {
+export function MethodSection({ draft, part, onChange, onKeep, isInPlace }: Props) {
   const { isReadOnly } = useApp();
   const isShut = useLatch();
-  const [faults, setFaults] = useState<string[]>([]);
+  const [isTried, setIsTried] = useState(false);
   const method = part.methods.at(-1);
   const isChanged = isRevised(draft, method);
-  const next = (method?.revision ?? 0) + 1;
+  const next = (method?.revision ?? 0) + (isInPlace ? 0 : 1);
+  const faults = isTried ? methodFaults(draft) : [];
   const keep = () => {
-    const found = methodFaults(draft);
-    setFaults(found);
-    if (found.length === 0) onKeep();
+    const isWhole = methodFaults(draft).length === 0;
+    setIsTried(!isWhole);
+    if (isWhole) onKeep();
   };
   return (
     <section class="stack" aria-labelledby="study-method">
@@ -67,7 +70,7 @@ export function MethodSection({ draft, part, onChange, onKeep }: Props) {
             {words.saveRevision(next)}
           </button>
           <p class="quiet" role="status">
-            {words.changed(next)}
+            {isInPlace ? words.changedInPlace(next) : words.changed(next)}
           </p>
         </div>
       )}

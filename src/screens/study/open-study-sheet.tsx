@@ -78,7 +78,9 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   const clock = studyClock(study);
   const isUsable = clock?.usable !== false && stability.trend === null;
   const ofTheJob = summary.elements.filter(({ elementClass }) => elementClass !== 'foreign');
-  const breakPoints = new Map(study.method.map(({ name, breakPoint }) => [name, breakPoint]));
+  const breakPoints = new Map(
+    study.method.map(({ name, breakPoint }) => [name, breakPoint || allWords.prepare.breakPointMissing]),
+  );
   return (
     <>
       {clock && !clock.usable && <p class="fault">{studyReduce.clock.bad(percentOf(clock.errorShare))}</p>}

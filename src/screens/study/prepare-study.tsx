@@ -1,6 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { readStandards } from '../../application/shop/read-standards';
 import { reviseMethod } from '../../application/shop/revise-method';
+import { isMethodUnused } from '../../application/study/is-method-unused';
 import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
@@ -9,7 +10,7 @@ import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
 import { StorageCautions } from '../shell/storage-cautions';
 import { ChoiceRow } from './choice-row';
-import { draftFaults } from './draft-faults';
+import { draftFaults, withoutBreakPoint } from './draft-faults';
 import { FoldedSection } from './folded-section';
 import { keptDraft } from './kept-draft';
 import { keptLanes } from './kept-lanes';
@@ -43,7 +44,11 @@ export function PrepareStudy() {
     () => keptDraft.of(app) ?? emptyStudyDraft(bench.study.peek()?.heading ?? null),
   );
   const [isReady, setIsReady] = useState(false);
-  const [faults, setFaults] = useState<string[]>([]);
+  /** How often something was missing on the way to the watch. */
+  const [tries, setTries] = useState(0);
+  const [isAskedForPoints, setIsAskedForPoints] = useState(false);
+  const [isInPlace, setIsInPlace] = useState(false);
+  const foot = useRef<HTMLDivElement>(null);
   const part = bench.shop.value.parts.find(({ id }) => id === draft.part);
   const method = part?.methods.at(-1);
 
@@ -51,8 +56,22 @@ export function PrepareStudy() {
     const changed = { ...draft, ...changes };
     setDraft(changed);
     keptDraft.keep(app, changed);
-    setFaults([]);
+    setIsAskedForPoints(false);
   };
+  const faults = tries > 0 ? draftFaults(draft) : [];
+  // What is missing, and the button under it, are in view at once.
+  useEffect(() => {
+    if (tries > 0) foot.current?.scrollIntoView({ block: 'nearest' });
+  }, [tries]);
+  useEffect(() => {
+    setIsInPlace(false);
+    if (!part) return;
+    let isCurrent = true;
+    isMethodUnused(bench, part).then((isUnused) => isCurrent && setIsInPlace(isUnused));
+    return () => {
+      isCurrent = false;
+    };
+  }, [bench, part]);
   const choosePart = (id: string) => {
     const chosen = bench.shop.value.parts.find((other) => other.id === id);
     change({
@@ -97,12 +116,15 @@ export function PrepareStudy() {
     reviseMethod(bench, draft.part, elements, {
       partsPerCycle: wholeOf(draft.partsPerCycle),
       conditions: draft.conditions.trim(),
+      inPlace: isInPlace,
     });
   };
-  const toTheWatch = () => {
-    const found = draftFaults(draft);
-    setFaults(found);
-    if (found.length > 0) return;
+  const openEnded = withoutBreakPoint(draft);
+  const toTheWatch = (isAsked: boolean) => {
+    const isWhole = draftFaults(draft).length === 0;
+    setTries(tries + 1);
+    setIsAskedForPoints(isWhole && openEnded.length > 0);
+    if (!isWhole || (openEnded.length > 0 && !isAsked)) return;
     keepMethod();
     setIsReady(true);
   };
@@ -125,7 +147,13 @@ export function PrepareStudy() {
       </section>
       {part && (
         <>
-          <MethodSection draft={draft} part={part} onChange={change} onKeep={keepMethod} />
+          <MethodSection
+            draft={draft}
+            part={part}
+            onChange={change}
+            onKeep={keepMethod}
+            isInPlace={isInPlace}
+          />
           {hasTwoLanes(elements) && <LanesSection elements={elements} lanes={lanes} onChoose={chooseLanes} />}
           <section class="stack" aria-labelledby="study-people">
             <h2 id="study-people">{words.people}</h2>
@@ -191,25 +219,35 @@ export function PrepareStudy() {
               />
               <span>{words.told}</span>
             </label>
-            {faults.length > 0 && (
-              <div class="fault" role="alert">
-                <p>{words.missing}</p>
-                <ul>
-                  {faults.map((fault) => (
-                    <li key={fault}>{fault}</li>
-                  ))}
-                </ul>
+            <div class="stack" ref={foot}>
+              {isAskedForPoints && (
+                <div class="fault stack" role="alert">
+                  <p>{words.noBreakPoint(study.and(openEnded))}</p>
+                  <button type="button" class="button" onClick={() => toTheWatch(true)}>
+                    {words.withoutBreakPoint}
+                  </button>
+                </div>
+              )}
+              {faults.length > 0 && (
+                <div class="fault" role="alert">
+                  <p>{words.missing}</p>
+                  <ul>
+                    {faults.map((fault) => (
+                      <li key={fault}>{fault}</li>
+                    ))}
+                  </ul>
+                </div>
+              )}
+              <div>
+                <button
+                  type="button"
+                  class="button strong study-ready"
+                  disabled={isReadOnly || (isShut && isRevised(draft, method))}
+                  onClick={() => toTheWatch(false)}
+                >
+                  {words.ready}
+                </button>
               </div>
-            )}
-            <div>
-              <button
-                type="button"
-                class="button strong study-ready"
-                disabled={isReadOnly || (isShut && isRevised(draft, method))}
-                onClick={toTheWatch}
-              >
-                {words.ready}
-              </button>
             </div>
           </section>
         </>

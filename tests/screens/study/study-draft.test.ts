@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { MethodRevision } from '../../../src/domain/shop/shop';
 import { conditionsOf, conditionsText } from '../../../src/screens/study/conditions';
-import { draftFaults } from '../../../src/screens/study/draft-faults';
+import { draftFaults, withoutBreakPoint } from '../../../src/screens/study/draft-faults';
 import {
   draftOfMethod,
   elementsOf,
@@ -166,6 +166,14 @@ describe('allowances as they are typed', () => {
   });
 });
 
+describe('a break point', () => {
+  it('that nobody wrote is asked about, and keeps nobody from the watch', () => {
+    const elements = [...draft().elements, line({ name: 'Unload', key: 1, breakPoint: ' ' })];
+    expect(withoutBreakPoint(draft({ elements }))).toEqual(['Unload']);
+    expect(draftFaults(draft({ elements }))).toEqual([]);
+  });
+});
+
 describe('conditions', () => {
   it('are one text of names and values, and come back from it', () => {
     const conditions = [
@@ -176,8 +184,14 @@ describe('conditions', () => {
     expect(conditionsOf('feed: 70 %; P180')).toEqual(conditions);
   });
 
-  it('of a text somebody wrote freely stand alone, and one without a value is none yet', () => {
+  it('of a text somebody wrote freely stand alone', () => {
     expect(conditionsOf('MDF, white, wet')).toEqual([{ name: '', value: 'MDF, white, wet' }]);
-    expect(conditionsText([{ name: 'feed', value: ' ' }])).toBe('');
+  });
+
+  it('without a value are kept and asked about, never dropped', () => {
+    const conditions = conditionsText([{ name: 'feed', value: ' ' }]);
+    expect(conditionsOf(conditions)).toEqual([{ name: 'feed', value: '' }]);
+    expect(draftFaults(draft({ conditions }))).toEqual(['Say what “feed” is, or take the condition away.']);
+    expect(conditionsText([{ name: ' ', value: '' }])).toBe('');
   });
 });
