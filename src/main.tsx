@@ -22,7 +22,7 @@ import { tabletPreferences } from './screens/tablet/tablet-preferences';
 import { speakFromNowOn, wordsSpoken } from './speaking';
 import { DEMO_DATABASE, OWN_DATABASE, OWN_JOURNAL } from './storage/database-names';
 import { IndexedDbRecordLog } from './storage/indexeddb-record-log';
-import { openJournal } from './storage/journal-client';
+import { openJournal, prepareJournal } from './storage/journal-client';
 import { TwoShelfRecordLog } from './storage/two-shelf-record-log';
 
 /** After this long without records on the screen, the page says what it waits for. */
@@ -261,6 +261,7 @@ function tendLater(bench: Bench, isWriter: boolean): () => void {
   };
 }
 
+if (!isDemo && !isWithoutStorage()) prepareJournal();
 const lock = takeWriterLock(isDemo ? DEMO_DATABASE : OWN_DATABASE);
 
 function open(): void {

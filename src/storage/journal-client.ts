@@ -26,6 +26,21 @@ type Ask = (request: Unnumbered<JournalRequest>) => Promise<JournalAnswer>;
 const PATIENCE_MS = 5_000;
 const PATIENCE_MS_A_RECORD = 2;
 
+/** A worker that was begun ahead and has no file yet. */
+let begun: Worker | null = null;
+
+/**
+ * Begins the worker that the next opening takes: it starts while the page still waits for its lock. It touches no file
+ * before it is asked to.
+ */
+export function prepareJournal(): void {
+  begun = journalWorker();
+}
+
+function journalWorker(): Worker {
+  return new Worker(new URL('./journal/journal-worker.ts', import.meta.url), { type: 'module' });
+}
+
 /**
  * Opens the journal file in the origin's private file system, in a worker: only there may a file be written
  * and flushed in one go. Rejects where the browser has no such file, or another tab holds it.
@@ -50,7 +65,8 @@ export async function openJournal(fileName: string): Promise<Journal> {
     atHand = null;
   };
   const reach = async () => {
-    worker = new Worker(new URL('./journal/journal-worker.ts', import.meta.url), { type: 'module' });
+    worker = begun ?? journalWorker();
+    begun = null;
     const ask = asking(worker);
     noteEnd(await ask({ ask: 'open', fileName }));
     atHand = ask;

@@ -1,6 +1,6 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
-import { openJournal } from '../../src/storage/journal-client';
+import { openJournal, prepareJournal } from '../../src/storage/journal-client';
 import { contentOf } from '../storage/in-memory-journal';
 import { recordAt } from '../support/records';
 
@@ -17,6 +17,22 @@ async function reopened(name: string) {
       await new Promise((resolve) => setTimeout(resolve, 20));
     }
   }
+}
+
+/** Every worker that is made from now on. */
+function countedWorkers(): Worker[] {
+  const workers: Worker[] = [];
+  const { Worker: Real } = globalThis;
+  vi.stubGlobal(
+    'Worker',
+    class extends Real {
+      constructor(...given: ConstructorParameters<typeof Real>) {
+        super(...given);
+        workers.push(this);
+      }
+    },
+  );
+  return workers;
 }
 
 describe('the journal in the browser’s private file system', () => {
@@ -39,18 +55,22 @@ describe('the journal in the browser’s private file system', () => {
     journal.close();
   });
 
+  it('is opened by the worker that was begun ahead, once', async () => {
+    const workers = countedWorkers();
+    prepareJournal();
+    const journal = await openJournal('fifth-test');
+    expect(workers).toHaveLength(1);
+    const another = await openJournal('sixth-test');
+    expect(workers).toHaveLength(2);
+    await Promise.all([journal.append([record(1)], 't'), another.append([record(2)], 't')]);
+    expect([journal.ownEnd?.sequence, another.ownEnd?.sequence]).toEqual([1, 2]);
+    journal.close();
+    another.close();
+    vi.unstubAllGlobals();
+  });
+
   it('is opened anew by the next record when its worker has died, and by none once it was closed', async () => {
-    const workers: Worker[] = [];
-    const { Worker: Real } = globalThis;
-    vi.stubGlobal(
-      'Worker',
-      class extends Real {
-        constructor(...given: ConstructorParameters<typeof Real>) {
-          super(...given);
-          workers.push(this);
-        }
-      },
-    );
+    const workers = countedWorkers();
     const journal = await openJournal('fourth-test');
     await journal.append([record(1)], 't');
     workers[0]!.dispatchEvent(new Event('error'));
