@@ -74,14 +74,18 @@ export function MixChart({ id, title, description, width, bars, axisText, tickTe
             <text x={x(0) + 8} y={top + 20} fill="var(--paper)">
               {mixText}
             </text>
-            <line
-              x1={x(taken)}
-              x2={x(taken)}
-              y1={top - 5}
-              y2={top + BAR + 5}
-              stroke="var(--ink)"
-              stroke-width={4}
-            />
+            {/* On an edge of paper: on the bar a mark of ink alone is not to be seen. */}
+            {[10, 4].map((thick) => (
+              <line
+                key={thick}
+                x1={x(taken)}
+                x2={x(taken)}
+                y1={top - 5}
+                y2={top + BAR + 5}
+                stroke={thick === 4 ? 'var(--ink)' : 'var(--paper)'}
+                stroke-width={thick}
+              />
+            ))}
             <text x={Math.max(x(taken), x(mix)) + 10} y={top + 20} font-weight={600} fill="var(--ink)">
               {takenText}
             </text>

@@ -29,7 +29,8 @@ export function namedSteps(
   return [...steps].reverse().map((step) => {
     const x = at(step.from);
     const width = textWidth(step.text, SMALL);
-    const textAt = Math.max(0, Math.min(x + 6, right - width));
+    // Where it does not fit after its line it stands before it.
+    const textAt = x + 6 + width <= right ? x + 6 : Math.max(0, x - 6 - width);
     const found = free.findIndex((left) => textAt + width + 8 <= left);
     const row = found < 0 ? free.length : found;
     if (row >= MOST_ROWS) return { ...step, text: '', x, textAt: x, row: 0 };
@@ -51,20 +52,30 @@ export function RunChartSteps({
 }) {
   return (
     <g>
+      {named.map(({ x, row }) => (
+        <line
+          key={x}
+          x1={x}
+          x2={x}
+          y1={top - STEP_ROW * (row + 1)}
+          y2={bottom}
+          stroke="var(--ink)"
+          stroke-width={1}
+        />
+      ))}
       {named.map(({ text, x, textAt, row }) => (
-        <g key={`${x}`}>
-          <line
-            x1={x}
-            x2={x}
-            y1={top - STEP_ROW * (row + 1)}
-            y2={bottom}
-            stroke="var(--ink)"
-            stroke-width={1}
-          />
-          <text x={textAt} y={top - 10 - STEP_ROW * row} font-size={SMALL} fill="var(--ink)">
-            {text}
-          </text>
-        </g>
+        <text
+          key={x}
+          x={textAt}
+          y={top - 10 - STEP_ROW * row}
+          font-size={SMALL}
+          fill="var(--ink)"
+          stroke="var(--paper)"
+          stroke-width={5}
+          paint-order="stroke"
+        >
+          {text}
+        </text>
       ))}
     </g>
   );

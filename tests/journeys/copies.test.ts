@@ -60,7 +60,7 @@ describe('a shop’s copy', () => {
     await download.saveAs(file);
     expect(download.suggestedFilename()).toMatch(/-locked\.txt$/);
     await page.getByText('Last copy: now.').waitFor();
-    await page.getByText('It holds everything.').waitFor();
+    await page.getByText('Nothing was recorded since.').waitFor();
   });
 
   it('is refused with a sentence when it is no copy, and when the pass-phrase is another', async () => {
@@ -95,7 +95,7 @@ describe('a shop’s copy', () => {
   it('is followed by the check of all records, and the tablet’s own copy of the day is there', async () => {
     await second.getByRole('button', { name: 'Check all records' }).click();
     await second
-      .getByText(`All ${held.length} records of 1 tablet follow one another without a break.`)
+      .getByText(`${held.length} records of 1 tablet: no break from the first to the last.`)
       .waitFor();
     await second.getByRole('button', { name: /^Look into it: the copy of/ }).waitFor({ timeout: 10_000 });
   });

@@ -183,7 +183,7 @@ describe('a foreman with the demo shop', () => {
     await page.getByText(/Written down on .* when the later days had been made/).waitFor();
     await page.getByRole('heading', { name: /improved, by at least the amount that matters/ }).waitFor();
     await page.getByText(/40 % less time/).waitFor();
-    await page.getByText('97.91 % (97.29 to 98.40)').waitFor();
+    await page.getByText('97.9 % (97.3 to 98.4)').waitFor();
   });
 
   it('promises what nine days of ten bring: 242', async () => {

@@ -63,7 +63,7 @@ describe('a tablet that is asked about itself', () => {
     expect(lines.get('Copy outside')!.said).toContain('No copy has been made yet.');
     expect(lines.get('Records')).toEqual({
       judged: 'Fine',
-      said: `All ${before.length} records of 1 tablet follow one another without a break.`,
+      said: `${before.length} records of 1 tablet: no break from the first to the last.`,
     });
     // Timing was not a tap, and saving it was not a record.
     expect(await readOwnLog(page)).toEqual(before);

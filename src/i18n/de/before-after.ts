@@ -98,7 +98,7 @@ export const beforeAfterWords: typeof english = {
     understood: (time) => `= ${time} je Teil.`,
     understoodBoth: (before, after, size) => `= ${before} vorher, ${after} jetzt je Teil: ${size}.`,
     size: (percent, side, times) => `${percent} % ${lessOrMore[side]} Zeit, ${times}-fache Menge je Zeit`,
-    hours: 'Das ist mehr als eine Stunde: fünf Minuten als 5:00 schreiben.',
+    hours: 'Das ist eine Stunde oder mehr: fünf Minuten als 5:00 schreiben.',
     noPart: 'Eine Zeit gehört zu einem Teil, und die Werkstatt hat noch keines.',
     openShop: 'Ein Teil in der Werkstatt anlegen',
     nowByHand: 'Jetzt: auch von Hand gestoppt.',

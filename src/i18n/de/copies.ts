@@ -20,7 +20,7 @@ export const copiesWords: typeof english = {
     none: 'Noch keine Sicherung gemacht.',
     since: (count) =>
       count === 0
-        ? 'Sie enthält alles.'
+        ? 'Seither wurde nichts erfasst.'
         : `${counted(count, 'neuerer Eintrag fehlt', 'neuere Einträge fehlen')} darin.`,
     notYet: (count) => `${records(count)} ${count === 1 ? 'liegt' : 'liegen'} nur auf diesem Tablet.`,
     how: {

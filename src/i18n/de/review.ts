@@ -160,7 +160,8 @@ export const review: typeof english = {
     change: 'Diese Notiz entfernen? Dann beginnen die Grenzen an ihrem Tag nicht mehr neu.',
     timing: 'Diese Zeit entfernen?',
     quotation: 'Dieses Angebot zurücknehmen? Es bleibt in der Liste, so gekennzeichnet.',
-    comparison: 'Diesen Vergleich zurücknehmen? Er bleibt unter „Schon verglichen“, so gekennzeichnet.',
+    comparisonBack: 'Diesen Vergleich zurücknehmen',
+    comparison: 'Er bleibt unter „Schon verglichen“, so gekennzeichnet.',
     wasBack: (day) => `am ${day} zurückgenommen`,
   },
 

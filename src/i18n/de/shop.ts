@@ -69,6 +69,7 @@ export const shop: typeof english = {
   },
   reasons: {
     title: 'Gründe, warum die Arbeit steht',
+    full: 'Mit sechs ist die Liste voll: einen weglassen, um einen neuen anzulegen.',
     note: 'Höchstens sechs, damit niemand suchen muss. Die Art sagt, wo die Zeit zählt; „weggerufen“ braucht keinen weiteren Grund und steht in keinem Tempo einer Person und in keiner Zeit eines Teils; nur der Stand mit Stillständen, der des Plans, enthält es.',
     reason: 'Grund',
     kind: 'Zählt als',

@@ -95,7 +95,7 @@ export const beforeAfterWords = spoken('beforeAfterWords', {
       `= ${before} before, ${after} now a part: ${size}.`,
     size: (percent: string, side: 'less' | 'more', times: string) =>
       `${percent} % ${side} time, ${times} times the rate`,
-    hours: 'That is more than an hour: five minutes are written 5:00.',
+    hours: 'That is an hour or more: five minutes are written 5:00.',
     noPart: 'A time belongs to a part, and the shop has none yet.',
     openShop: 'Write down a part in Shop',
     nowByHand: 'Now: timed by hand too.',

@@ -15,7 +15,9 @@ export const copiesWords = spoken('copiesWords', {
     age: (age: string) => `Last copy: ${age}.`,
     none: 'No copy has been made yet.',
     since: (count: number) =>
-      count === 0 ? 'It holds everything.' : `${records(count)} since are not in it.`,
+      count === 0
+        ? 'Nothing was recorded since.'
+        : `${records(count)} since ${count === 1 ? 'is' : 'are'} not in it.`,
     notYet: (count: number) => `${records(count)} ${count === 1 ? 'is' : 'are'} on this tablet only.`,
     how: {
       folder: 'It was written to the folder and read back.',
@@ -131,9 +133,9 @@ export const copiesWords = spoken('copiesWords', {
     title: 'Check all records',
     text: 'Follows the chain of checksums from the first record to the last. It finds damage, not deceit.',
     go: 'Check all records',
-    going: (done: number) => `${formatNumber(done)} records followed …`,
+    going: (done: number) => `${records(done)} followed …`,
     sound: (count: number, tablets: number) =>
-      `All ${records(count)} of ${counted(tablets, 'tablet', 'tablets')} follow one another without a break.`,
+      `${records(count)} of ${counted(tablets, 'tablet', 'tablets')}: no break from the first to the last.`,
     broken: (count: number, breaks: number) =>
       `${records(count)} followed; ${counted(breaks, 'break', 'breaks')}. Everything readable can still be copied and exported.`,
     missing: (device: string, sequence: number) => `Record ${sequence} of ${device} is missing.`,

@@ -44,7 +44,7 @@ export const enterTurn = spoken('enterTurn', {
     `${parts(tapped)} tapped of ${counted} counted by hand: ${formatNumber(share * 100)} %.`,
   partial: 'Partial: the averages speak for a part of the work only.',
   enteredShare: (entered: number, done: number) =>
-    `${entered} of ${parts(done)} were entered later, and are in no average.`,
+    `${entered} of ${parts(done)} ${entered === 1 ? 'was entered later, and is' : 'were entered later, and are'} in no average.`,
   learning: (count: number) => `${parts(count)} made while learning, and in no average.`,
   shared: (count: number) => `${parts(count)} shared by two people, and in no person’s own figures.`,
 });

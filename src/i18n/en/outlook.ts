@@ -13,12 +13,12 @@ export const outlook = spoken('outlook', {
     from === to
       ? `${about} of ${wanted} by ${time}`
       : `About ${about} of ${wanted} by ${time}, ${from} to ${to}`,
-  allDone: (wanted: number) => `All ${wanted} done`,
+  allDone: (wanted: number) => (wanted === 1 ? 'The one part is done' : `All ${wanted} done`),
   notYet: 'Too early to tell: from 10 counted parts on',
   ask: 'How many parts are wanted?',
   learning: 'Learning: no finish is reckoned',
   states: { steady: 'Most of the last 5: in time', slower: 'Most of the last 5: over target' },
-  positionLater: 'Ahead or behind: from the first part on',
+  positionLater: 'Position: from the first part on',
   lastParts: (count: number) => (count === 1 ? 'The last part' : `The last ${count} parts`),
 
   planTitle: 'Parts wanted, and end of shift',

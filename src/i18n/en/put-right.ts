@@ -49,7 +49,7 @@ export const putRight = spoken('putRight', {
   counted: 'Parts counted by hand',
   keepCount: 'Keep the count',
   countNote: (tapped: number) =>
-    `${tapped} were tapped. The count stays beside them and makes no part: where a tap was missed, say under Parts which one was two.`,
+    `${tapped} ${tapped === 1 ? 'was' : 'were'} tapped. The count stays beside them and makes no part: where a tap was missed, say under Parts which one was two.`,
   countKept: 'The count is kept beside the taps.',
   said: 'It is put right.',
 });

@@ -38,7 +38,7 @@ export const reviewDayMore = spoken('reviewDayMore', {
       'The targets of the good parts, and of each set-up its standard, shared among the good parts. The mean target in the headline has no set-ups in it.',
     demandedFormula: 'demanded = (Σ targets + set-ups × their standard) ÷ good parts',
     demandedPut: (of: { targets: string; setUps: string; count: number; good: number; time: string }) =>
-      `(${of.targets} min + ${of.count} set-ups, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
+      `(${of.targets} min + ${of.count} ${of.count === 1 ? 'set-up' : 'set-ups'}, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
     efficiencyTitle: 'Efficiency',
     efficiencySays:
       'Time earned over time attended. A day that earns its targets in all the time that was attended has 100 %; meal breaks are not attended, rest is, because targets allow for it.',

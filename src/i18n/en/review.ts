@@ -164,7 +164,8 @@ export const review = spoken('review', {
     change: 'Take this note away? Then limits no longer begin anew on its day.',
     timing: 'Take this time away?',
     quotation: 'Take this quotation back? It stays in the list, marked.',
-    comparison: 'Take this comparison back? It stays under “Compared before”, marked.',
+    comparisonBack: 'Take this comparison back',
+    comparison: 'It stays under “Compared before”, marked.',
     wasBack: (day: string) => `taken back on ${day}`,
   },
 

@@ -5,7 +5,8 @@ import { spoken } from '../spoken';
 export const selfCheckWords = spoken('selfCheckWords', {
   title: 'Check this tablet',
   text: 'Looks at clock, storage, screen and every record, and changes none.',
-  looking: (records: number) => `Looking … ${formatNumber(records)} records followed`,
+  looking: (records: number) =>
+    `Looking … ${formatNumber(records)} ${records === 1 ? 'record' : 'records'} followed`,
   failed: (problem: string) => `The check could not be finished (${problem}).`,
   allFine: 'Nothing wants seeing to.',
   some: (count: number) =>

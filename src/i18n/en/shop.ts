@@ -66,6 +66,7 @@ export const shop = spoken('shop', {
   },
   reasons: {
     title: 'Reasons why work stops',
+    full: 'With six the list is full: leave one out to add another.',
     note: 'Up to six, so that nobody has to search. The kind says where the time counts; called away needs no reason beyond itself, and is in nobody’s pace and in no part’s time; only the position with stoppages, which is the plan’s, has it in.',
     reason: 'Reason',
     kind: 'Counts as',

@@ -93,7 +93,7 @@ export const beforeAfterWords: typeof english = {
     understoodBoth: (before, after, size) => `= ${before} antes, ${after} ahora por pieza: ${size}.`,
     size: (percent, side, times) =>
       `un ${percent} % ${lessOrMore[side]} de tiempo, ${times} veces la cantidad por unidad de tiempo`,
-    hours: 'Es más de una hora: cinco minutos se escriben 5:00.',
+    hours: 'Es una hora o más: cinco minutos se escriben 5:00.',
     noPart: 'Un tiempo es de una pieza, y el taller aún no tiene ninguna.',
     openShop: 'Anotar una pieza en Taller',
     nowByHand: 'Ahora: también cronometrado a mano.',

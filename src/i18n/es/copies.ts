@@ -17,7 +17,7 @@ export const copiesWords: typeof english = {
     none: 'Aún no se ha hecho ninguna copia.',
     since: (count) =>
       count === 0
-        ? 'Lo contiene todo.'
+        ? 'Desde entonces no se ha registrado nada.'
         : `${counted(count, 'registro posterior no está', 'registros posteriores no están')} en ella.`,
     notYet: (count) => `${records(count)} ${count === 1 ? 'está' : 'están'} solo en esta tableta.`,
     how: {

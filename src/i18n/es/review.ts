@@ -157,7 +157,8 @@ export const review: typeof english = {
     change: '¿Quitar esta nota? Entonces los límites ya no empiezan de nuevo en su día.',
     timing: '¿Quitar este tiempo?',
     quotation: '¿Retirar esta oferta? Sigue en la lista, marcada.',
-    comparison: '¿Retirar esta comparación? Sigue en «Ya comparados», marcada.',
+    comparisonBack: 'Retirar esta comparación',
+    comparison: 'Sigue en «Ya comparados», marcada.',
     wasBack: (day) => `retirada el ${day}`,
   },
 

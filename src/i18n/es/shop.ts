@@ -67,6 +67,7 @@ export const shop: typeof english = {
   },
   reasons: {
     title: 'Motivos por los que se para',
+    full: 'Con seis, la lista está completa: quitar uno para añadir otro.',
     note: 'Seis como máximo, para que nadie tenga que buscar. El tipo dice dónde cuenta el tiempo; «llamado a otra tarea» no pide más motivo, y no está en el ritmo de nadie ni en el tiempo de ninguna pieza; solo la posición con paradas, que es la del plan, lo incluye.',
     reason: 'Motivo',
     kind: 'Cuenta como',

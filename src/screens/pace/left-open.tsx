@@ -2,6 +2,7 @@ import { endTurn } from '../../application/turn/end-turn';
 import { localDay } from '../../domain/day/local-day';
 import type { Turn } from '../../domain/turn/turn';
 import { leftOpen as words } from '../../i18n/en/left-open';
+import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
 import { timeOfDay } from './time-of-day';
 
@@ -11,7 +12,7 @@ export function LeftOpen({ turn, goOn }: { turn: Turn; goOn(): void }) {
   const { person, lastByHandAt } = turn;
   return (
     <div class="page stack pace-left">
-      <h1>{words.leftTitle(person, localDay(lastByHandAt), timeOfDay(lastByHandAt))}</h1>
+      <h1>{words.leftTitle(person, formatDay(localDay(lastByHandAt)), timeOfDay(lastByHandAt))}</h1>
       <p>{words.leftText}</p>
       <div class="pace-left-answers">
         <button type="button" class="button" onClick={goOn}>

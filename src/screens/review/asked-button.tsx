@@ -27,14 +27,16 @@ export function AskedButton({ label, of, question, act }: Props) {
     );
   }
   return (
-    <span class="row no-print">
+    <span class="stack review-asked no-print">
       <span role="alert">{question}</span>
-      <button type="button" class="button strong" onClick={act}>
-        {label}
-      </button>
-      <button type="button" class="button" onClick={() => setAsking(false)}>
-        {words.keep}
-      </button>
+      <span class="row">
+        <button type="button" class="button strong" onClick={act}>
+          {label}
+        </button>
+        <button type="button" class="button" onClick={() => setAsking(false)}>
+          {words.keep}
+        </button>
+      </span>
     </span>
   );
 }

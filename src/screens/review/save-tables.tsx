@@ -37,6 +37,7 @@ export function SaveTables({ day, days }: { day: string | null; days: readonly D
   const made = async (wanted: Wanted) => {
     const [from, to] = wanted === 'weeks' ? [ofWeeks[0]?.day, ofWeeks.at(-1)?.day] : [first, last];
     const span = from === to ? from : `${from}-to-${to}`;
+    const prefix = app.isDemo ? 'demo-' : '';
     if (wanted === 'spreadsheet') {
       const [{ SPREADSHEET_TYPE, writeSpreadsheet }, { workbook }] = await Promise.all([
         import('../../exchange/write-spreadsheet'),
@@ -45,14 +46,22 @@ export function SaveTables({ day, days }: { day: string | null; days: readonly D
       const { wallMs, offsetMin } = app.bench.clock.now();
       const about = words.about(first, last, localIso(wallMs, offsetMin));
       const tables = await workbook(app.bench, chosen, ofWeeks);
-      return { name: `days-${span}.xlsx`, type: SPREADSHEET_TYPE, bytes: writeSpreadsheet(about, tables) };
+      return {
+        name: `${prefix}days-${span}.xlsx`,
+        type: SPREADSHEET_TYPE,
+        bytes: writeSpreadsheet(about, tables),
+      };
     }
     const table = await {
       parts: () => dayPartsTable(chosen),
       weeks: () => weeksTable(ofWeeks),
       turns: async () => turnsTable(await readTurnsBetween(app.bench, { from: first, to: last })),
     }[wanted]();
-    return { name: `${table.name}-${span}.csv`, type: 'text/csv', text: writeTable(table, chosenForm.value) };
+    return {
+      name: `${prefix}${table.name}-${span}.csv`,
+      type: 'text/csv',
+      text: writeTable(table, chosenForm.value),
+    };
   };
   return (
     <section class="stack no-print" aria-labelledby="review-save-title">

@@ -89,6 +89,7 @@ export function ReasonsForm() {
             </button>
           )}
         </div>
+        {reasons.length >= MOST_REASONS && <p class="small quiet">{words.full}</p>}
         <p role="status">{draft ? words.changed : told}</p>
       </form>
     </section>

@@ -101,7 +101,7 @@ export function ShiftForm({ typed, isNew, change, save, leaveOut, close }: Props
         })}
       </div>
       {breaks.map((each, place) => (
-        <div class="shop-span" key={place}>
+        <div class="shop-span shop-break" key={place}>
           <TimeSpanFields
             {...each}
             fromLabel={words.breakFrom(place + 1)}

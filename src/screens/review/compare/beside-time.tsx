@@ -80,7 +80,7 @@ function yieldOf(days: Days): ReturnType<typeof firstPassYield> {
 function titleOf(before: Days, after: Days): string {
   const [old, now] = [yieldOf(before), yieldOf(after)];
   if (!old || !now) return words.title.unknown;
-  const texts = [old, now].map(({ share }) => words.percent(formatNumber(100 * share, 2)));
+  const texts = [old, now].map(({ share }) => words.percent(formatNumber(100 * share, 1)));
   const [first, second] = texts as [string, string];
   if (now.lower > old.upper) return words.title.rose(first, second);
   return words.title[now.upper < old.lower ? 'fell' : 'alike'](first, second);
@@ -89,7 +89,7 @@ function titleOf(before: Days, after: Days): string {
 function yieldText(days: Days): string {
   const found = yieldOf(days);
   if (!found) return words.none;
-  const percent = (share: number) => formatNumber(100 * share, 2);
+  const percent = (share: number) => formatNumber(100 * share, 1);
   return words.between(percent(found.share), percent(found.lower), percent(found.upper));
 }
 
@@ -97,7 +97,7 @@ function scrapText(days: Days): string {
   const done = sum(days, (day) => day.done);
   return done === 0
     ? words.none
-    : words.percent(formatNumber((100 * sum(days, ({ scrap }) => scrap)) / done, 2));
+    : words.percent(formatNumber((100 * sum(days, ({ scrap }) => scrap)) / done, 1));
 }
 
 function perGoodText(days: Days): string {

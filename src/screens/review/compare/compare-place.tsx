@@ -30,7 +30,7 @@ export function ComparePlace({ days, book }: PlaceProps) {
               <div class="row">
                 <AskedButton
                   key={shown.key}
-                  label={review.takeAway.back}
+                  label={review.takeAway.comparisonBack}
                   of={shown.title}
                   question={review.takeAway.comparison}
                   act={() => withdrawComparison(bench, shown.key, '')}

@@ -6,23 +6,15 @@ import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
 import { reasonName } from '../reason-name';
-import { roundedShares } from '../rounded-shares';
+import { roundedCosts } from './rounded-costs';
 
 const words = reviewWeeks.lost;
 const BAR_PX = 130;
-const MINUTE_MS = 60_000;
 
 /** Lost time over the weeks, dearest first with what comes together so far; what nobody stated last. */
 export function LostPareto({ days }: { days: readonly DaySummary[] }) {
   const lost = addedUp(days);
-  const costs = roundedShares(
-    lost.map(({ costMs }) => costMs / MINUTE_MS),
-    1,
-  );
-  const lengths = roundedShares(
-    lost.map(({ lostMs }) => lostMs / MINUTE_MS),
-    1,
-  );
+  const { costs, lengths } = roundedCosts(lost);
   const cost = sum(costs);
   const unknown = sum(days.map(({ lostUnknown }) => lostUnknown));
   const [first] = lost;
