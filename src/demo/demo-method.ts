@@ -16,11 +16,11 @@ const element = (
   unitsPerOccurrence: every ?? 1,
 });
 
-/** The one-piece method: how a door is bored while the one before is inspected and the next cleaned up. */
+/** The one-piece method, from the walk to the machine on: how a door is bored while the one before is inspected and the next cleaned up. */
 export const demoMethod: readonly ElementDefinition[] = [
+  element('W1 walk to machine', 'Hand on the machine guard', 'external', 'walking'),
   element('E1 unload to bench', 'Door touches the bench', 'external'),
   element('E2 load, clamp, start', 'Clamps hiss shut, cycle-start pressed', 'external'),
-  element('W1 walk to machine', 'Hand on the machine guard', 'external', 'walking'),
   element('W2 walk to bench', 'Hand on the bored door', 'internal', 'walking'),
   element('E3 inspect', 'Gauge put down', 'internal'),
   element('E4 place on trolley', 'Door knocks on the trolley stop', 'internal'),

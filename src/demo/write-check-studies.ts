@@ -16,9 +16,9 @@ const TAKEN_IN = { day: 15, minute: 0 };
 const MINUTE_MS = 60_000;
 
 const times: readonly ((part: DemoPart) => SpreadTime)[] = [
+  () => handWork.walk,
   () => handWork.unload,
   () => handWork.load,
-  () => handWork.walk,
   () => handWork.walk,
   inspecting,
   () => handWork.place,

@@ -12,7 +12,7 @@ const THOUSANDTH = 1 / 1_000;
 /** Share of two merged elements after which the engineer saw that the break point between them had passed. */
 const NOTICED_AFTER = 0.8;
 
-const [E1, E5, E6, MC] = [0, 6, 7, 8];
+const [E1, E5, E6, MC] = [1, 6, 7, 8];
 const [O1, O2, O3] = [10, 11, 12];
 
 /** Work timed apart at the start of the element it fell into. Cycles from 1. */

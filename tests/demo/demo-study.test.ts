@@ -1,4 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { demoMethod } from '../../src/demo/demo-method';
+import { activityChart } from '../../src/domain/cell/activity-chart';
+import { readCellWork } from '../../src/domain/cell/cell-work';
+import { startsWith } from '../../src/domain/study/starts-with';
 import { summariseStudy } from '../../src/domain/study/summarise-study';
 import { minutes, shop, studies, sum, turns } from './demo-shop';
 
@@ -28,6 +32,19 @@ describe('the formal study of the demo shop', () => {
     expect(minutes(element.observedMeanMs!)).toBeCloseTo(observed, 4);
     expect(minutes(element.normalMeanMs!)).toBeCloseTo(normal, 4);
     expect(100 * element.precision!).toBeCloseTo(precisionPct, 2);
+  });
+
+  it('begins with the walk to the machine, which starts where the break point says that it is started', () => {
+    const inCycle = demoMethod.filter(({ elementClass }) => elementClass === 'repetitive');
+    const starter = inCycle[startsWith(inCycle, inCycle.length - 1)]!;
+    expect(inCycle[0]!.name).toBe('W1 walk to machine');
+    expect(starter.breakPoint).toContain('cycle-start pressed');
+    // All that the hands do before it: 0.0399 + 0.0978 + 0.1412 of the summary.
+    const read = readCellWork(rows);
+    const lanes = read.ok ? activityChart(read.work).lanes : [];
+    const machine = lanes.find(({ who }) => who === 'machine');
+    const run = machine?.activities.find(({ name }) => name === 'MC bore');
+    expect(minutes(run!.fromMs)).toBeCloseTo(0.2789, 4);
   });
 
   it('times the occasional work apart: 0.5985, 0.4591 and 0.86, 0.1088 a door', () => {

@@ -47,9 +47,9 @@ describe('the cell’s work from the formal study', () => {
 
   it('leaves foreign elements out', () => {
     expect(work.elements.map(({ name }) => name.slice(0, 2))).toEqual([
+      'W1',
       'E1',
       'E2',
-      'W1',
       'W2',
       'E3',
       'E4',
