@@ -9,7 +9,7 @@ export interface ElementEffect {
   readonly place: CellPlace;
   /** What it takes of the time a part, by itself: mean time × frequency, milliseconds. */
   readonly perPartMs: number;
-  /** Change of output for a second less of it each time it is done, as a share: 0.012 is 1.2 %. */
+  /** Change of output for a second less of it each time it is done, or for none of it where it takes less, as a share: 0.012 is 1.2 %. */
   readonly bySecond: number;
   /** Change of output for a tenth less of it, as a share. */
   readonly byTenth: number;
@@ -25,13 +25,16 @@ const SECOND_MS = 1_000;
  * Formula: byTenth = C/C′ − 1, bySecond = g·s/(C − g·s)
  *   C, C′  time a part before and after, each with the maximum taken cycle by cycle
  *   g      of a second less of that kind of work, what turns up in the time a part; of occasional work in one part
- *   s      a second
+ *   s      a second, or all of it where it takes less
  */
 export function elementEffects(work: CellWork): ElementEffect[] {
   const beforeMs = cellCycle(work).partMs;
   const seconds = secondOut(work);
   const byTenth = (changed: CellWork) => beforeMs / cellCycle(changed).partMs - 1;
-  const bySecond = (gained: number) => (gained * SECOND_MS) / Math.max(1, beforeMs - gained * SECOND_MS);
+  const bySecond = (gained: number, meanMs: number) => {
+    const lessMs = gained * Math.min(SECOND_MS, meanMs);
+    return lessMs / Math.max(1, beforeMs - lessMs);
+  };
   const repetitive = work.elements.map(({ name, place, meanMs: perPartMs }): ElementEffect => {
     const elements = work.elements.map((own) => (own.name === name ? shorter(own) : own));
     const gained = seconds[kindOf[place]]?.gained ?? 0;
@@ -39,7 +42,7 @@ export function elementEffects(work: CellWork): ElementEffect[] {
       name,
       place,
       perPartMs,
-      bySecond: bySecond(gained),
+      bySecond: bySecond(gained, perPartMs),
       byTenth: byTenth({ ...work, elements }),
     };
   });
@@ -58,7 +61,7 @@ export function elementEffects(work: CellWork): ElementEffect[] {
       name,
       place,
       perPartMs: meanMs / everyParts,
-      bySecond: bySecond(gained),
+      bySecond: bySecond(gained, meanMs),
       byTenth: byTenth({ ...work, occasionals: changed((ms) => ms * (1 - OFF)) }),
     };
   });
