@@ -28,6 +28,9 @@ interface Props {
   readonly children: ComponentChildren;
 }
 
+/** Narrower than any tablet: a sheet of paper, on which the foot has to find room too. */
+const PAPER_PX = 740;
+
 /** A figure day by day: what it says in one sentence, then the run with its limits. */
 export function RunOfDays({ figure, name, values, stretches, days, changes, children }: Props) {
   const { ref, width } = useWidth();
@@ -36,7 +39,10 @@ export function RunOfDays({ figure, name, values, stretches, days, changes, chil
   const wolf = meanChartAlarms(days.filter(({ day }) => newest?.points.some((point) => point.day === day)));
   return (
     <section class="stack" aria-labelledby="review-run-title">
-      <h1 id="review-run-title">{sentence}</h1>
+      <h1 id="review-run-title">
+        <span class="review-for-paper">{periodText(values)}</span>
+        {sentence}
+      </h1>
       {children}
       {newest && (
         <figure class="review-picture" ref={ref}>
@@ -107,7 +113,7 @@ function Picture({ figure, name, sentence, values, stretches, changes, width }: 
         sentence,
       })}
       width={width}
-      height={340}
+      height={width < PAPER_PX ? 250 : 340}
       points={values.map((each, place) => ({
         key: each.day,
         label: dayParts(each.day).dayOfMonth,
@@ -148,6 +154,12 @@ function Picture({ figure, name, sentence, values, stretches, changes, width }: 
       tickText={(value) => formatNumber(value, isTime(figure) ? 2 : 0)}
     />
   );
+}
+
+/** The days that are shown, for a sheet that has no other way to say it. */
+function periodText(values: readonly RunValue[]): string {
+  const [first, last] = [values[0], values.at(-1)];
+  return first && last ? words.period(formatDay(first.day, 'short'), formatDay(last.day)) : '';
 }
 
 /** A day that says less than the others: few parts, or a part of a day. */
