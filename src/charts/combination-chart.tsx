@@ -1,7 +1,7 @@
 import { ChartFrame } from './chart-frame';
 import { linearScale, type Scale } from './linear-scale';
 import { roundTicks } from './round-ticks';
-import { fittedText } from './text-width';
+import { fittedText, textWidth } from './text-width';
 
 export interface CombinationLine {
   readonly number: string;
@@ -43,7 +43,9 @@ const COLUMN = 64;
  */
 export function CombinationChart(props: Props) {
   const { id, title, description, width, lines, cycle, cycleText, takt, heads, totals, tickText } = props;
-  const names = width > 900 ? 240 : 200;
+  // As wide as the longest name wants it, up to a third.
+  const wanted = lines.map(({ name }) => textWidth(name, SMALL) + 8);
+  const names = Math.min(width / 3, Math.max(width > 900 ? 240 : 200, ...wanted));
   const left = 34 + names;
   // Figures of the first tick stand in its middle, clear of the last head.
   const plot = left + 3 * COLUMN + 30;

@@ -1,5 +1,6 @@
 import { ChartFrame } from './chart-frame';
 import { linearScale } from './linear-scale';
+import { textWidth } from './text-width';
 
 interface Props {
   readonly id: string;
@@ -17,7 +18,6 @@ interface Props {
 }
 
 const HEIGHT = 150;
-const LEFT = 62;
 const EDGE = 14;
 
 /** Cycles in their order, with the mean drawn through and the natural limits dashed. It draws what it is given. */
@@ -26,7 +26,9 @@ export function CycleRun(props: Props) {
   const low = Math.min(lower, ...values);
   const high = Math.max(upper, ...values);
   if (values.length < 2 || !(low < high)) return null;
-  const x = linearScale({ low: 0, high: values.length - 1, start: LEFT + EDGE, end: width - EDGE });
+  const figures = [upper, centre, lower].map((value) => textWidth(valueText(value), 14));
+  const left = Math.max(62, ...figures.map((wide) => wide + 8));
+  const x = linearScale({ low: 0, high: values.length - 1, start: left + EDGE, end: width - EDGE });
   const y = linearScale({ low, high, start: HEIGHT - EDGE, end: EDGE });
   const lines = [
     { value: upper, dash: '6 5' },
@@ -38,14 +40,14 @@ export function CycleRun(props: Props) {
       {lines.map(({ value, dash }) => (
         <g key={value}>
           <line
-            x1={LEFT}
+            x1={left}
             x2={width}
             y1={y(value)}
             y2={y(value)}
             stroke="var(--rule-strong)"
             stroke-dasharray={dash}
           />
-          <text x={LEFT - 8} y={y(value) + 5} font-size="14" text-anchor="end" fill="var(--quiet)">
+          <text x={left - 8} y={y(value) + 5} font-size="14" text-anchor="end" fill="var(--quiet)">
             {valueText(value)}
           </text>
         </g>

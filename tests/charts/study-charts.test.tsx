@@ -51,6 +51,13 @@ describe('CombinationChart', () => {
     expect(at(saying('0'), 'x') - at(saying('Walk'), 'x')).toBeGreaterThan(4 * 7);
   });
 
+  it('gives a long name the room it wants, and cuts one that wants more than a third', () => {
+    const shown = (name: string) => tags(draw([line({ name })]), 'text').map(({ text }) => text);
+    const long = 'Deburr by hand, wipe and turn over';
+    expect(shown(long)).toContain(long);
+    expect(shown(`${long}, then lay aside`).some((text) => text.endsWith('…'))).toBe(true);
+  });
+
   it('draws walking as waves and waiting with an arrow at both ends', () => {
     const [wave, arrows] = tags(
       draw([

@@ -16,6 +16,8 @@ export interface CombinationStep {
   /** Normal time a work unit. */
   readonly normalMs: number;
   readonly bars: readonly CombinationBar[];
+  /** Of a machine's: the element of the operator with whose end it starts; empty for any other. */
+  readonly startsAfter: string;
 }
 
 /** The standardized work combination table in numbers: who works when in one cycle that repeats. */
@@ -87,6 +89,7 @@ export function combinationTable({ elements }: StudySummary): CombinationTable |
       elementNo,
       work,
       normalMs: normalPerUnitMs!,
+      startsAfter: inCycle[started.find((one) => one.place === place)?.by ?? -1]?.element ?? '',
       bars: inWindow.filter((one) => one.place === place).map(({ bar }) => bar),
     })),
     cycleMs: toMs - fromMs,

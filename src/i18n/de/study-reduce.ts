@@ -81,6 +81,7 @@ export const studyReduce: typeof english = {
     target: (time) => `Zielzeit ${time}`,
     sum: (cycle, waiting) =>
       `Ein Zyklus braucht ${cycle} Normalzeit; davon wartet die Person ${waiting}. Zuschläge und gelegentliche Arbeit kommen hinzu.`,
+    starts: (machine, element) => `${machine} startet, wenn „${element}“ endet.`,
     key: 'Durchgezogen: von Hand. Gestrichelt: die Maschine läuft. Wellig: Gehen. Pfeil an beiden Enden: Warten.',
   },
   paper: {

@@ -43,7 +43,7 @@ export const studySheet: typeof english = {
     notStated: 'nicht angegeben',
   },
   unit: 'Zeiten in',
-  units: { min: 'Dezimalminuten', s: 'Sekunden' },
+  units: { clock: 'm:ss', min: 'Dezimalminuten', s: 'Sekunden', tmu: 'TMU' },
   form: 'Ermitteln nach',
   forms: { t: 't, iteriert', tPilot: 't, Vorstichprobe', z: 'z', ilo: 'Kurzform' },
 

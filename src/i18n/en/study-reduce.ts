@@ -78,6 +78,7 @@ export const studyReduce = spoken('studyReduce', {
     target: (time: string) => `target ${time}`,
     sum: (cycle: string, waiting: string) =>
       `One cycle takes ${cycle} of normal time; the operator waits ${waiting} of it. Allowances and occasional work come on top.`,
+    starts: (machine: string, element: string) => `${machine} starts as “${element}” ends.`,
     key: 'Solid: manual. Dashed: the machine runs. Wavy: walking. Arrow at both ends: waiting.',
   },
   paper: {

@@ -42,7 +42,7 @@ export const studySheet = spoken('studySheet', {
     notStated: 'not stated',
   },
   unit: 'Times in',
-  units: { min: 'decimal minutes', s: 'seconds' },
+  units: { clock: 'm:ss', min: 'decimal minutes', s: 'seconds', tmu: 'TMU' },
   form: 'Count them by',
   forms: { t: 't, iterated', tPilot: 't, pilot', z: 'z', ilo: 'short form' },
 

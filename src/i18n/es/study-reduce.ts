@@ -81,6 +81,7 @@ export const studyReduce: typeof english = {
     target: (time) => `objetivo ${time}`,
     sum: (cycle, waiting) =>
       `Un ciclo lleva ${cycle} de tiempo normal; de ellos, la persona espera ${waiting}. Los suplementos y el trabajo ocasional se añaden.`,
+    starts: (machine, element) => `${machine} arranca cuando termina «${element}».`,
     key: 'Continua: manual. Discontinua: la máquina en marcha. Ondulada: andar. Flecha en ambos extremos: espera.',
   },
   paper: {

@@ -44,7 +44,7 @@ export const studySheet: typeof english = {
     notStated: 'sin indicar',
   },
   unit: 'Tiempos en',
-  units: { min: 'minutos decimales', s: 'segundos' },
+  units: { clock: 'm:ss', min: 'minutos decimales', s: 'segundos', tmu: 'TMU' },
   form: 'Contarlas por',
   forms: { t: 't, iterada', tPilot: 't, piloto', z: 'z', ilo: 'forma corta' },
 

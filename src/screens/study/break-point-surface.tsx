@@ -4,6 +4,7 @@ import type { Reading, Study } from '../../domain/study/study';
 import { slipOf } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { TimingButton } from '../timing-button';
+import { elementWords } from './element-words';
 import { ProgressLine } from './progress-line';
 import { timeWords } from './time-words';
 
@@ -92,7 +93,9 @@ function LastReading({ study }: { study: Study }) {
   );
 }
 
-function lastText({ row: { element, elementClass, work, observedMs, ratingPct } }: Reading): string {
+function lastText({ row }: Reading): string {
+  const { elementClass, work, observedMs, ratingPct } = row;
+  const element = elementWords(row);
   if (observedMs === null) return words.lastMissed(element);
   const time = timeWords.min.reading(observedMs);
   const isRated = elementClass !== 'foreign' && work !== 'machine';

@@ -22,6 +22,9 @@ export function CombinationPanel({ summary, targetMs, time }: Props) {
   if (!table) return null;
   const { steps, cycleMs, totals } = table;
   const sum = words.sum(time.said(cycleMs), time.said(totals.waiting));
+  const starts = steps.flatMap(({ element, startsAfter }) =>
+    startsAfter === '' ? [] : [words.starts(element, startsAfter)],
+  );
   return (
     <section class="stack study-combination" aria-labelledby="study-combination">
       <h2 id="study-combination">{words.title}</h2>
@@ -59,7 +62,7 @@ export function CombinationPanel({ summary, targetMs, time }: Props) {
         ]}
         tickText={time.axisText}
       />
-      <p>{sum}</p>
+      <p>{[sum, ...starts].join(' ')}</p>
       <p class="quiet small">{words.key}</p>
     </section>
   );

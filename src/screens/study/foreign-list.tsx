@@ -4,6 +4,7 @@ import type { ForeignLetter } from '../../domain/study/foreign-letters';
 import type { Reading, Study } from '../../domain/study/study';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { elementWords } from './element-words';
 import { ReadingEditor } from './reading-editor';
 import type { TimeWords } from './time-words';
 
@@ -60,10 +61,10 @@ export function ForeignList({ study, letters, time, openReading, onToggle, onRec
             <button
               type="button"
               class="study-foreign-name"
-              aria-label={words.foreignOpen(row.element)}
+              aria-label={words.foreignOpen(elementWords(row))}
               onClick={() => onToggle(id)}
             >
-              {row.element}
+              {elementWords(row)}
             </button>
           </td>
           <td>{row.cycle}</td>

@@ -32,8 +32,8 @@ import { StudyCautions } from './study-cautions';
 import { STANDARD_OF } from './study-places';
 import { SummaryTable } from './summary-table';
 import { TargetPanel } from './target-panel';
-import { type TimeUnit, timeWords } from './time-words';
 import { TotalsTable } from './totals-table';
+import { useTimeUnit } from './use-time-unit';
 
 interface Props {
   readonly study: Study;
@@ -46,14 +46,13 @@ export function OpenStudySheet({ study, onRecord }: Props) {
   const part = bench.shop.value.parts.find((one) =>
     study.heading ? one.id === study.heading.part : isSameCode(one.code, code),
   );
-  const [unit, setUnit] = useState<TimeUnit>('min');
+  const { unit, time, choose } = useTimeUnit();
   const [form, setForm] = useState<RequiredForm>('t');
   const [openKey, setOpenKey] = useState<string | null>(null);
   const open: OpenFigure = {
     key: openKey,
     toggle: (key) => setOpenKey(key === openKey ? null : key),
   };
-  const time = timeWords[unit];
   const rows = useMemo(() => study.readings.map(({ row }) => row), [study]);
   const summary = useMemo(() => (rows.length > 0 ? summariseStudy(rows) : null), [rows]);
   const stability = useMemo(() => studyStability(rows), [rows]);
@@ -95,7 +94,7 @@ export function OpenStudySheet({ study, onRecord }: Props) {
       <OneLaneNote study={study} />
       <SheetHead study={study} />
       <div class="row study-switches no-print">
-        <ChoiceRow label={words.unit} options={words.units} value={unit} onChoose={setUnit} />
+        <ChoiceRow label={words.unit} options={words.units} value={unit} onChoose={choose} />
       </div>
       <p class="quiet small no-print">{words.tapToExplain}</p>
       <SummaryTable

@@ -223,9 +223,11 @@ export function PrepareStudy() {
               {isAskedForPoints && (
                 <div class="fault stack" role="alert">
                   <p>{words.noBreakPoint(study.and(openEnded))}</p>
-                  <button type="button" class="button" onClick={() => toTheWatch(true)}>
-                    {words.withoutBreakPoint}
-                  </button>
+                  <div>
+                    <button type="button" class="button" onClick={() => toTheWatch(true)}>
+                      {words.withoutBreakPoint}
+                    </button>
+                  </div>
                 </div>
               )}
               {faults.length > 0 && (

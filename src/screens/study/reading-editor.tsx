@@ -8,6 +8,7 @@ import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { CauseChooser } from './cause-chooser';
 import { causeWords } from './cause-words';
+import { elementWords } from './element-words';
 import { NoteField } from './note-field';
 import { RatingCorrection } from './rating-correction';
 import type { TimeWords } from './time-words';
@@ -26,7 +27,8 @@ interface Props {
 export function ReadingEditor({ study, reading, time, onRecord, onClose }: Props) {
   const { bench, isReadOnly } = useApp();
   const { id, isMerged, row } = reading;
-  const { element, cycle, observedMs, ratingPct, excluded, work } = row;
+  const { cycle, observedMs, ratingPct, excluded, work } = row;
+  const element = elementWords(row);
   const [isChoosing, setIsChoosing] = useState(false);
   const editor = useRef<HTMLElement>(null);
   useEffect(() => editor.current?.scrollIntoView({ block: 'nearest' }), [isChoosing]);

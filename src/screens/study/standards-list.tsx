@@ -10,13 +10,14 @@ import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
 import { STANDARD_OF } from './study-places';
-import { timeWords } from './time-words';
+import { useTimeUnit } from './use-time-unit';
 
 const words = studyStandard.list;
 
 /** The standard of each part that was studied, whether one holds and what asks for a check. */
 export function StandardsList({ studies }: { studies: readonly StudyInList[] }) {
   const { bench, isDemo } = useApp();
+  const { said } = useTimeUnit().time;
   const [known, setKnown] = useState<ReadonlyMap<string, PartStandards>>(new Map());
   const changes = bench.changes.value;
   useEffect(() => {
@@ -67,7 +68,7 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
                     {code}
                   </a>
                 </td>
-                <td>{standard ? timeWords.min.said(standard.standardTimeMs) : study.none}</td>
+                <td>{standard ? said(standard.standardTimeMs) : study.none}</td>
                 <td class="words">{standard?.inForceOn ?? ''}</td>
                 <td class="words">{causes.map((cause) => studyStandard.due[cause]).join('; ')}</td>
               </tr>

@@ -9,8 +9,8 @@ import { keptDraft } from './kept-draft';
 import { momentWords } from './moment-words';
 import { StandardsList } from './standards-list';
 import { PAPER_STUDY, STANDARD_DATA } from './study-places';
-import { timeWords } from './time-words';
 import { useStudyFigures } from './use-study-figures';
+import { useTimeUnit } from './use-time-unit';
 
 const words = study.list;
 
@@ -75,6 +75,10 @@ export function StudyList() {
 function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
   const { isDemo } = useApp();
   const figures = useStudyFigures(studies);
+  const { said } = useTimeUnit().time;
+  // Nothing yet while the study is read; a dash where it has none.
+  const timed = (ms: number | null | undefined) =>
+    ms === null ? study.none : ms === undefined ? '' : said(ms);
   return (
     <table class="sheet study-list">
       <thead>
@@ -102,7 +106,7 @@ function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
                 {imported && <span class="quiet small"> {words.imported}</span>}
               </td>
               <td>
-                {found?.isOpen ? words.unfinished : said(found?.standardTimeMs)}
+                {found?.isOpen ? words.unfinished : timed(found?.standardTimeMs)}
                 {found?.obstacle && !found.isOpen && (
                   <div class="small">{studyStandard.obstacles[found.obstacle]}</div>
                 )}
@@ -116,10 +120,4 @@ function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
       </tbody>
     </table>
   );
-}
-
-/** Nothing yet while the study is read; a dash where it has none. */
-function said(standardTimeMs: number | null | undefined): string {
-  if (standardTimeMs === undefined) return '';
-  return standardTimeMs === null ? study.none : timeWords.min.said(standardTimeMs);
 }

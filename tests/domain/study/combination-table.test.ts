@@ -54,6 +54,11 @@ describe('the combination table', () => {
     expect(drawn.cycleMs).toBe(6_000);
   });
 
+  it('names the element with whose end the machine starts', () => {
+    const drawn = table(['Load', 2], ['Clean', 3, internal], ['Bore', 5, machine]);
+    expect(drawn.steps.map(({ startsAfter }) => startsAfter)).toEqual(['', '', 'Load']);
+  });
+
   it('starts the machine before the internal work, wherever the method lists it', () => {
     const drawn = table(['Load', 2], ['Clean', 3, internal], ['Bore', 5, machine]);
     expect(bars(drawn)).toEqual(['Load manual 0–2', 'Clean manual 2–5 waiting 5–7', 'Bore automatic 2–7']);

@@ -98,7 +98,7 @@ export function PaperPage() {
           <div class="row study-terms">
             <ChoiceRow
               label={words.unit}
-              options={studySheet.units}
+              options={{ min: studySheet.units.min, s: studySheet.units.s }}
               value={draft.unit}
               onChoose={(unit) => change({ unit })}
             />

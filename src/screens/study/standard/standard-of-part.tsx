@@ -14,7 +14,7 @@ import { standardFormula } from '../standard-formula';
 import { StudyCautions } from '../study-cautions';
 import { draftOfTerms, termsOf } from '../terms-draft';
 import { TermsFields } from '../terms-fields';
-import { type TimeUnit, timeWords } from '../time-words';
+import { useTimeUnit } from '../use-time-unit';
 import { AnalysisTable } from './analysis-table';
 import { IssueForm } from './issue-form';
 import { allowanceWords, RevisionsTable } from './revisions-table';
@@ -29,7 +29,7 @@ interface Props {
 /** From one study or several to a standard: which count, what they say together, how wide it stands. */
 export function StandardOfPart({ part, studies, known }: Props) {
   const method = part.methods.at(-1);
-  const [unit, setUnit] = useState<TimeUnit>('min');
+  const { unit, time, choose } = useTimeUnit();
   const [terms, setTerms] = useState(() => draftOfTerms(studies[0]?.study.terms ?? noAllowances));
   const [left, setLeft] = useState<ReadonlySet<string>>(() => new Set());
   const [taken, setTaken] = useState<ReadonlySet<string>>(() => new Set());
@@ -55,7 +55,6 @@ export function StandardOfPart({ part, studies, known }: Props) {
     () => (chosen.length > 0 && allowances ? analyseStudies(chosen, allowances) : null),
     [studies, taken, left, terms],
   );
-  const time = timeWords[unit];
   if (studies.length === 0) return <p>{words.noStudies}</p>;
   return (
     <>
@@ -69,7 +68,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
         </p>
       )}
       <div class="no-print">
-        <ChoiceRow label={studySheet.unit} options={studySheet.units} value={unit} onChoose={setUnit} />
+        <ChoiceRow label={studySheet.unit} options={studySheet.units} value={unit} onChoose={choose} />
       </div>
       <AnalysisTable
         studies={studies}
@@ -85,7 +84,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
           <strong>{one.title}:</strong> {behindWords(one.study)}
         </p>
       ))}
-      {analysis && <StandardWorking analysis={analysis} />}
+      {analysis && <StandardWorking analysis={analysis} time={time} />}
       <div class="no-print">
         <TermsFields terms={terms} onChange={setTerms} />
       </div>

@@ -5,15 +5,20 @@ import { formatNumber } from '../../../i18n/format-number';
 import { percentOf } from '../clock-panel';
 import { FoldedSection } from '../folded-section';
 import { standardFormula } from '../standard-formula';
-import { timeWords } from '../time-words';
+import type { TimeWords } from '../time-words';
 
 const words = studyStandard.working;
 
 /** How the figures of the analysis came about: in words, formula, numbers and source. */
-export function StandardWorking({ analysis }: { analysis: StudiesAnalysis }) {
+export function StandardWorking({
+  analysis,
+  time: { figure, said },
+}: {
+  analysis: StudiesAnalysis;
+  time: TimeWords;
+}) {
   const { together, sampling, uncertainty, frequency, cycles, groups } = analysis;
   const { externalMs, internalMs, occasionalMs, machineMs, terms, standardTimeMs } = together;
-  const { figure, said } = timeWords.min;
   const sums = words.sums(figure(externalMs), figure(internalMs), figure(occasionalMs), figure(machineMs));
   return (
     <FoldedSection title={words.title} summary={standardFormula(together)}>
