@@ -1,6 +1,6 @@
 import { localDay } from '../domain/day/local-day';
 import { localIso } from '../domain/records/local-iso';
-import { REMAINDER_MS } from '../domain/turn/judge-cycles';
+import { leftOut } from '../domain/turn/left-out';
 import { ownOfTurn } from '../domain/turn/own-of-turn';
 import type { Turn } from '../domain/turn/turn';
 import { day, NOT_FOR_PAY, number, type TypedTable, text, whole } from './typed-table';
@@ -27,17 +27,19 @@ export function ownPartsTable(turns: readonly Turn[], person: string): TypedTabl
       .flatMap((turn) =>
         ownOfTurn(turn, person)
           .cycles.filter((cycle) => cycle.person === person)
-          .map(({ doneAt, partCode, netMs, targetMs, outcome, isCounted, isLearning, doubt, setAside }) => [
-            localDay(doneAt),
-            localIso(doneAt.wallMs, doneAt.offsetMin),
-            partCode,
-            netMs / 1_000,
-            targetMs === null ? null : targetMs / 1_000,
-            outcome,
-            isCounted ? 1 : 0,
-            setAside ||
-              (doubt ?? (isLearning ? 'learning' : isCounted || netMs >= REMAINDER_MS ? '' : 'no-time-left')),
-          ]),
+          .map((cycle) => {
+            const { doneAt, partCode, netMs, targetMs, outcome, isCounted, setAside } = cycle;
+            return [
+              localDay(doneAt),
+              localIso(doneAt.wallMs, doneAt.offsetMin),
+              partCode,
+              netMs / 1_000,
+              targetMs === null ? null : targetMs / 1_000,
+              outcome,
+              isCounted ? 1 : 0,
+              setAside || (leftOut(cycle) ?? ''),
+            ];
+          }),
       ),
   };
 }

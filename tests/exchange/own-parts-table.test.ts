@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { foldTurn } from '../../src/domain/turn/fold-turn';
 import { ownPartsTable } from '../../src/exchange/own-parts-table';
 import { writeTable } from '../../src/exchange/write-table';
-import { change, done, judged, partN, turnRecords } from '../domain/turn/turn-script';
+import { change, cycleIs, done, judged, partN, turnRecords } from '../domain/turn/turn-script';
 
 const turn = foldTurn(
   turnRecords([
@@ -53,6 +53,18 @@ describe('what a person takes along', () => {
     expect(ownPartsTable([stood], 'K7').rows.map((row) => row.slice(3, 8))).toEqual([
       [80, 90, 'good', 1, ''],
       [1, 90, 'good', 0, 'no-time-left'],
+    ]);
+  });
+
+  it('says of a part with a stop in it that it is in no average, and why', () => {
+    const said = foldTurn(
+      turnRecords([
+        [80, done()],
+        [81, cycleIs(11, 'interrupted')],
+      ]),
+    );
+    expect(ownPartsTable([said], 'K7').rows.map((row) => row.slice(3, 8))).toEqual([
+      [80, 90, 'good', 0, 'interrupted'],
     ]);
   });
 

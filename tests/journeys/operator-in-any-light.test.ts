@@ -96,7 +96,10 @@ describe('an operator at a tablet of their own making', () => {
     await wait(1_700);
     const before = await count(page, 'part-done');
     await scan(page, 'M');
-    await page.getByText('Scanned: from now on M').first().waitFor();
+    await page
+      .getByText(/^Scanned: M from now on/)
+      .first()
+      .waitFor();
     await scan(page, 'x'.repeat(10_000));
     await page.getByText('Scanned text is too long').first().waitFor();
     await scan(page, 'No such part');

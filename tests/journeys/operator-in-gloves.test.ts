@@ -96,9 +96,10 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
 
   it('sees that a second question is another one', async () => {
     await partDone(page);
-    await page.getByText('2 open, the newest first:').waitFor();
+    await page.getByText('Question 1 of 2:').waitFor();
     await tapButton(page, /No part$/);
     await page.getByText('Answered: No part. 1 more asked').first().waitFor();
+    await page.getByText('Question 2 of 2:').waitFor();
     await tapButton(page, /No part$/);
     await page.getByText('Answered: No part', { exact: true }).first().waitFor();
   });
@@ -116,6 +117,30 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
       expect(await inBoth(page)).toEqual([]);
       await tapButton(page, 'Back');
     }
+  });
+
+  it('has room for what was scrap and what waits for rework, and for the parts that wait', async () => {
+    const say = async (outcome: string) => {
+      await wait(1_700);
+      await partDone(page);
+      await tapButton(page, /^Previous part/);
+      await tapButton(page, outcome);
+    };
+    await say('rework');
+    await say('scrap');
+    await page.getByText('1 scrap · 1 rework · 1 of it waiting').waitFor();
+    expect(await inBoth(page)).toEqual([]);
+    await tapButton(page, /^Previous part/);
+    expect(await inBoth(page)).toEqual([]);
+    await tapButton(page, /^Rework \S+ of/);
+    await page.getByText('Rework for').waitFor();
+    expect(await inBoth(page)).toEqual([]);
+    await tapButton(page, /^Rework done/);
+    await page
+      .getByText(/^Rework finished/)
+      .first()
+      .waitFor();
+    expect(await inBoth(page)).toEqual([]);
   });
 
   it('says from the box of the outlook what is wanted and until when, and sees both there', async () => {

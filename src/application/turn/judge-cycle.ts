@@ -1,3 +1,4 @@
+import type { CycleJudgement } from '../../domain/records/turn-fact';
 import type { Bench } from '../bench';
 
 /**
@@ -8,7 +9,7 @@ export function judgeCycle(
   bench: Bench,
   stream: string,
   partDone: string,
-  as: 'one-part' | 'two-parts' | 'interrupted' | 'first-off',
+  as: CycleJudgement,
   by?: string,
 ): void {
   bench.record(stream, [{ kind: 'cycle-judged', partDone, as, ...(by ? { by } : {}) }]);

@@ -104,6 +104,11 @@ export interface StoppedTime {
  */
 export type BeforeChange = 'set-up' | 'next-part' | 'part-before' | 'left-out';
 
+/**
+ * What a part done stands for. The first piece after a set-up is made to be checked: a part done, and its time set-up.
+ */
+export type CycleJudgement = 'one-part' | 'two-parts' | 'interrupted' | 'first-off';
+
 /** What a person says to a question about the taps. Without `by` it was said at the station. */
 export type AnswerFact = { readonly by?: string } & (
   | {
@@ -118,8 +123,7 @@ export type AnswerFact = { readonly by?: string } & (
   | {
       readonly kind: 'cycle-judged';
       readonly partDone: string;
-      /** The first piece after a set-up is made to be checked: a part done, and its time set-up. */
-      readonly as: 'one-part' | 'two-parts' | 'interrupted' | 'first-off';
+      readonly as: CycleJudgement;
     }
   /** What the time between the last part and a change of part was. */
   | { readonly kind: 'change-explained'; readonly change: string; readonly as: BeforeChange }

@@ -14,7 +14,7 @@ const LONG_IN_A_ROW = 2;
 /** Fewer parts than this say nothing about what is usual. */
 const RECENT = 5;
 /** No part is made in less: what a gap or a stoppage leaves of one is a remainder and no time of a part. */
-export const REMAINDER_MS = 1_500;
+const REMAINDER_MS = 1_500;
 
 /**
  * Cycles from the parts tapped and their net times. Which of them count in means is asked, never decided: what
@@ -74,6 +74,7 @@ export function judgeCycles(
       isCounted,
       together,
       doubt,
+      judgedAs: said ?? null,
       steps: tapped.steps,
       setAside,
       reworkMs: 0,

@@ -4,21 +4,12 @@ import { recordKey } from '../records/record-key';
 import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
 import { type Gap, SHORTEST_GAP_MS } from './find-gaps';
+import { isUndoable } from './is-undoable';
 import type { PartTapped, Step } from './part-tapped';
 import { type PersonSpan, whose } from './people-line';
 import { type LedgerSpan, NOT_STATED, type Stoppage, type Stretch, type Turn } from './turn';
 import type { TurnRemarks } from './turn-remarks';
 
-/** What Undo may take back: the taps that move the turn on. */
-const undoableKinds = new Set([
-  'part-begun',
-  'element-done',
-  'part-done',
-  'part-changed',
-  'person-changed',
-  'stopped',
-  'resumed',
-]);
 /** Nobody stays away this long without the question who came back. */
 const LONG_GAP_MS = 600_000;
 /** A finger that bounces ends no second element, and begins no part. */
@@ -71,7 +62,7 @@ export class TurnBuilder {
       }
       return;
     }
-    if (undoableKinds.has(fact.kind)) this.undoable = { key, kind: fact.kind };
+    if (isUndoable(fact)) this.undoable = { key, kind: fact.kind };
     switch (fact.kind) {
       case 'part-done':
         this.resume(atMs);

@@ -1,6 +1,6 @@
 import type { Stamp } from '../records/stamp';
 import type { EnteredLater } from '../records/station-fact';
-import type { PartInHand, PartOutcome } from '../records/turn-fact';
+import type { CycleJudgement, PartInHand, PartOutcome } from '../records/turn-fact';
 import type { Doubt, DoubtKind } from './doubt';
 import type { Gap } from './find-gaps';
 import type { LedgerCategory } from './ledger-category';
@@ -90,6 +90,8 @@ export interface Cycle extends PartInHand {
   readonly together: number;
   /** The open question about it; null when there is none. */
   readonly doubt: DoubtKind | null;
+  /** What a person said that its tap stands for; null when nobody did. */
+  readonly judgedAs: CycleJudgement | null;
   /** Where its elements ended, when they were tapped; empty otherwise. */
   readonly steps: readonly Step[];
   /** Why a person took it out of the means; empty when nobody did. */

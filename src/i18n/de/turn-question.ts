@@ -9,14 +9,37 @@ export const turnQuestion: typeof english = {
   undoYes: 'Zurücknehmen',
   undoNo: 'So lassen',
   undoNote: 'Das Tippen bleibt in den Aufzeichnungen, auch dass es zurückgenommen wurde.',
+  stopInIt: 'Stillstand war darin',
+  stopInItSaid: 'Stillstand war darin: in keinem Mittelwert',
+  allWorkSaid: 'Alles war Arbeit',
   firstOff: 'Erstteil: Rüsten',
+  scrapSaid: 'Ausschuss: keine Zielzeit erbracht',
+  reworkSaid: 'Zur Nacharbeit: wartet unter „Voriges Teil“',
+  reworkNow: 'Jetzt nacharbeiten',
+  reworkBegun: 'Nacharbeit begonnen: antippen, wenn das Teil gut ist',
+  waiting: 'Wartet auf Nacharbeit',
+  waitingPart: (code, at, ms) => `${code} von ${at} nacharbeiten, ${roundedClockFace(ms)}`,
+  reworking: (code, at) => `Nacharbeit an ${code}, fertig um ${at}`,
+  reworkingAny: 'Nacharbeit an einem früheren Teil',
+  reworkingNote: 'Es bleibt ein Teil. Diese Zeit ist seine Nacharbeit und in keinem Mittelwert.',
+  reworkFailed: 'Doch Ausschuss',
+  tally: (scrap, marked, waiting) =>
+    [
+      scrap > 0 && `${scrap} Ausschuss`,
+      marked > 0 && `${marked} Nacharbeit`,
+      waiting > 0 && `davon ${waiting} ${waiting === 1 ? 'wartet' : 'warten'}`,
+    ]
+      .filter(Boolean)
+      .join(' · '),
+  changedTo: (code, soFarMs) =>
+    soFarMs < 1_000 ? `Ab jetzt ${code}` : `Ab jetzt ${code}, mit den bisherigen ${clockFace(soFarMs)}`,
   reasonTitle: 'Warum? Angabe freiwillig',
   reasonTitleAfter: (ms) => `Stillstand ${clockFace(ms)}: warum?`,
   gapTitle: (ms) => `${roundedClockFace(ms)} keine Arbeit: was war es?`,
   sayWhy: (ms) => `Stillstand ${clockFace(ms)} – Grund angeben`,
   saidWhy: (ms, why) => `Stillstand ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} vor ${to} – was war es?`,
-  openCount: (count) => `${count} offen, das Neueste zuerst:`,
+  openCount: (place, count) => `Frage ${place} von ${count}:`,
   answered: (word, left) =>
     left === 0 ? `Beantwortet: ${word}` : `Beantwortet: ${word}. Noch ${left} offen`,
 };

@@ -9,14 +9,37 @@ export const turnQuestion = spoken('turnQuestion', {
   undoYes: 'Take it back',
   undoNo: 'Leave it',
   undoNote: 'The tap stays in the records, and so does that it was taken back.',
+  stopInIt: 'A stop was in it',
+  stopInItSaid: 'A stop was in it: in no average',
+  allWorkSaid: 'All of it was work',
   firstOff: 'First-off piece: set-up',
+  scrapSaid: 'Scrap: earns no target',
+  reworkSaid: 'To rework: it waits under “Previous part”',
+  reworkNow: 'Rework it now',
+  reworkBegun: 'Rework begun: tap when it is good',
+  waiting: 'Waiting to be reworked',
+  waitingPart: (code: string, at: string, ms: number) => `Rework ${code} of ${at}, ${roundedClockFace(ms)}`,
+  reworking: (code: string, at: string) => `Rework of ${code}, done at ${at}`,
+  reworkingAny: 'Rework of an earlier part',
+  reworkingNote: 'It stays one part. This time is its rework and in no average.',
+  reworkFailed: 'It is scrap after all',
+  tally: (scrap: number, marked: number, waiting: number) =>
+    [
+      scrap > 0 && `${scrap} scrap`,
+      marked > 0 && `${marked} rework`,
+      waiting > 0 && `${waiting} of it waiting`,
+    ]
+      .filter(Boolean)
+      .join(' · '),
+  changedTo: (code: string, soFarMs: number) =>
+    soFarMs < 1_000 ? `${code} from now on` : `${code} from now on, with the ${clockFace(soFarMs)} so far`,
   reasonTitle: 'Why, if you want to say',
   reasonTitleAfter: (ms: number) => `Stopped ${clockFace(ms)}: why?`,
   gapTitle: (ms: number) => `Not work for ${roundedClockFace(ms)}: what was it?`,
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
-  openCount: (count: number) => `${count} open, the newest first:`,
+  openCount: (place: number, count: number) => `Question ${place} of ${count}:`,
   answered: (word: string, left: number) =>
     left === 0 ? `Answered: ${word}` : `Answered: ${word}. ${left} more asked`,
 });

@@ -9,13 +9,36 @@ export const turnQuestion: typeof english = {
   undoYes: 'Deshacer',
   undoNo: 'Dejarlo',
   undoNote: 'El toque queda en los registros, y también que se deshizo.',
+  stopInIt: 'Hubo una parada',
+  stopInItSaid: 'Hubo una parada: no entra en ninguna media',
+  allWorkSaid: 'Todo fue trabajo',
   firstOff: 'Primera pieza: preparación',
+  scrapSaid: 'Desecho: no gana objetivo',
+  reworkSaid: 'Por retrabajar: espera en «Pieza anterior»',
+  reworkNow: 'Retrabajar ahora',
+  reworkBegun: 'Retrabajo empezado: tocar cuando esté buena',
+  waiting: 'Esperan retrabajo',
+  waitingPart: (code, at, ms) => `Retrabajar ${code} de las ${at}, ${roundedClockFace(ms)}`,
+  reworking: (code, at) => `Retrabajo de ${code}, terminada a las ${at}`,
+  reworkingAny: 'Retrabajo de una pieza anterior',
+  reworkingNote: 'Sigue siendo una pieza. Este tiempo es su retrabajo y no entra en ninguna media.',
+  reworkFailed: 'Al final es desecho',
+  tally: (scrap, marked, waiting) =>
+    [
+      scrap > 0 && `${scrap} ${scrap === 1 ? 'desecho' : 'desechos'}`,
+      marked > 0 && `${marked} ${marked === 1 ? 'retrabajo' : 'retrabajos'}`,
+      waiting > 0 && `${waiting} en espera`,
+    ]
+      .filter(Boolean)
+      .join(' · '),
+  changedTo: (code, soFarMs) =>
+    soFarMs < 1_000 ? `Desde ahora ${code}` : `Desde ahora ${code}, con los ${clockFace(soFarMs)} que lleva`,
   reasonTitle: '¿Por qué? Es voluntario',
   reasonTitleAfter: (ms) => `Parada ${clockFace(ms)}: ¿por qué?`,
   gapTitle: (ms) => `Sin trabajo durante ${roundedClockFace(ms)}: ¿qué fue?`,
   sayWhy: (ms) => `Parada ${clockFace(ms)} – indicar motivo`,
   saidWhy: (ms, why) => `Parada ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} antes de ${to} – ¿qué fue?`,
-  openCount: (count) => `${count} sin aclarar, la última primero:`,
+  openCount: (place, count) => `Pregunta ${place} de ${count}:`,
   answered: (word, left) => (left === 0 ? `Respondido: ${word}` : `Respondido: ${word}. Quedan ${left}`),
 };

@@ -91,29 +91,27 @@ export function AddPart({ added, cancel, typing }: Props) {
           />
         </label>
       )}
-      <div class="pace-add-end">
-        <button type="submit" class="button" disabled={isReadOnly || !isReady}>
-          {words.addPart}
+      <button type="submit" class="button" disabled={isReadOnly || !isReady}>
+        {words.addPart}
+      </button>
+      {cancel && (
+        <button type="button" class="button" onClick={cancel}>
+          {words.cancel}
         </button>
-        {cancel && (
-          <button type="button" class="button" onClick={cancel}>
-            {words.cancel}
-          </button>
+      )}
+      <p id="pace-target-understood" class={same || !isTargetFine ? 'fault' : 'quiet small'} role="status">
+        {same ? (
+          words.codeTaken(same.code)
+        ) : target.ok ? (
+          <>
+            {code.trim() === '' && `${words.needsCode} `}
+            <strong class="number pace-target-equals">{words.targetEquals(target.targetMs)}</strong>{' '}
+            {words.targetMinutes(target.targetMs)}
+          </>
+        ) : (
+          words.targetFaults[target.fault] || hint
         )}
-        <p id="pace-target-understood" class={same || !isTargetFine ? 'fault' : 'quiet small'} role="status">
-          {same ? (
-            words.codeTaken(same.code)
-          ) : target.ok ? (
-            <>
-              {code.trim() === '' && `${words.needsCode} `}
-              <strong class="number pace-target-equals">{words.targetEquals(target.targetMs)}</strong>{' '}
-              {words.targetMinutes(target.targetMs)}
-            </>
-          ) : (
-            words.targetFaults[target.fault] || hint
-          )}
-        </p>
-      </div>
+      </p>
     </form>
   );
 }

@@ -60,7 +60,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       )}
       <OwnDoubts turn={turn} />
       <div class="pace-own-sheets">
-        <OwnParts turn={ofPerson} shared={turn.cycles.filter(({ isShared }) => isShared).length} />
+        <OwnParts turn={turn} person={person} />
         <LedgerSheet turn={ofPerson} />
         <StoppageSheet turn={ofPerson} />
         <ElementSheet turn={ofPerson} />

@@ -1,11 +1,10 @@
 import { useEffect } from 'preact/hooks';
-import { changePart } from '../../application/turn/change-part';
-import { partInHand } from '../../application/turn/part-in-hand';
 import type { Stamp } from '../../domain/records/stamp';
 import { isSameCode } from '../../domain/shop/known-code';
 import { scanned as words } from '../../i18n/en/scanned';
 import { useApp } from '../app';
 import { useScanner } from '../keys/use-scanner';
+import { changePartSaid } from './change-part-said';
 
 interface Props {
   /** How many taps were taken since the screen was opened. */
@@ -24,8 +23,8 @@ export function PaceKeys({ taps, tapMain, goBack, say }: Props) {
     const part = parts.find(({ code, retired }) => !retired && isSameCode(code, text));
     if (!part) return say(words.unknown(text));
     const isInHand = bench.turn.peek()?.inHand.part === part.id;
-    changePart(bench, partInHand(part));
-    say(isInHand ? words.inHand(part.code) : words.chosen(part.code));
+    const said = changePartSaid(bench, part);
+    say(isInHand ? words.inHand(part.code) : words.chosen(said));
   };
   useScanner({ tap: tapMain, scan: choose });
 

@@ -1,12 +1,15 @@
-import type { PartOfDay } from '../../domain/day/part-of-day';
+import { partsOfDay } from '../../domain/day/part-of-day';
+import type { Cycle } from '../../domain/turn/turn';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
+import { leftOutText } from './left-out-text';
 import { partTitle } from './part-title';
 
 /** One line a part: how many, how long on average, and what the target was. */
-export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
+export function PartsSheet({ cycles }: { cycles: readonly Cycle[] }) {
+  const lines = partsOfDay(cycles);
   const { parts } = useApp().bench.shop.value;
   const { column } = own;
   return (
@@ -48,7 +51,9 @@ export function PartsSheet({ lines }: { lines: readonly PartOfDay[] }) {
               ))}
             </tbody>
           </table>
-          <p class="quiet small">{own.netNote}</p>
+          <p class="quiet small number">
+            {own.netNote} {leftOutText(cycles)}
+          </p>
         </>
       )}
     </section>

@@ -1,9 +1,15 @@
 import { beginRework } from '../../application/turn/begin-rework';
-import { pace as words } from '../../i18n/en/pace';
+import { turnQuestion as words } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
 
+interface Props {
+  readonly partDone: string;
+  readonly word: string;
+  begun(said: string): void;
+}
+
 /** The part is made good right now: work stands still, and the time is that part's. */
-export function ReworkNow({ partDone, begun }: { partDone: string; begun(): void }) {
+export function ReworkNow({ partDone, word, begun }: Props) {
   const { bench, isReadOnly } = useApp();
   return (
     <button
@@ -12,10 +18,10 @@ export function ReworkNow({ partDone, begun }: { partDone: string; begun(): void
       disabled={isReadOnly}
       onClick={(event) => {
         beginRework(bench, partDone, bench.clock.stampOf(event));
-        begun();
+        begun(words.reworkBegun);
       }}
     >
-      {words.reworkNow}
+      {word}
     </button>
   );
 }

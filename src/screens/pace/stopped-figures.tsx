@@ -4,6 +4,7 @@ import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { ReasonChoice } from './reason-choice';
+import { ReworkInHand } from './rework-in-hand';
 import { TickingClock } from './ticking-clock';
 
 interface Props {
@@ -16,19 +17,24 @@ interface Props {
 export function StoppedFigures({ turn, acted, heading }: Props) {
   const { partElapsedMs } = pace(turn, turn.lastStamp);
   const stoppage = turn.stoppages.at(-1)!;
+  const isRework = stoppage.category === 'rework';
   return (
     <div class="pace-figures is-stopped">
       <div class="pace-this-part">
         {heading}
-        <p class="pace-state">{stoppage.category === 'rework' ? words.reworking : words.stopClock}</p>
+        <p class="pace-state">{isRework ? words.reworking : words.stopClock}</p>
         <TickingClock
           class="pace-clock"
-          label={words.stopClock}
+          label={isRework ? words.reworking : words.stopClock}
           read={(now) => pace(turn, now).stoppedForMs ?? 0}
         />
         <p class="pace-target number">{words.partSoFar(partElapsedMs)}</p>
       </div>
-      <ReasonChoice turn={turn.id} stoppage={stoppage} title={asks.reasonTitle} chosen={() => acted()} />
+      {isRework ? (
+        <ReworkInHand turn={turn} ofPart={stoppage.ofPart} />
+      ) : (
+        <ReasonChoice turn={turn.id} stoppage={stoppage} title={asks.reasonTitle} chosen={() => acted()} />
+      )}
     </div>
   );
 }

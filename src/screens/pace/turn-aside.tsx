@@ -1,4 +1,5 @@
 import './turn-aside.css';
+import { useState } from 'preact/hooks';
 import { partInHand } from '../../application/turn/part-in-hand';
 import type { Part } from '../../domain/shop/shop';
 import type { Doubt } from '../../domain/turn/doubt';
@@ -25,6 +26,9 @@ export function TurnAside({ turn, open, acted }: TurnAsideProps) {
   const doubts = openDoubts(turn, bench.shop.value.parts.filter(isInUse).map(partInHand));
   const doubt = doubts.at(-1);
   const last = turn.stoppages.at(-1);
+  // How many of those that stood open together were answered here: the next one is seen to be another.
+  const [answered, setAnswered] = useState(0);
+  const count = answered + doubts.length;
   // One thing is asked at a time, the newest; a reason just given is confirmed on the surface.
   const isStopNewer = last?.reason === NOT_STATED && (last.toMs ?? 0) > (doubt?.toMs ?? 0);
   if (!doubt || isStopNewer || doubt.kind === 'before-change') {
@@ -46,11 +50,12 @@ export function TurnAside({ turn, open, acted }: TurnAsideProps) {
       turn={turn}
       key={doubt.key}
       doubt={doubt}
-      {...(doubts.length > 1 ? { label: asks.openCount(doubts.length) } : {})}
+      {...(count > 1 ? { label: asks.openCount(answered + 1, count) } : {})}
       choose={(choice, event) => {
         // Whoever it is now is chosen beside the end of the turn.
         if ('asks' in choice) return open(choice.asks === 'why' ? 'gap' : 'end', event);
         choice.say(operatorOf(turn));
+        setAnswered(doubts.length > 1 ? answered + 1 : 0);
         acted(asks.answered(choice.word, doubts.length - 1));
       }}
     />

@@ -1,6 +1,7 @@
 import './turn-controls.css';
 import type { RefObject } from 'preact';
 import type { Stamp } from '../../domain/records/stamp';
+import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
@@ -30,6 +31,7 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
   const { word, hint } = surfaceWords(turn);
   // Whoever took over reads nothing of the other's parts as their own.
   const isOwn = lastCycle?.person === turn.person;
+  const toRework = reworkMarked(turn).waiting.length;
   const said = note || hint || (lastCycle && isOwn ? words.lastPart(lastCycle.netMs) : words.tapHint);
   return (
     <div class="pace-controls">
@@ -61,7 +63,13 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
           onClick={(event) => open('outcome', event)}
         >
           {words.lastPartIs}
-          {lastCycle && <span class="pace-second-note">{words.outcomes[lastCycle.outcome]}</span>}
+          {lastCycle && (
+            <span class="pace-second-note">
+              {toRework > 0 && lastCycle.outcome === 'good'
+                ? words.toRework(toRework)
+                : words.outcomes[lastCycle.outcome]}
+            </span>
+          )}
         </button>
         <button type="button" class="button" disabled={isReadOnly} onClick={(event) => open('change', event)}>
           {words.changePart}
@@ -80,9 +88,13 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
 }
 
 /** What a tap says now; and a hint that stands in the place of the part before. */
-function surfaceWords({ status, inHand, isPartBegun, stepsDone }: Turn): { word: string; hint: string } {
+function surfaceWords(turn: Turn): { word: string; hint: string } {
+  const { status, inHand, isPartBegun, stepsDone } = turn;
   const { elements = [], partsPerTap = 1 } = inHand;
-  if (status === 'stopped') return { word: words.goOn, hint: words.goOnHint };
+  const isStopped = status === 'stopped';
+  if (isStopped && turn.stoppages.at(-1)!.category === 'rework')
+    return { word: words.reworkDone, hint: words.reworkDoneHint };
+  if (isStopped) return { word: words.goOn, hint: words.goOnHint };
   if (!isPartBegun) return { word: words.beginPart, hint: words.beginHint };
   const element = stepsDone < elements.length - 1 && elements[stepsDone];
   if (!element) return { word: words.partDone(partsPerTap), hint: '' };

@@ -46,7 +46,9 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
     const before = bench.turn.peek();
     if (before?.status === 'stopped') {
       resumeWork(bench, at);
-      acted(words.announceGoing);
+      const { category, fromMs, toMs } = bench.turn.peek()!.stoppages.at(-1)!;
+      const reworked = category === 'rework' ? words.announceReworked(toMs! - fromMs) : '';
+      acted(reworked || words.announceGoing, reworked);
     } else if (before && !before.isPartBegun) {
       beginPart(bench, at);
       acted(words.announceBegun);

@@ -26,7 +26,7 @@ export function TurnOutlook({ turn, open }: Props) {
   const { wantedParts } = turn;
   const isAsked = text === words.ask;
   // What says that a tap opens something.
-  const mark = <span aria-hidden="true"> ›</span>;
+  const mark = <span aria-hidden="true">{'\u00a0›'}</span>;
   return (
     <button type="button" class="button pace-outlook number" onClick={(event) => open('plan', event)}>
       <span class="pace-outlook-finish">

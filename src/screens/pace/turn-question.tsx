@@ -1,11 +1,10 @@
 import { answerGap } from '../../application/turn/answer-gap';
-import { changePart } from '../../application/turn/change-part';
-import { partInHand } from '../../application/turn/part-in-hand';
 import type { Turn } from '../../domain/turn/turn';
 import { printedMs } from '../../domain/turn/whole-seconds';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
+import { changePartSaid } from './change-part-said';
 import { DoubtChoice } from './doubt-choice';
 import { EndQuestion } from './end-question';
 import { OutcomeChoice } from './outcome-choice';
@@ -38,13 +37,12 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
         last=""
         chosen={turn.inHand.part}
         choose={(part) => {
-          changePart(bench, partInHand(part));
-          acted();
+          acted(changePartSaid(bench, part));
         }}
       />
     );
   }
-  if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn} cycle={cycle} chosen={() => acted()} />;
+  if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn} cycle={cycle} chosen={acted} />;
   if (panel === 'plan') return <PlanChoice turn={turn} done={() => acted()} />;
   if (panel === 'undo') return <UndoChoice turn={turn} done={acted} />;
   if (panel === 'doubt') return <DoubtChoice turn={turn} answered={() => acted()} />;

@@ -10,6 +10,7 @@ import { scanned as says } from '../../i18n/en/scanned';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
 import { useScanner } from '../keys/use-scanner';
+import { MoreBelow } from '../more-below';
 import { InstallHint } from '../tablet/install-hint';
 import { TimingButton } from '../timing-button';
 import { FirstCaution } from './first-caution';
@@ -127,6 +128,7 @@ export function TurnSetup({ again }: { again: Turn | null }) {
           </div>
         )}
         <FirstCaution isFirst={last === null} />
+        <MoreBelow />
       </div>
       <TimingButton class="button strong pace-start" disabled={isReadOnly || !isReady} onTap={start}>
         <span class="pace-start-word">{words.start}</span>

@@ -1,0 +1,95 @@
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beginFirstTurn, partDone, saved } from './support/pace-steps';
+import { readOwnLog } from './support/read-own-log';
+import { Site } from './support/site';
+import { Tablet } from './support/tablet';
+import { tapButton } from './support/tap';
+
+const BETWEEN_TAPS_MS = 1_700;
+const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
+
+async function makePart(page: Page): Promise<void> {
+  await wait(BETWEEN_TAPS_MS);
+  await partDone(page);
+}
+
+describe('an operator with a part to be reworked', () => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start();
+    await page.goto(site.url);
+    await beginFirstTurn(page, 'K7', 'M', '0:02');
+    await makePart(page);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  it('marks it, goes on, and finds it again when there is time for it', async () => {
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, 'rework');
+    await page.getByText('To rework: it waits under “Previous part”').first().waitFor();
+    await makePart(page);
+    await page.getByText('1 rework · 1 of it waiting').waitFor();
+    await page
+      .getByRole('button', { name: /^Previous part/ })
+      .getByText('1 to rework')
+      .waitFor();
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, /^Rework M of/);
+    await page.getByText(/^Rework of M, done at/).waitFor();
+  });
+
+  it('takes the beginning back, and the part waits again', async () => {
+    await page.getByRole('button', { name: /^Undo/ }).getByText('start of rework').waitFor();
+    await tapButton(page, /^Undo/);
+    await page.getByText('1 rework · 1 of it waiting').waitFor();
+  });
+
+  it('is told when it is finished; the time is that part’s, and nothing waits any more', async () => {
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, /^Rework M of/);
+    await wait(1_100);
+    await tapButton(page, /^Rework done/);
+    await page
+      .getByText(/^Rework finished, 0:0/)
+      .first()
+      .waitFor();
+    await page.getByText('1 rework', { exact: true }).waitFor();
+    await saved(page);
+    const records = await readOwnLog(page);
+    const first = records.find(({ fact }) => fact.kind === 'part-done')!;
+    const why = records.map(({ fact }) => fact).findLast(({ kind }) => kind === 'stoppage-explained');
+    expect(why).toMatchObject({ category: 'rework', ofPart: `${first.device}:${first.sequence}` });
+  });
+
+  it('puts a part out of the average at once by saying that a stop was in it, and in again', async () => {
+    await makePart(page);
+    await page.getByText('(3)').waitFor();
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, 'A stop was in it');
+    await page.getByText('(2 of 3)').waitFor();
+    await tapButton(page, /^Undo/);
+    await page.getByText('(3)').waitFor();
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, 'A stop was in it');
+  });
+
+  it('is told that scrap earns no target, and reads it all in the own record', async () => {
+    await makePart(page);
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, 'scrap');
+    await page.getByText('Scrap: earns no target').first().waitFor();
+    await page.getByText('1 scrap · 1 rework', { exact: true }).waitFor();
+    await tapButton(page, 'End turn');
+    await tapButton(page, 'End the turn');
+    await page.getByText('Marked for rework: 1. Reworked, as tapped: 1. Still waiting: 0.').waitFor();
+    await page.getByText('Left out of them: 1 with a stop in it.').waitFor();
+  });
+});
