@@ -38,7 +38,7 @@ export const reviewWeeks: typeof english = {
   },
   wolf: (alarms, count) =>
     `Sie kommen daraus, wie sich Tage unterscheiden. Daraus, wie sich Teile innerhalb eines Tages unterscheiden, wären sie viel zu eng: ${alarms} von ${ofDays(count)} mit gemessenen Teilen erschienen auffällig, bloß wegen Teilemix und Besetzung.`,
-  period: (first, last) => `${first} bis ${last}. `,
+  period: (first, last) => `${first === null ? '' : `${first} bis `}${last}. `,
   pictureTitle: (name) => `${name}, Tag für Tag`,
   picture: (run) =>
     `${days(run.days)} vom ${run.first} bis zum ${run.last}. ${run.sentence}. Die Werte stehen unter dem Bild.`,

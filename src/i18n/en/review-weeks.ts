@@ -36,7 +36,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
   },
   wolf: (alarms: number, count: number) =>
     `They come from how days differ. From how parts differ within a day they would be far too tight: ${alarms} of ${days(count)} with timed parts would look odd, from mix and crew alone.`,
-  period: (first: string, last: string) => `${first} to ${last}. `,
+  period: (first: string | null, last: string) => `${first === null ? '' : `${first} to `}${last}. `,
   pictureTitle: (name: string) => `${name}, day by day`,
   picture: (run: { days: number; first: string; last: string; sentence: string }) =>
     `${days(run.days)} from ${run.first} to ${run.last}. ${run.sentence}. The figures stand under the picture.`,

@@ -36,7 +36,7 @@ export const reviewWeeks: typeof english = {
   },
   wolf: (alarms, count) =>
     `Salen de cómo difieren los días. De cómo difieren las piezas dentro de un día saldrían demasiado estrechos: ${alarms} de ${days(count)} con piezas medidas parecerían raros, solo por la mezcla y el equipo.`,
-  period: (first, last) => `${first} a ${last}. `,
+  period: (first, last) => `${first === null ? '' : `${first} a `}${last}. `,
   pictureTitle: (name) => `${name}, día a día`,
   picture: (run) =>
     `${days(run.days)}, del ${run.first} al ${run.last}. ${run.sentence}. Las cifras están debajo del gráfico.`,

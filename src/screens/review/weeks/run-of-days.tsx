@@ -159,7 +159,8 @@ function Picture({ figure, name, sentence, values, stretches, changes, width }: 
 /** The days that are shown, for a sheet that has no other way to say it. */
 function periodText(values: readonly RunValue[]): string {
   const [first, last] = [values[0], values.at(-1)];
-  return first && last ? words.period(formatDay(first.day, 'short'), formatDay(last.day)) : '';
+  if (!first || !last) return '';
+  return words.period(first === last ? null : formatDay(first.day, 'short'), formatDay(last.day));
 }
 
 /** A day that says less than the others: few parts, or a part of a day. */
