@@ -149,8 +149,8 @@ describe('a foreman with the demo shop', () => {
     await page.locator('summary', { hasText: 'Write a note on a day' }).scrollIntoViewIfNeeded();
     await tap(page, page.locator('summary', { hasText: 'Write a note on a day' }));
     await page.getByLabel('What happened').fill('Blade changed at noon');
-    await page.getByRole('button', { name: 'Write it down' }).scrollIntoViewIfNeeded();
-    await tapButton(page, 'Write it down');
+    await page.getByRole('button', { name: 'Keep the note' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Keep the note');
     await page.getByRole('listitem').filter({ hasText: 'Blade changed at noon' }).waitFor();
   });
 

@@ -84,12 +84,6 @@ export const reviewWeeks: typeof english = {
   notes: {
     title: 'Notizen zu Tagen',
     write: 'Notiz zu einem Tag schreiben',
-    day: 'Tag',
-    text: 'Was geschah',
-    isChange: 'Die Arbeit wurde geändert: Grenzen beginnen an diesem Tag neu',
-    changed: 'Arbeit geändert',
-    by: 'Eigenes Kürzel',
-    save: 'Aufschreiben',
     none: 'Keine Notiz zu diesen Tagen.',
   },
   lost: {

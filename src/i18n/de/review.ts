@@ -141,7 +141,7 @@ export const review: typeof english = {
 
   note: {
     write: 'Notiz zum Tag schreiben',
-    isChange: 'Ab diesem Tag ist die Arbeit eine andere',
+    isChange: 'Ab diesem Tag ist die Arbeit eine andere: Grenzen beginnen neu',
     by: 'Eigenes Kürzel',
     text: 'Was geschah',
     save: 'Notiz sichern',

@@ -79,12 +79,6 @@ export const reviewWeeks = spoken('reviewWeeks', {
   notes: {
     title: 'Notes on days',
     write: 'Write a note on a day',
-    day: 'Day',
-    text: 'What happened',
-    isChange: 'The work was changed: limits begin anew on this day',
-    changed: 'work changed',
-    by: 'Your code',
-    save: 'Write it down',
     none: 'No note on these days.',
   },
   lost: {

@@ -145,7 +145,7 @@ export const review = spoken('review', {
 
   note: {
     write: 'Write a note on this day',
-    isChange: 'From this day on the work is another',
+    isChange: 'From this day on the work is another: limits begin anew',
     by: 'Your code',
     text: 'What happened',
     save: 'Keep the note',

@@ -82,12 +82,6 @@ export const reviewWeeks: typeof english = {
   notes: {
     title: 'Notas de días',
     write: 'Escribir una nota de un día',
-    day: 'Día',
-    text: 'Qué pasó',
-    isChange: 'El trabajo cambió: los límites empiezan de nuevo este día',
-    changed: 'cambió el trabajo',
-    by: 'Código propio',
-    save: 'Anotarlo',
     none: 'Ninguna nota en estos días.',
   },
   lost: {

@@ -139,7 +139,7 @@ export const review: typeof english = {
 
   note: {
     write: 'Escribir una nota de este día',
-    isChange: 'Desde este día el trabajo es otro',
+    isChange: 'Desde este día el trabajo es otro: los límites empiezan de nuevo',
     by: 'Código propio',
     text: 'Qué pasó',
     save: 'Guardar la nota',
