@@ -35,7 +35,6 @@ const HEAD = 54;
 const ROW = 30;
 const FOOT = 36;
 const SMALL = 14;
-const COLUMN = 64;
 
 /**
  * The standardized work combination table: steps down, time to the right; manual work a solid line, the machine's
@@ -47,14 +46,15 @@ export function CombinationChart(props: Props) {
   const wanted = lines.map(({ name }) => textWidth(name, SMALL) + 8);
   const names = Math.min(width / 3, Math.max(width > 900 ? 240 : 200, ...wanted));
   const left = 34 + names;
+  const column = Math.max(64, ...totals.slice(1).map((time) => textWidth(time, SMALL) + 12));
   // Figures of the first tick stand in its middle, clear of the last head.
-  const plot = left + 3 * COLUMN + 30;
+  const plot = left + 3 * column + 30;
   const end = Math.max(cycle, takt?.value ?? 0);
   if (!(end > 0)) return null;
   const x = linearScale({ low: 0, high: end, start: plot, end: width - 24 });
   const bottom = HEAD + lines.length * ROW;
   const ticks = roundTicks(0, end, width > 900 ? 10 : 6).filter((tick) => tick <= end);
-  const columns = [0, 1, 2].map((place) => left + (place + 1) * COLUMN - 6);
+  const columns = [0, 1, 2].map((place) => left + (place + 1) * column - 6);
   const text = (at: { x: number; y: number }, words: string, anchor = 'start', weight = 400) => (
     <text x={at.x} y={at.y} font-size={SMALL} text-anchor={anchor} font-weight={weight} fill="var(--ink)">
       {words}
@@ -64,7 +64,7 @@ export function CombinationChart(props: Props) {
     <ChartFrame id={id} title={title} description={description} width={width} height={bottom + FOOT}>
       {text({ x: 0, y: HEAD - 14 }, heads[0], 'start', 600)}
       {text({ x: 34, y: HEAD - 14 }, heads[1], 'start', 600)}
-      {columns.map((column, place) => text({ x: column, y: HEAD - 14 }, heads[place + 2]!, 'end', 600))}
+      {columns.map((right, place) => text({ x: right, y: HEAD - 14 }, heads[place + 2]!, 'end', 600))}
       {ticks.map((tick) => (
         <g key={tick}>
           <line x1={x(tick)} x2={x(tick)} y1={HEAD - 8} y2={bottom} stroke="var(--rule)" />
@@ -78,7 +78,7 @@ export function CombinationChart(props: Props) {
             <line x1="0" x2={width} y1={y + ROW} y2={y + ROW} stroke="var(--rule)" />
             {text({ x: 0, y: y + 20 }, number)}
             {text({ x: 34, y: y + 20 }, fittedText(name, names - 8, SMALL))}
-            {columns.map((column, kind) => text({ x: column, y: y + 20 }, times[kind]!, 'end'))}
+            {columns.map((right, kind) => text({ x: right, y: y + 20 }, times[kind]!, 'end'))}
             {bars.map((bar) => (
               <Bar key={`${bar.kind} ${bar.from}`} {...bar} x={x} y={y + ROW / 2} />
             ))}
@@ -109,7 +109,7 @@ export function CombinationChart(props: Props) {
         </g>
       )}
       {text({ x: 34, y: bottom + 24 }, totals[0], 'start', 600)}
-      {columns.map((column, kind) => text({ x: column, y: bottom + 24 }, totals[kind + 1]!, 'end', 600))}
+      {columns.map((right, kind) => text({ x: right, y: bottom + 24 }, totals[kind + 1]!, 'end', 600))}
     </ChartFrame>
   );
 }

@@ -7,11 +7,11 @@ const foreign = (element: string) => elementWords({ element, elementClass: 'fore
 
 describe('a foreign element that nobody named', () => {
   afterEach(() => {
-    study.observe.foreignElement = english;
+    Object.assign(study.observe, { foreignElement: english });
   });
 
   it('goes by the word of the language, also where its note is the name of an element', () => {
-    study.observe.foreignElement = 'Ablauffremdes';
+    Object.assign(study.observe, { foreignElement: 'Ablauffremdes' });
     expect(foreign('Foreign element')).toBe('Ablauffremdes');
     expect(foreign('Foreign element: Load')).toBe('Ablauffremdes: Load');
     expect(foreign('talk')).toBe('talk');
