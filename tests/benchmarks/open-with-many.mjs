@@ -5,8 +5,10 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { requireChromium, tool, top } from '../../.config/prepare.mjs';
+import { top } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
+import { builtApp } from './built-app.mjs';
+import { figure, median } from './figure.mjs';
 import { fillLog } from './fill-log.mjs';
 
 const MANY = Number(process.argv[2] ?? 1_000_000);
@@ -14,13 +16,8 @@ const FEW = 10_000;
 const ROUNDS = 7;
 const study = path.join(top, 'fixtures/studies/demo-m-k7-study.csv');
 
-requireChromium();
-const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
-tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
-  env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
-});
+const { dist, discard } = builtApp();
 const site = await serve({ folder: dist, port: 0 });
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 
 /** Parts that the turn in hand has when it is opened. */
 const PARTS = 40;
@@ -93,14 +90,11 @@ for (let round = 0; round < ROUNDS; round += 1) {
 await few.discard();
 await many.discard();
 await site.close();
-rmSync(dist, { recursive: true });
+discard();
 
-process.stdout.write(
-  `opening, ms, median of ${ROUNDS}\nscreen    ${FEW} records   ${MANY} records   ratio\n`,
-);
-for (const screen of ['turn', 'sheet', 'review']) {
-  const [a, b] = [times.few, times.many].map((list) => median(list.map((each) => each[screen])));
-  process.stdout.write(
-    `${screen.padEnd(8)} ${a.toFixed(0).padStart(8)} ${b.toFixed(0).padStart(16)} ${(b / a).toFixed(2).padStart(11)}\n`,
-  );
+const screens = { turn: 'a turn in hand', sheet: 'a study’s sheet', review: 'Review' };
+for (const [screen, name] of Object.entries(screens)) {
+  const [floor, ours] = [times.few, times.many].map((list) => median(list.map((each) => each[screen])));
+  const records = `${MANY.toLocaleString('en')} records beside ${FEW.toLocaleString('en')}`;
+  figure({ name: `opening ${name}, ${records}`, ours, floor, bound: 1.5 });
 }

@@ -7,8 +7,10 @@ import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { build } from 'vite';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { requireChromium, tool, top } from '../../.config/prepare.mjs';
+import { top } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
+import { builtApp } from './built-app.mjs';
+import { figure } from './figure.mjs';
 
 const MINUTES = Number(process.argv[2] ?? 30);
 const SLOWER = 4;
@@ -31,11 +33,7 @@ const quantile = (list, share) => {
   return sorted[Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
 };
 
-requireChromium();
-const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
-tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
-  env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
-});
+const { dist, discard } = builtApp();
 const bareFolder = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-bare-'));
 await build({
   configFile: false,
@@ -193,11 +191,16 @@ for (let round = 0; round < STARTS; round += 1) {
 }
 await site.close();
 await bareSite.close();
-for (const folder of [dist, bareFolder]) rmSync(folder, { recursive: true });
+discard();
+rmSync(bareFolder, { recursive: true });
 rmSync(profile, { recursive: true, force: true });
 
 const [ofApp, ofBare] = [starts.app, starts.bare].map((list) => quantile(list, 0.5));
-process.stdout.write(
-  `cold start to the first tap taken, ${records.length} records, median of ${STARTS}: app ${ofApp.toFixed(0)} ms, bare ${ofBare.toFixed(0)} ms, ratio ${(ofApp / ofBare).toFixed(2)} (at most ${START_AT_MOST})\n`,
-);
-if (p98 > PAINT_AT_MOST_MS || ofApp / ofBare > START_AT_MOST) process.exitCode = 1;
+process.stdout.write(`cold starts with ${records.length} records, median of ${STARTS}\n`);
+figure({
+  name: 'start to the first tap taken, beside a one-button page',
+  ours: ofApp,
+  floor: ofBare,
+  bound: START_AT_MOST,
+});
+if (p98 > PAINT_AT_MOST_MS) process.exitCode = 1;

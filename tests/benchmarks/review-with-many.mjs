@@ -5,8 +5,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { tool } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
+import { builtApp } from './built-app.mjs';
+import { median } from './figure.mjs';
 import { sampleRecord } from './fill-log.mjs';
 
 const MANY = Number(process.argv[2] ?? 1_000_000);
@@ -17,14 +18,8 @@ const TABLETS = 4;
 /** Records of a turn: a tablet writes one turn a day. */
 const A_TURN = 1_000;
 
-const dist = process.env.PACEWRIGHT_DIST ?? mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
-if (!process.env.PACEWRIGHT_DIST) {
-  tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
-    env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
-  });
-}
+const { dist, discard } = builtApp();
 const site = await serve({ folder: dist, port: 0 });
-const median = (list) => [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)];
 
 /** Fills the log with days of four other tablets: a turn each, most of its records parts done. */
 function fillShop(page, count) {
@@ -184,7 +179,7 @@ for (let round = 0; round < ROUNDS; round += 1) {
 await few.discard();
 await many.discard();
 await site.close();
-if (!process.env.PACEWRIGHT_DIST) rmSync(dist, { recursive: true });
+discard();
 
 const [fewDay, manyDay] = [times.few, times.many].map((list) => median(list.map(({ day }) => day)));
 process.stdout.write(

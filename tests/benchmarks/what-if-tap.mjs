@@ -3,13 +3,10 @@
 //   npm run bench:what-if
 // Judged is the time of the page's own thread, since what else runs on the machine is no matter of the app; the time on
 // the wall and that of a tap that changes nothing are told beside it.
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import path from 'node:path';
 import { chromium } from 'playwright-core';
 import { browserArguments, findChromium } from '../../.config/find-chromium.mjs';
-import { requireChromium, tool } from '../../.config/prepare.mjs';
 import { serve } from '../../.config/serve.mjs';
+import { builtApp } from './built-app.mjs';
 
 const ROUNDS = 12;
 const SLOWER = 4;
@@ -31,11 +28,7 @@ const quantile = (values, share) => {
 };
 const wait = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
-requireChromium();
-const dist = mkdtempSync(path.join(tmpdir(), 'pacewright-bench-'));
-tool('vite', ['build', '--config', '.config/vite.config.ts', '--logLevel', 'error'], {
-  env: { ...process.env, NODE_ENV: 'production', PACEWRIGHT_DIST: dist },
-});
+const { dist, discard } = builtApp();
 const site = await serve({ folder: dist, port: 0 });
 const browser = await chromium.launch({ executablePath: findChromium(), args: browserArguments });
 const context = await browser.newContext({ hasTouch: true, viewport: { width: 1280, height: 800 } });
@@ -88,7 +81,7 @@ for (let round = 0; round < ROUNDS; round += 1) {
 }
 await browser.close();
 await site.close();
-rmSync(dist, { recursive: true });
+discard();
 
 const say = (what, times) =>
   process.stdout.write(
