@@ -80,7 +80,7 @@ describe('two people at one tablet', () => {
     await right.getByRole('button', { name: 'Leave out of averages' }).click();
     await right.getByRole('textbox', { name: 'Reason' }).fill('drill broke');
     await right.getByRole('button', { name: 'Leave the part out of averages' }).click();
-    await right.getByText('It is put right.').waitFor();
+    await right.getByText(/^Put right: /).waitFor();
     await saved(page);
     await toScreen('Review');
     await page.getByText(/1 part shared by two people/).waitFor();

@@ -53,5 +53,5 @@ export const putRight: typeof english = {
   countNote: (tapped) =>
     `${tapped} ${tapped === 1 ? 'wurde' : 'wurden'} angetippt. Die Stückzahl steht daneben und erzeugt kein Teil: wo ein Tippen fehlt, unter „Teile“ angeben, welches Teil zwei waren.`,
   countKept: 'Die Stückzahl steht jetzt neben dem Tippen.',
-  said: 'Es ist berichtigt.',
+  said: (what) => `Berichtigt: ${what}.`,
 };

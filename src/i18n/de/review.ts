@@ -42,7 +42,7 @@ export const review: typeof english = {
     lostUnknown: 'verlorene Zeit nicht bekannt',
     unaccounted: (time) => `${time} ungeklärt`,
     workAlone: (efficiency) =>
-      `Das ist allein die Arbeit an Teilen. Eine Vorgabezeit enthält auch Zuschläge für Erholung und Verzögerungen: über die ganze Anwesenheitszeit ist der Zeitgrad ${efficiency}\u00a0%.`,
+      `Das ist allein die Arbeit an Teilen. Über die ganze Anwesenheitszeit, mit Erholung und Verzögerungen, ist der Zeitgrad ${efficiency}\u00a0%.`,
     nothingLost: 'keine Zeit verloren',
     made: (day) =>
       `${parts(day.done)} in ${inTurns(day.turns)} von ${day.turns > 1 ? 'zusammen ' : ''}${day.elapsed}: ${day.good} gut${day.rework > 0 ? ` (${day.good - day.rework} beim ersten Mal, ${day.rework} nach Nacharbeit)` : ''}, ${day.scrap} Ausschuss.`,

@@ -51,5 +51,5 @@ export const putRight = spoken('putRight', {
   countNote: (tapped: number) =>
     `${tapped} ${tapped === 1 ? 'was' : 'were'} tapped. The count stays beside them and makes no part: where a tap was missed, say under Parts which one was two.`,
   countKept: 'The count is kept beside the taps.',
-  said: 'It is put right.',
+  said: (what: string) => `Put right: ${what}.`,
 });

@@ -39,7 +39,7 @@ export const review = spoken('review', {
     lostUnknown: 'lost time not known',
     unaccounted: (time: string) => `${time} not accounted for`,
     workAlone: (efficiency: string) =>
-      `That is the work on parts alone. A standard time allows for rest and delays too: over all attended time, efficiency is ${efficiency}\u00a0%.`,
+      `That is the work on parts alone. Over all attended time, rest and delays in it, efficiency is ${efficiency}\u00a0%.`,
     nothingLost: 'no time lost',
     made: (day: {
       done: number;

@@ -53,5 +53,5 @@ export const putRight: typeof english = {
   countNote: (tapped) =>
     `Se ${tapped === 1 ? 'tocó' : 'tocaron'} ${tapped}. El recuento queda al lado y no crea piezas: donde faltó un toque, indicar en «Piezas» qué pieza valía por dos.`,
   countKept: 'El recuento queda guardado junto a los toques.',
-  said: 'Está corregido.',
+  said: (what) => `Corregido: ${what}.`,
 };

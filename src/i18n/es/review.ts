@@ -40,7 +40,7 @@ export const review: typeof english = {
     lostUnknown: 'tiempo perdido desconocido',
     unaccounted: (time) => `sin justificar: ${time}`,
     workAlone: (efficiency) =>
-      `Eso es solo el trabajo en piezas. Un tiempo estándar incluye también suplementos por descanso y demoras: sobre todo el tiempo de presencia, la eficiencia es del ${efficiency}\u00a0%.`,
+      `Eso es solo el trabajo en piezas. Sobre todo el tiempo de presencia, con descanso y demoras, la eficiencia es del ${efficiency}\u00a0%.`,
     nothingLost: 'sin tiempo perdido',
     made: (day) =>
       `${parts(day.done)} en ${turns(day.turns)} de ${day.elapsed}${day.turns > 1 ? ' en total' : ''}: ${day.good} ${day.good === 1 ? 'buena' : 'buenas'}${day.rework > 0 ? ` (${day.good - day.rework} a la primera, ${day.rework} tras retrabajo)` : ''}, ${day.scrap} de desecho.`,

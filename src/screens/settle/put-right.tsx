@@ -32,6 +32,12 @@ interface Props {
   setWho?(who: Who): void;
 }
 
+/** When a turn began; its codes only where a wrong person is to be found. */
+function turnName({ startedAt, people }: Turn, isCoded: boolean): string {
+  const codes = isCoded ? people.map(({ person }) => person) : [];
+  return [timeOfDay(startedAt), ...new Set(codes)].join(', ');
+}
+
 type What = keyof typeof words.whats;
 
 const nobody: Who = { by: '', why: '', isAtStation: false };
@@ -61,7 +67,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
   };
   const ask = (next: Wanted) => {
     setWanted(next.isFree ? null : next);
-    setTold(next.isFree ? words.said : '');
+    setTold(next.isFree ? words.said(next.word) : '');
     if (next.isFree) next.say(who);
   };
   const whats = turn.enteredLater ? enteredWhats : turn.cycles.length > 0 ? tappedWhats : emptyWhats;
@@ -82,7 +88,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
             >
               {turns.map((each) => (
                 <option key={each.id} value={each.id}>
-                  {words.turnLine(timeOfDay(each.startedAt), each.cycles.length)}
+                  {words.turnLine(turnName(each, what === 'person'), each.cycles.length)}
                 </option>
               ))}
             </select>
@@ -116,7 +122,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
             if (!isAtStation) setWho?.({ ...given, why: '' });
             setWanted(null);
             setWhat(null);
-            setTold(wanted.told ?? words.said);
+            setTold(wanted.told ?? words.said(wanted.word));
           }}
           close={() => setWanted(null)}
         />
