@@ -67,6 +67,17 @@ describe('a foreman with the demo shop', () => {
     await page.getByText(/230 good/).waitFor();
   });
 
+  it('sees whose turn each was only where a wrong person is looked for', async () => {
+    const right = page.locator('.settle-right');
+    const turns = () => right.getByLabel('Which turn?').locator('option').allInnerTexts();
+    const person = right.getByRole('button', { name: 'Person', exact: true });
+    await person.scrollIntoViewIfNeeded();
+    expect((await turns()).join()).not.toMatch(/K7|M2|R4/);
+    await tap(page, person);
+    for (const line of await turns()) expect(line).toMatch(/^\d\d:\d\d, (K7|M2|R4), \d+ parts$/);
+    await tap(page, person);
+  });
+
   it('finds a reason and a part half typed as they were, after a look at another screen', async () => {
     const look = async () => {
       await tap(page, page.getByRole('link', { name: 'Review', exact: true }));

@@ -83,6 +83,20 @@ export async function walkPace(page: Page, url: string, look: Look): Promise<voi
   await page.waitForTimeout(200);
   await look('pace, question: reason');
   await page.keyboard.press('Escape');
+  for (const outcome of ['rework', 'scrap']) {
+    await page.waitForTimeout(1_600);
+    await press(page, /^Part done/);
+    await press(page, /^Previous part/);
+    await press(page, outcome);
+  }
+  await look('pace, scrap and rework counted');
+  await press(page, /^Previous part/);
+  await page.waitForTimeout(200);
+  await look('pace, question: outcome, with a part that waits');
+  await press(page, /^Rework M of/);
+  await page.waitForTimeout(200);
+  await look('pace, rework');
+  await press(page, /^Rework done/);
   await page.waitForTimeout(1_600);
   await press(page, /^Part done/);
   await press(page, /^Part done/);
@@ -140,7 +154,7 @@ export async function walkDemo(page: Page, url: string, look: Look): Promise<voi
   await page.waitForTimeout(200);
   await look('demo review, a working');
   await openAt(page, url, 'demo/shop');
-  for (const form of ['Change shift', 'Add a day', 'Set the PIN']) await press(page, form);
+  for (const form of [/^Change shift/, 'Add a day', 'Set the PIN']) await press(page, form);
   await page.waitForTimeout(150);
   await look('demo shop, its forms');
   await press(page, 'Change part M');
