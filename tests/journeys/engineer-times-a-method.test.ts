@@ -110,7 +110,11 @@ describe('an engineer with an empty shop', () => {
     expect(table.ok).toBe(true);
     if (!table.ok) return;
 
-    const taps = (await readOwnLog(page)).filter(({ fact }) =>
+    const log = await readOwnLog(page);
+    expect(log.filter(({ fact }) => fact.kind === 'person-added').map(({ fact }) => fact)).toEqual([
+      { kind: 'person-added', code: 'K7' },
+    ]);
+    const taps = log.filter(({ fact }) =>
       ['study-started', 'element-ended', 'foreign-began', 'foreign-ended'].includes(fact.kind),
     );
     const expected: { element: string; cycle: number; ms: number }[] = [];

@@ -161,9 +161,7 @@ export const studySheet: typeof english = {
     remarks: 'b Bemerkungen:',
     remark: (element, cycle, note) => `${element}, Zyklus ${cycle}: ${note}`,
     judged: (judged, all) =>
-      judged === all
-        ? 'Jeder Leistungsgrad wurde einzeln beurteilt.'
-        : `(100) vom Leistungsgrad davor übernommen. Einzeln beurteilt: ${judged} von ${all} Leistungsgraden.`,
+      `(100) von vorher übernommen. Einzeln beurteilt: ${judged} von ${all} Leistungsgraden.`,
     corrected: '† Leistungsgrad nach der Aufnahme berichtigt:',
     rated: (element, cycle, before) => `${element}, Zyklus ${cycle}: vorher ${before}`,
     counted:

@@ -45,7 +45,7 @@ export const study: typeof english = {
     changed: (revision) =>
       `Geändert. Es wird als Revision ${revision} festgehalten; frühere bleiben, wie sie sind.`,
     changedInPlace: (revision) =>
-      `Geändert. Unter Revision ${revision} wurde noch nichts aufgenommen: sie wird neu geschrieben.`,
+      `Geändert. Darunter wurde noch nichts aufgenommen: es bleibt Revision ${revision}.`,
     saveRevision: (revision) => `Als Revision ${revision} festhalten`,
     number: 'Nr.',
     element: 'Abschnitt und sein Messpunkt',
@@ -58,7 +58,7 @@ export const study: typeof english = {
     breakPoint: 'Messpunkt: der Moment, in dem er endet',
     breakPointHint: 'am besten etwas Hörbares',
     noBreakPoint: (elements) =>
-      `Wann endet es? Kein Messpunkt geschrieben: ${elements}. Ohne ihn beenden zwei Personen es zu zwei Zeitpunkten. Oben aufschreiben, was zu sehen oder zu hören ist, oder weitergehen; das Blatt sagt dann, dass er fehlt.`,
+      `Kein Messpunkt geschrieben: ${elements}. Zwei Personen würden zu zwei Zeitpunkten beenden. Oben einen schreiben, oder weitergehen, und das Blatt sagt es.`,
     withoutBreakPoint: 'Ohne weitergehen',
     breakPointMissing: 'kein Messpunkt geschrieben',
     elementClass: 'Art',
@@ -198,7 +198,7 @@ export const study: typeof english = {
     holdWhat: 'ungeklärt bis zum nächsten Tippen',
     held: 'Die Uhr steht',
     heldWhen: (element) =>
-      `Tippen, wenn „${element}“ beginnt. Bis dahin ist die Zeit ungeklärt: über 2 % ist die Aufnahme nicht brauchbar.`,
+      `Tippen, wenn „${element}“ beginnt. Bis dahin ist die Zeit ungeklärt; über 2 % ist die Studie nicht brauchbar.`,
     waiting: (machine) => `Warten auf ${machine}`,
     waitingWhen: (element) => `Ende verpasst? Tippen, wenn „${element}“ beginnt.`,
     machine: 'Maschine',

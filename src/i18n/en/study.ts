@@ -43,7 +43,7 @@ export const study = spoken('study', {
     changed: (revision: number) =>
       `Changed. It will be kept as revision ${revision}; earlier ones stay as they are.`,
     changedInPlace: (revision: number) =>
-      `Changed. Nothing was timed under revision ${revision} yet: it will be written again.`,
+      `Changed. Nothing was timed under it yet: it stays revision ${revision}.`,
     saveRevision: (revision: number) => `Keep as revision ${revision}`,
     number: 'No.',
     element: 'Element and its break point',
@@ -56,7 +56,7 @@ export const study = spoken('study', {
     breakPoint: 'Break point: the instant that ends it',
     breakPointHint: 'best something you can hear',
     noBreakPoint: (elements: string) =>
-      `When does it end? No break point is written for ${elements}. Without one two people end it at two instants. Write what can be seen or heard above, or go on and let the sheet say that it is missing.`,
+      `No break point is written for ${elements}: two people would end it at two instants. Write one above, or go on, and the sheet says so.`,
     withoutBreakPoint: 'Go on without',
     breakPointMissing: 'no break point written',
     elementClass: 'Class',
@@ -192,7 +192,7 @@ export const study = spoken('study', {
     holdWhat: 'unaccounted until the next tap',
     held: 'The watch stands',
     heldWhen: (element: string) =>
-      `Tap as “${element}” begins. Until then the time is unaccounted: above 2 % the study cannot be used.`,
+      `Tap as “${element}” begins. Till then time is unaccounted; above 2 % the study cannot be used.`,
     waiting: (machine: string) => `Waiting for ${machine}`,
     waitingWhen: (element: string) => `Missed its end? Tap as “${element}” begins.`,
     machine: 'Machine',

@@ -47,7 +47,7 @@ export const study: typeof english = {
     noMethod: 'Esta pieza aún no tiene método. Nombrar sus elementos en el orden en que vienen.',
     changed: (revision) => `Cambiado. Quedará como revisión ${revision}; las anteriores siguen como están.`,
     changedInPlace: (revision) =>
-      `Cambiado. Con la revisión ${revision} todavía no se cronometró nada: se escribe de nuevo.`,
+      `Cambiado. Con ella todavía no se cronometró nada: sigue siendo la revisión ${revision}.`,
     saveRevision: (revision) => `Guardar como revisión ${revision}`,
     number: 'N.º',
     element: 'Elemento y su punto de corte',
@@ -60,7 +60,7 @@ export const study: typeof english = {
     breakPoint: 'Punto de corte: el instante en que termina',
     breakPointHint: 'mejor algo que se oiga',
     noBreakPoint: (elements) =>
-      `¿Cuándo termina? Sin punto de corte escrito: ${elements}. Sin él, dos personas lo terminan en dos instantes. Escribir arriba lo que se ve o se oye, o seguir y que la hoja diga que falta.`,
+      `Sin punto de corte escrito: ${elements}. Dos personas terminarían en dos instantes. Escribir uno arriba, o seguir, y la hoja lo dice.`,
     withoutBreakPoint: 'Seguir sin él',
     breakPointMissing: 'sin punto de corte escrito',
     elementClass: 'Clase',
@@ -200,7 +200,7 @@ export const study: typeof english = {
     holdWhat: 'sin justificar hasta el próximo toque',
     held: 'El cronómetro está parado',
     heldWhen: (element) =>
-      `Tocar cuando empiece «${element}». Hasta entonces el tiempo queda sin justificar: por encima del 2 % el estudio no sirve.`,
+      `Tocar cuando empiece «${element}». Hasta entonces el tiempo queda sin justificar; por encima del 2 % el estudio no sirve.`,
     waiting: (machine) => `Esperando: ${machine}`,
     waitingWhen: (element) => `¿No se vio su final? Tocar cuando empiece «${element}».`,
     machine: 'Máquina',

@@ -1,3 +1,4 @@
+import { addPerson } from '../../application/shop/add-person';
 import { sizePart } from '../../application/shop/size-part';
 import { startStudy } from '../../application/study/start-study';
 import type { Stamp } from '../../domain/records/stamp';
@@ -39,6 +40,8 @@ export function ReadyToStart({ draft, part, method, onBack }: Props) {
   const start = (at: Stamp) => {
     keptDraft.drop(app);
     const plan = planOf(draft);
+    // Whoever is timed is known at the station too.
+    addPerson(bench, draft.operator);
     if (plan.sizes) sizePart(bench, part.id, plan.sizes);
     const id = startStudy(
       bench,

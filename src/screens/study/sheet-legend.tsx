@@ -19,7 +19,7 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
     firstRatingPct === undefined ? [] : [words.rated(element, cycle, firstRatingPct)],
   );
   const ratings = [
-    ...(judged ? [words.judged(judged.judged, judged.all)] : []),
+    ...(judged && judged.judged < judged.all ? [words.judged(judged.judged, judged.all)] : []),
     ...(corrected.length > 0 ? [`${words.corrected} ${corrected.join(' · ')}`] : []),
   ];
   const lines = [
