@@ -16,6 +16,6 @@ export function clockOfMinute(minute: number): string {
  * minuteOfClock('09:15') // => 555
  */
 export function minuteOfClock(text: string): number | null {
-  const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)/.exec(text) ?? [];
+  const [, hours, minutes] = /^([01]\d|2[0-3]):([0-5]\d)(?::[0-5]\d)?$/.exec(text) ?? [];
   return hours === undefined ? null : Number(hours) * 60 + Number(minutes);
 }

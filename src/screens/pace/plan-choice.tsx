@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { endShift } from '../../application/turn/end-shift';
 import { MOST_WANTED, wantParts } from '../../application/turn/want-parts';
+import { minuteOfClock } from '../../domain/shop/clock-minute';
 import { cleanCycles } from '../../domain/turn/clean-cycles';
 import { isGood } from '../../domain/turn/earned-time';
 import { LAST, paceRatio } from '../../domain/turn/pace-ratio';
@@ -9,6 +10,7 @@ import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
+import { ClockField } from '../clock-field';
 import { plannedTime } from './time-of-day';
 import { useProjection } from './use-projection';
 
@@ -30,9 +32,12 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
     const isNumber = parts >= 1 && parts <= MOST_WANTED;
     const isNewEnd = until !== '' && until !== endsAt;
     // A field that stays empty says nothing; one that cannot be read is asked about.
-    if (!isNumber && (typed.trim() !== '' || !isNewEnd)) return setFaulty(true);
+    const minute = minuteOfClock(until);
+    if ((!isNumber && (typed.trim() !== '' || !isNewEnd)) || (isNewEnd && minute === null)) {
+      return setFaulty(true);
+    }
     if (isNumber) wantParts(bench, parts);
-    if (isNewEnd) endShift(bench, Number(until.slice(0, 2)) * 60 + Number(until.slice(3, 5)));
+    if (isNewEnd && minute !== null) endShift(bench, minute);
     done();
   };
   return (
@@ -55,18 +60,16 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
               }}
             />
           </label>
-          <label class="field pace-plan-until">
-            <span>{words.until}</span>
-            <input
-              type="time"
-              value={until}
-              disabled={isReadOnly}
-              onInput={(event) => {
-                setUntil(event.currentTarget.value);
-                setFaulty(false);
-              }}
-            />
-          </label>
+          <ClockField
+            class="pace-plan-until"
+            label={words.until}
+            value={until}
+            disabled={isReadOnly}
+            change={(next) => {
+              setUntil(next);
+              setFaulty(false);
+            }}
+          />
           <button type="submit" class="button" disabled={isReadOnly}>
             {words.set}
           </button>

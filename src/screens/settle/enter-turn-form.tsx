@@ -12,6 +12,7 @@ import { enterTurn as words } from '../../i18n/en/enter-turn';
 import { formatDay } from '../../i18n/format-day';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
+import { ClockField } from '../clock-field';
 import { reasonText } from '../pace/reason-text';
 import { timeOfDay } from '../pace/time-of-day';
 import { CodeField } from './code-field';
@@ -89,14 +90,12 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
             />
           </label>
           {(['from', 'to'] as const).map((which) => (
-            <label class="field" key={which}>
-              <span>{words[which]}</span>
-              <input
-                type="time"
-                value={typed[which]}
-                onInput={(event) => alter({ [which]: event.currentTarget.value })}
-              />
-            </label>
+            <ClockField
+              key={which}
+              label={words[which]}
+              value={typed[which]}
+              change={(next) => alter({ [which]: next })}
+            />
           ))}
         </div>
         <EnteredParts parts={parts} lines={typed.lines} change={(lines) => alter({ lines })} />

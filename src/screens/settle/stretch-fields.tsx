@@ -1,6 +1,7 @@
 import { localIso } from '../../domain/records/local-iso';
 import type { Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
+import { ClockField } from '../clock-field';
 
 const DAY_MS = 86_400_000;
 
@@ -17,8 +18,8 @@ export function StretchFields({ from, to, setFrom, setTo, isMissing }: Props) {
   return (
     <>
       <div class="settle-span">
-        <TimeField label={words.from} value={from} change={setFrom} />
-        <TimeField label={words.to} value={to} change={setTo} />
+        <ClockField label={words.from} value={from} change={setFrom} />
+        <ClockField label={words.to} value={to} change={setTo} />
       </div>
       {isMissing && (
         <p class="fault" role="alert">
@@ -35,15 +36,6 @@ export interface Stretch {
   readonly toMs: number;
 }
 
-function TimeField({ label, value, change }: { label: string; value: string; change(next: string): void }) {
-  return (
-    <label class="field">
-      <span>{label}</span>
-      <input type="time" step={1} value={value} onInput={(event) => change(event.currentTarget.value)} />
-    </label>
-  );
-}
-
 /** The wall clock at a place in the turn, to the second. */
 export function clockAt({ startedAt: { wallMs, offsetMin } }: Turn, atMs: number): string {
   return localIso(wallMs + atMs, offsetMin).slice(11, 19);
@@ -52,7 +44,7 @@ export function clockAt({ startedAt: { wallMs, offsetMin } }: Turn, atMs: number
 /** Two times of the clock as a stretch of the turn; the second of the start and of the end are its own. */
 export function readStretch(turn: Turn, from: string, to: string): Stretch | null {
   const place = (clock: string) => {
-    const [, hours, minutes, seconds = '0'] = /^(\d\d):(\d\d)(?::(\d\d))?/.exec(clock) ?? [];
+    const [, hours, minutes, seconds = '0'] = /^(\d\d):(\d\d)(?::(\d\d))?$/.exec(clock) ?? [];
     if (hours === undefined) return Number.NaN;
     const { wallMs, offsetMin } = turn.startedAt;
     const sinceMidnightMs = (wallMs + offsetMin * 60_000) % DAY_MS;

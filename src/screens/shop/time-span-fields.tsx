@@ -1,3 +1,5 @@
+import { ClockField } from '../clock-field';
+
 interface Props {
   readonly from: string;
   readonly to: string;
@@ -10,18 +12,8 @@ interface Props {
 export function TimeSpanFields({ from, to, fromLabel, toLabel, change }: Props) {
   return (
     <>
-      <label class="field">
-        <span>{fromLabel}</span>
-        <input
-          type="time"
-          value={from}
-          onInput={(event) => change({ from: event.currentTarget.value, to })}
-        />
-      </label>
-      <label class="field">
-        <span>{toLabel}</span>
-        <input type="time" value={to} onInput={(event) => change({ from, to: event.currentTarget.value })} />
-      </label>
+      <ClockField label={fromLabel} value={from} change={(next) => change({ from: next, to })} />
+      <ClockField label={toLabel} value={to} change={(next) => change({ from, to: next })} />
     </>
   );
 }
