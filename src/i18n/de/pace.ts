@@ -13,6 +13,7 @@ export const pace: typeof english = {
   goOn: 'Weiter',
   stop: 'Stopp',
   stoppedState: 'Steht',
+  reworkState: 'Nacharbeit',
   lastPart: (ms) => `Voriges Teil ${roundedClockFace(ms)}`,
   secondTapNote: 'Zweimal getippt, bisher einmal gezählt',
   tapHint: 'Je Teil einmal tippen, immer im selben Moment',

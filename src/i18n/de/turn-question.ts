@@ -17,10 +17,8 @@ export const turnQuestion: typeof english = {
   reworkSaid: 'Zur Nacharbeit: wartet unter „Voriges Teil“',
   reworkNow: 'Jetzt nacharbeiten',
   reworkBegun: 'Nacharbeit begonnen: antippen, wenn das Teil gut ist',
-  waiting: 'Wartet auf Nacharbeit',
   waitingPart: (code, at, ms) => `${code} von ${at} nacharbeiten, ${roundedClockFace(ms)}`,
   reworking: (code, at) => `Nacharbeit an ${code}, fertig um ${at}`,
-  reworkingAny: 'Nacharbeit an einem früheren Teil',
   reworkingNote: 'Es bleibt ein Teil. Diese Zeit ist seine Nacharbeit und in keinem Mittelwert.',
   reworkFailed: 'Doch Ausschuss',
   tally: (scrap, marked, waiting) =>

@@ -31,14 +31,12 @@ export const ownRecord = spoken('ownRecord', {
   netNote: 'Averages leave stoppages out.',
   leftOut: (reasons: string) => `Left out of them: ${reasons}.`,
   leftOutFor: {
-    asked: (count: number) => `${count} with an open question`,
-    'no-time-left': (count: number) =>
-      `${count} without a time of ${count === 1 ? 'its' : 'their'} own, as stops or gaps took it`,
-    interrupted: (count: number) => `${count} with a stop in ${count === 1 ? 'it' : 'them'}`,
-    'first-off': (count: number) => `${count} first-off ${count === 1 ? 'piece' : 'pieces'}`,
-    'set-aside': (count: number) => `${count} set aside`,
-    learning: (count: number) => `${count} made while learning`,
-    'entered-later': (count: number) => `${count} entered later`,
+    asked: 'with an open question',
+    'no-time-left': 'without a time of its own, as stops or gaps took it',
+    interrupted: 'with a stop in it',
+    'first-off': 'first-off piece',
+    'set-aside': 'set aside',
+    learning: 'made while learning',
   },
   reworkOf: (marked: number, waiting: number) =>
     `Marked for rework: ${marked}. Reworked, as tapped: ${marked - waiting}. Still waiting: ${waiting}.`,

@@ -13,6 +13,7 @@ export const pace = spoken('pace', {
   goOn: 'Go on',
   stop: 'Stop',
   stoppedState: 'Stopped',
+  reworkState: 'Rework',
   lastPart: (ms: number) => `Previous part ${roundedClockFace(ms)}`,
   secondTapNote: 'Tapped twice, counted once so far',
   tapHint: 'Tap once for each part, always at the same moment',

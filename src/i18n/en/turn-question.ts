@@ -17,10 +17,8 @@ export const turnQuestion = spoken('turnQuestion', {
   reworkSaid: 'To rework: it waits under “Previous part”',
   reworkNow: 'Rework it now',
   reworkBegun: 'Rework begun: tap when it is good',
-  waiting: 'Waiting to be reworked',
   waitingPart: (code: string, at: string, ms: number) => `Rework ${code} of ${at}, ${roundedClockFace(ms)}`,
   reworking: (code: string, at: string) => `Rework of ${code}, done at ${at}`,
-  reworkingAny: 'Rework of an earlier part',
   reworkingNote: 'It stays one part. This time is its rework and in no average.',
   reworkFailed: 'It is scrap after all',
   tally: (scrap: number, marked: number, waiting: number) =>

@@ -13,6 +13,7 @@ export const pace: typeof english = {
   goOn: 'Seguir',
   stop: 'Parar',
   stoppedState: 'Parado',
+  reworkState: 'Retrabajo',
   lastPart: (ms) => `Pieza anterior ${roundedClockFace(ms)}`,
   secondTapNote: 'Dos toques; por ahora cuenta uno',
   tapHint: 'Un toque por pieza, siempre en el mismo momento',

@@ -17,10 +17,8 @@ export const turnQuestion: typeof english = {
   reworkSaid: 'Por retrabajar: espera en «Pieza anterior»',
   reworkNow: 'Retrabajar ahora',
   reworkBegun: 'Retrabajo empezado: tocar cuando esté buena',
-  waiting: 'Esperan retrabajo',
   waitingPart: (code, at, ms) => `Retrabajar ${code} de las ${at}, ${roundedClockFace(ms)}`,
   reworking: (code, at) => `Retrabajo de ${code}, terminada a las ${at}`,
-  reworkingAny: 'Retrabajo de una pieza anterior',
   reworkingNote: 'Sigue siendo una pieza. Este tiempo es su retrabajo y no entra en ninguna media.',
   reworkFailed: 'Al final es desecho',
   tally: (scrap, marked, waiting) =>

@@ -39,43 +39,35 @@ export function OutcomeChoice({ turn, cycle, chosen }: Props) {
     </button>
   );
   return (
-    <>
-      <section class="stack" aria-label={asks.outcomeTitle(cycle.netMs)}>
-        <h2>{asks.outcomeTitle(cycle.netMs)}</h2>
-        <div class="choices">
-          {outcomes.map((outcome) =>
-            choice(words.outcomes[outcome], outcome === cycle.outcome, () => {
-              judgePart(bench, turn.id, cycle.key, outcome);
-              return said[outcome];
-            }),
-          )}
-          <ReworkNow partDone={cycle.key} word={asks.reworkNow} begun={chosen} />
-          {cycle.judgedAs !== 'two-parts' &&
-            choice(asks.stopInIt, hadStop, () => {
-              judgeCycle(bench, turn.id, cycle.key, hadStop ? 'one-part' : 'interrupted');
-              return hadStop ? asks.allWorkSaid : asks.stopInItSaid;
-            })}
-          {isFirst &&
-            choice(asks.firstOff, undefined, () => {
-              judgeCycle(bench, turn.id, cycle.key, 'first-off');
-              return '';
-            })}
-        </div>
-      </section>
-      {waiting.length > 0 && (
-        <section class="pace-waiting" aria-label={asks.waiting}>
-          <div class="choices">
-            {waiting.map(({ key, partCode, doneAt, netMs }) => (
-              <ReworkNow
-                key={key}
-                partDone={key}
-                word={asks.waitingPart(partCode, timeOfDay(doneAt), netMs)}
-                begun={chosen}
-              />
-            ))}
-          </div>
-        </section>
-      )}
-    </>
+    <section class="stack" aria-label={asks.outcomeTitle(cycle.netMs)}>
+      <h2>{asks.outcomeTitle(cycle.netMs)}</h2>
+      <div class="choices">
+        {outcomes.map((outcome) =>
+          choice(words.outcomes[outcome], outcome === cycle.outcome, () => {
+            judgePart(bench, turn.id, cycle.key, outcome);
+            return said[outcome];
+          }),
+        )}
+        <ReworkNow partDone={cycle.key} word={asks.reworkNow} begun={chosen} />
+        {cycle.judgedAs !== 'two-parts' &&
+          choice(asks.stopInIt, hadStop, () => {
+            judgeCycle(bench, turn.id, cycle.key, hadStop ? 'one-part' : 'interrupted');
+            return hadStop ? asks.allWorkSaid : asks.stopInItSaid;
+          })}
+        {isFirst &&
+          choice(asks.firstOff, undefined, () => {
+            judgeCycle(bench, turn.id, cycle.key, 'first-off');
+            return '';
+          })}
+        {waiting.map(({ key, partCode, doneAt, netMs }) => (
+          <ReworkNow
+            key={key}
+            partDone={key}
+            word={asks.waitingPart(partCode, timeOfDay(doneAt), netMs)}
+            begun={chosen}
+          />
+        ))}
+      </div>
+    </section>
   );
 }

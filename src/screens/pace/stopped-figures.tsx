@@ -18,6 +18,7 @@ export function StoppedFigures({ turn, acted, heading }: Props) {
   const { partElapsedMs } = pace(turn, turn.lastStamp);
   const stoppage = turn.stoppages.at(-1)!;
   const isRework = stoppage.category === 'rework';
+  const reworked = turn.cycles.find(({ key }) => key === stoppage.ofPart);
   return (
     <div class="pace-figures is-stopped">
       <div class="pace-this-part">
@@ -30,8 +31,8 @@ export function StoppedFigures({ turn, acted, heading }: Props) {
         />
         <p class="pace-target number">{words.partSoFar(partElapsedMs)}</p>
       </div>
-      {isRework ? (
-        <ReworkInHand turn={turn} ofPart={stoppage.ofPart} />
+      {reworked ? (
+        <ReworkInHand turn={turn.id} cycle={reworked} />
       ) : (
         <ReasonChoice turn={turn.id} stoppage={stoppage} title={asks.reasonTitle} chosen={() => acted()} />
       )}

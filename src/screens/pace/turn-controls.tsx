@@ -26,9 +26,11 @@ interface Props {
 export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, open }: Props) {
   const { isReadOnly } = useApp();
   const isStopped = turn.status === 'stopped';
+  const isRework = isStopped && turn.stoppages.at(-1)!.category === 'rework';
+  const stopWord = isRework ? words.reworkState : isStopped ? words.stoppedState : words.stop;
   const lastCycle = turn.cycles.at(-1);
   const undoWhat = undoText(turn);
-  const { word, hint } = surfaceWords(turn);
+  const { word, hint } = surfaceWords(turn, isRework);
   // Whoever took over reads nothing of the other's parts as their own.
   const isOwn = lastCycle?.person === turn.person;
   const toRework = reworkMarked(turn).waiting.length;
@@ -49,7 +51,7 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
         </span>
       </TimingButton>
       <TimingButton class="button pace-stop" disabled={isReadOnly || isStopped} onTap={stop}>
-        {isStopped ? words.stoppedState : words.stop}
+        {stopWord}
       </TimingButton>
       <div class="pace-seconds">
         <button type="button" class="button" disabled={isReadOnly || !undoWhat} onClick={undo}>
@@ -88,13 +90,11 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
 }
 
 /** What a tap says now; and a hint that stands in the place of the part before. */
-function surfaceWords(turn: Turn): { word: string; hint: string } {
+function surfaceWords(turn: Turn, isRework: boolean): { word: string; hint: string } {
   const { status, inHand, isPartBegun, stepsDone } = turn;
   const { elements = [], partsPerTap = 1 } = inHand;
-  const isStopped = status === 'stopped';
-  if (isStopped && turn.stoppages.at(-1)!.category === 'rework')
-    return { word: words.reworkDone, hint: words.reworkDoneHint };
-  if (isStopped) return { word: words.goOn, hint: words.goOnHint };
+  if (isRework) return { word: words.reworkDone, hint: words.reworkDoneHint };
+  if (status === 'stopped') return { word: words.goOn, hint: words.goOnHint };
   if (!isPartBegun) return { word: words.beginPart, hint: words.beginHint };
   const element = stepsDone < elements.length - 1 && elements[stepsDone];
   if (!element) return { word: words.partDone(partsPerTap), hint: '' };
