@@ -52,7 +52,8 @@ export function AppShell({ loaders, Pace, takeUpdate, Upkeep }: Props) {
   }, [screen, loaders]);
 
   return (
-    <div class={isKept ? 'shell is-kept' : 'shell'}>
+    // The demo's strip is high: drawn after the page, it would push all of it down.
+    <div class={isKept ? 'shell is-kept' : 'shell'} hidden={app.isDemo && !Notices}>
       <section class="shell-strip" aria-label={words.notices}>
         {Notices && <Notices takeUpdate={takeUpdate} />}
       </section>

@@ -174,7 +174,7 @@ export async function walkDemo(page: Page, url: string, look: Look): Promise<voi
   await look('demo pace, elements are tapped');
 }
 
-/** The four pages of the cell, and What if after a change. */
+/** The four pages of the cell, and What if after several changes. */
 export async function walkCell(page: Page, url: string, look: Look): Promise<void> {
   await openAt(page, url, 'demo/cell');
   for (const tab of ['What governs', 'What if', 'Lead time', 'People and machines']) {
@@ -185,10 +185,20 @@ export async function walkCell(page: Page, url: string, look: Look): Promise<voi
   }
   await press(page, 'What if');
   await press(page, 'V');
-  await press(page, 'Machine speed: more');
+  // As many as fill more than one line.
+  for (const control of [
+    'Machine speed',
+    'Passes',
+    'Loading time',
+    'Machines',
+    'Time of that element',
+    'People',
+  ]) {
+    await press(page, `${control}: more`);
+  }
   await page.waitForTimeout(900);
   await unfold(page);
-  await look('demo cell, a change that is tried');
+  await look('demo cell, changes that are tried');
 }
 
 /** A study from its sheet with workings to the watch in one and two lanes, and its end. */
