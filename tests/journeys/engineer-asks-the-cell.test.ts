@@ -53,6 +53,21 @@ describe('an engineer asks what the cell should do next', () => {
     expect(gained.slice(-3)).toEqual(['1.00', '0.00', '1.00']);
   });
 
+  it('saw nothing jump while it was read: layout shift below 0.1, which counts as good', async () => {
+    const shift = await page.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          new PerformanceObserver((list) => {
+            const values = list.getEntries().map((entry) => (entry as unknown as { value: number }).value);
+            resolve(values.reduce((sum, value) => sum + value, 0));
+          }).observe({ type: 'layout-shift', buffered: true });
+          // An observer without an entry is never called.
+          requestAnimationFrame(() => requestAnimationFrame(() => resolve(0)));
+        }),
+    );
+    expect(shift).toBeLessThan(0.1);
+  });
+
   it('opens the study that a part is reckoned from, and comes back', async () => {
     await tapButton(page, 'M');
     const link = page.getByRole('link', { name: 'From study “M, one piece, K7”' });
