@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import readXlsxFile from 'read-excel-file/node';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { downloadedBytes, downloadedText } from './support/download';
@@ -30,6 +30,12 @@ describe('a foreman with the demo shop', () => {
   async function openPlace(name: string): Promise<void> {
     await page.getByRole('link', { name }).scrollIntoViewIfNeeded();
     await tap(page, page.getByRole('link', { name }));
+  }
+
+  /** Where a list has grown, what is tapped may lie below the screen. */
+  async function tapThere(target: Locator): Promise<void> {
+    await target.scrollIntoViewIfNeeded();
+    await tap(page, target);
   }
 
   it('opens it with one tap, and every screen says that it is a demo', async () => {
@@ -162,7 +168,16 @@ describe('a foreman with the demo shop', () => {
     await page.getByLabel('What happened').fill('Blade changed at noon');
     await page.getByRole('button', { name: 'Keep the note' }).scrollIntoViewIfNeeded();
     await tapButton(page, 'Keep the note');
-    await page.getByRole('listitem').filter({ hasText: 'Blade changed at noon' }).waitFor();
+    const note = page.getByRole('listitem').filter({ hasText: 'Blade changed at noon' });
+    await note.waitFor();
+    // Asked first; left, it stands; taken away, it is gone.
+    await tapThere(note.getByRole('button', { name: 'Take away: Blade changed at noon' }));
+    await note.getByText('Take this note away?').waitFor();
+    await tapThere(note.getByRole('button', { name: 'Leave it' }));
+    await note.waitFor();
+    await tapThere(note.getByRole('button', { name: 'Take away: Blade changed at noon' }));
+    await tapThere(note.getByRole('button', { name: 'Take away', exact: true }));
+    await note.waitFor({ state: 'detached' });
   });
 
   it('sees nobody’s figures before a purpose is on record', async () => {
@@ -201,9 +216,45 @@ describe('a foreman with the demo shop', () => {
     await openPlace('Promises');
     await page.getByRole('heading', { name: /^242 good parts a day can be promised/ }).waitFor();
     const save = page.getByRole('button', { name: 'Write the quotation down' });
+    await page.getByLabel('Parts', { exact: true }).fill('-5');
+    await page.getByText('Parts are a whole number from 1 on.').first().waitFor();
+    expect(await save.isDisabled()).toBe(true);
+    await page.getByLabel('Parts', { exact: true }).fill('100');
     await save.scrollIntoViewIfNeeded();
     await tap(page, save);
     await page.getByText('The standard behind it still stands.').waitFor();
+    // Taken back, it stays in the list and says so.
+    const given = page.getByRole('listitem').filter({ hasText: '100 ×' });
+    await given.scrollIntoViewIfNeeded();
+    await tapThere(given.getByRole('button', { name: /^Take back: 100/ }));
+    await tapThere(given.getByRole('button', { name: 'Take back', exact: true }));
+    await given.getByText(/taken back on/).waitFor();
+  });
+
+  it('is told which break of a shift is wrong, and with a PIN set can still add a code', async () => {
+    await tap(page, page.getByRole('link', { name: 'Shop', exact: true }));
+    await page.getByRole('button', { name: /^Change shift/ }).scrollIntoViewIfNeeded();
+    await tapButton(page, /^Change shift/);
+    await page.getByLabel('Break 2, to').fill('08:30');
+    await page.getByRole('button', { name: 'Save the shift' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Save the shift');
+    await page.getByText(/^Break 2 is not inside the shift/).waitFor();
+    const shift = page.locator('form').filter({ hasText: 'Break 2, to' });
+    await tapThere(shift.getByRole('button', { name: 'Cancel' }));
+    await page.getByRole('button', { name: 'Set the PIN' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Set the PIN');
+    await page.getByText(/^There is no way back to a forgotten PIN/).waitFor();
+    await page.getByLabel('New PIN, 4 to 12 digits').fill('2468');
+    await page.getByLabel('The same again').fill('2468');
+    await page.getByRole('button', { name: 'Set the PIN' }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Set the PIN');
+    await page.getByText('The PIN is set.').waitFor();
+    expect(await page.getByRole('button', { name: /^Change shift/ }).isDisabled()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Take off the list: K7' }).isDisabled()).toBe(true);
+    await page.getByLabel('A new code').fill('N9');
+    await page.getByRole('button', { name: 'Add', exact: true }).scrollIntoViewIfNeeded();
+    await tapButton(page, 'Add');
+    await page.getByRole('listitem').filter({ hasText: 'N9' }).waitFor();
   });
 
   it('leaves the demo for a shop that is still empty', async () => {

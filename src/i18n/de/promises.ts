@@ -28,6 +28,7 @@ export const promisesWords: typeof english = {
     efficiency: 'Zeitgrad, %',
     result: (load, people) => `${load} Personen vor dem Aufrunden: ${people}.`,
     whole: (count) => (count === 1 ? 'eine Person' : `${count} Personen`),
+    notAbove: 'Stunden und Zeitgrad sind Zahlen über 0.',
     targetPace: 'Nach Zielzeit: der Zeitgrad ist noch nicht bekannt.',
     note: '(Σ Teile × Zielzeit + Rüsten) ÷ (Stunden × Zeitgrad). Eingetragen sind der Auftrag oben und eine Schicht nach Kalender ohne Essenspause.',
   },
@@ -64,7 +65,7 @@ export const promisesWords: typeof english = {
       size: 'Die Zeit für diese Größe wurde eingetippt, wie Planzeiten sie ergeben.',
     },
     faults: {
-      quantity: 'Teile sind eine ganze Zahl ab 1: Es wird nichts angeboten.',
+      quantity: 'Teile sind eine ganze Zahl ab 1.',
       setUps: 'Rüsten ist eine ganze Zahl oder 0: Es zählt keines.',
       people: 'Personen sind eine Zahl über 0: Es wird kein Tag genannt.',
     },

@@ -27,6 +27,7 @@ export const promisesWords = spoken('promisesWords', {
     efficiency: 'Efficiency, %',
     result: (load: string, people: string) => `${load} people before rounding: ${people}.`,
     whole: (count: number) => (count === 1 ? 'one person' : `${count} people`),
+    notAbove: 'Hours and efficiency are numbers above 0.',
     targetPace: 'At target pace: the efficiency is not known yet.',
     note: '(Σ parts × target + set-ups) ÷ (hours × efficiency). Filled in: the order above, and one shift by the calendar without its meal.',
   },
@@ -62,7 +63,7 @@ export const promisesWords = spoken('promisesWords', {
       size: 'The time of this size was typed, as standard data gives it.',
     },
     faults: {
-      quantity: 'Parts are a whole number from 1 on: nothing is quoted.',
+      quantity: 'Parts are a whole number from 1 on.',
       setUps: 'Set-ups are a whole number, or 0: none are counted.',
       people: 'People on it are a number above 0: no day is told.',
     },

@@ -26,6 +26,7 @@ export const promisesWords: typeof english = {
     efficiency: 'Eficiencia, %',
     result: (load, people) => `${load} personas antes de redondear: ${people}.`,
     whole: (count) => (count === 1 ? 'una persona' : `${count} personas`),
+    notAbove: 'Las horas y la eficiencia son números mayores que 0.',
     targetPace: 'Al ritmo del objetivo: aún no se conoce la eficiencia.',
     note: '(Σ piezas × objetivo + preparaciones) ÷ (horas × eficiencia). Ya puestos: el pedido de arriba, y un turno según el calendario sin su comida.',
   },
@@ -60,7 +61,7 @@ export const promisesWords: typeof english = {
       size: 'El tiempo de este tamaño se escribió a mano, como lo dan los datos tipo.',
     },
     faults: {
-      quantity: 'Las piezas son un número entero desde 1: no se ofrece nada.',
+      quantity: 'Las piezas son un número entero desde 1.',
       setUps: 'Las preparaciones son un número entero, o 0: no se cuenta ninguna.',
       people: 'Las personas son un número mayor que 0: no se dice ningún día.',
     },

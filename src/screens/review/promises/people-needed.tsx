@@ -37,7 +37,16 @@ export function PeopleNeeded({ days, book }: Pick<PlaceProps, 'days' | 'book'>) 
   const attendedMs = (parseDecimal(hours) ?? 0) * HOUR_MS;
   const share = (parseDecimal(efficiency) ?? 0) / 100;
   const isPossible = attendedMs > 0 && share > 0 && ordered.some(({ quantity }) => quantity > 0);
-  const load = isPossible ? peopleNeeded([...ordered, setUps], attendedMs, share) : null;
+  const isUnread = parts.some(({ id }) => {
+    const typed = quantityOf(id).trim();
+    return typed !== '' && parseWhole(typed) === null;
+  });
+  const fault = isUnread
+    ? promisesWords.quote.faults.quantity
+    : attendedMs > 0 && share > 0
+      ? ''
+      : words.notAbove;
+  const load = isPossible && !isUnread ? peopleNeeded([...ordered, setUps], attendedMs, share) : null;
   if (parts.length === 0) return null;
   return (
     <details class="review-more no-print">
@@ -87,6 +96,7 @@ export function PeopleNeeded({ days, book }: Pick<PlaceProps, 'days' | 'book'>) 
             />
           </label>
         </div>
+        {fault && <p role="status">{fault}</p>}
         {load !== null && (
           <p role="status">
             <strong>{words.result(formatNumber(load, 2), words.whole(Math.ceil(load - 1e-9)))}</strong>
