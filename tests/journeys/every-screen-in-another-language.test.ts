@@ -5,6 +5,19 @@ import { Site } from './support/site';
 import { landscape, portrait, Tablet } from './support/tablet';
 import { tap } from './support/tap';
 
+/** What if, on one part: so many changes that they fill lines, a second machine among them. */
+async function trySeveral(page: Page): Promise<void> {
+  await page.evaluate(() => document.querySelector('main')!.scrollTo(0, 0));
+  await tap(page, page.locator('.cell-tabs button').nth(1));
+  await tap(page, page.locator('.cell-parts button').nth(1));
+  for (const more of [1, 3, 5, 9, 11]) {
+    const button = page.locator('.cell-stepper button').nth(more);
+    await button.evaluate((own) => own.scrollIntoView({ block: 'center' }));
+    await tap(page, button);
+  }
+  await page.waitForTimeout(1_500);
+}
+
 /** In the language that is none: its words are half as long again, run from right to left, and no letter is English. */
 for (const [name, viewport] of Object.entries({ landscape, portrait })) {
   describe(`in other words, from right to left, in ${name}`, () => {
@@ -84,6 +97,8 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
         await page.waitForTimeout(1_200);
         await holds();
       }
+      await trySeveral(page);
+      await holds();
     });
 
     it('nor in what the tablet keeps for itself, nor while a turn runs and stands still', async () => {
@@ -108,3 +123,35 @@ for (const [name, viewport] of Object.entries({ landscape, portrait })) {
     });
   });
 }
+
+describe.each(['de', 'es'])('the cell as it is spoken, standing: %s', (language) => {
+  const site = new Site(inject('dist'));
+  const tablet = new Tablet();
+  let page: Page;
+
+  beforeAll(async () => {
+    await site.start();
+    page = await tablet.start(portrait);
+    await page.addInitScript((spoken) => localStorage.setItem('pacewright-language', spoken), language);
+    await page.goto(`${site.url}#/demo/cell`);
+  });
+  afterAll(async () => {
+    await tablet.discard();
+    await site.discard();
+  });
+
+  it('cuts no word and no table, with two machines beside one', async () => {
+    await page.locator('.cell-tabs').waitFor();
+    await trySeveral(page);
+    expect(await page.locator('.cell-changes button').count()).toBe(5);
+    expect(await cut(page)).toEqual([]);
+    const wide = await page
+      .locator('.cell table')
+      .evaluateAll((tables) =>
+        tables
+          .filter((table) => table.scrollWidth > table.parentElement!.clientWidth)
+          .map((table) => table.textContent),
+      );
+    expect(wide).toEqual([]);
+  });
+});
