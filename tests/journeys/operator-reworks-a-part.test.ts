@@ -41,6 +41,9 @@ describe('an operator with a part to be reworked', () => {
       .getByRole('button', { name: /^Previous part/ })
       .getByText('1 to rework')
       .waitFor();
+    await tapButton(page, 'End turn');
+    await page.getByText('1 part waits to be reworked, under “Previous part”.').waitFor();
+    await tapButton(page, 'Keep working');
     await tapButton(page, /^Previous part/);
     await tapButton(page, /^Rework M of/);
     await page.getByText(/^Rework of M, done at/).waitFor();

@@ -6,6 +6,8 @@ export const endQuestion = spoken('endQuestion', {
   endTitle: 'End this turn?',
   endText: (count: number, ms: number) =>
     `${count === 1 ? '1 part' : `${count} parts`} done. The part in hand, ${clockFace(ms)} so far, will not be counted.`,
+  toRework: (count: number) =>
+    `${count} ${count === 1 ? 'part waits' : 'parts wait'} to be reworked, under “Previous part”.`,
   endYes: 'End the turn',
   endNo: 'Keep working',
   handOver: 'Or somebody else goes on',

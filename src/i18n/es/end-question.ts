@@ -6,6 +6,8 @@ export const endQuestion: typeof english = {
   endTitle: '¿Terminar este periodo?',
   endText: (count, ms) =>
     `${count} ${count === 1 ? 'pieza terminada' : 'piezas terminadas'}. La pieza en curso, ${clockFace(ms)} hasta ahora, no se contará.`,
+  toRework: (count) =>
+    `${count} ${count === 1 ? 'pieza espera' : 'piezas esperan'} retrabajo, en «Pieza anterior».`,
   endYes: 'Terminar',
   endNo: 'Seguir trabajando',
   handOver: 'O sigue otra persona',

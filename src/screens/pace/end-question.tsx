@@ -1,5 +1,6 @@
 import { endTurn } from '../../application/turn/end-turn';
 import { pace } from '../../domain/turn/pace';
+import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
@@ -39,5 +40,10 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
 function WhatIsLeft({ turn }: { turn: Turn }) {
   const { partElapsedMs } = pace(turn, useNow().value);
   const done = turn.cycles.filter(({ person }) => person === turn.person).length;
-  return <p class="number">{words.endText(done, partElapsedMs)}</p>;
+  const toRework = reworkMarked(turn).waiting.length;
+  return (
+    <p class="number">
+      {words.endText(done, partElapsedMs)} {toRework > 0 && words.toRework(toRework)}
+    </p>
+  );
 }
