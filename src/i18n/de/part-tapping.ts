@@ -20,7 +20,7 @@ export const partTapping: typeof english = {
   demand: 'Benötigte Teile je Tag',
   take: 'Als Zielzeit nehmen',
   working: (net, demand, taktMs, day) =>
-    `${formatNumber(net)} min am ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} je Teil`,
+    `${formatNumber(net)} min am ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} je Teil.`,
   rests: (net, attended) =>
     `Alle Pausen sind herausgenommen. Erholung ist Anwesenheit, also hat ein Tag genau im Takt einen Zeitgrad von ${formatNumber((100 * net) / attended)} %: ${net} von ${attended} min.`,
   taken: 'Die Zielzeit ist der Takt.',

@@ -18,7 +18,7 @@ export const partTapping = spoken('partTapping', {
   demand: 'Parts wanted a day',
   take: 'Take it as target',
   working: (net: number, demand: number, taktMs: number, day: string) =>
-    `${formatNumber(net)} min on ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} a part`,
+    `${formatNumber(net)} min on ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} a part.`,
   rests: (net: number, attended: number) =>
     `All breaks are out of it. Rests are attended time, so a day just on takt has an efficiency of ${formatNumber((100 * net) / attended)} %: ${net} of ${attended} min.`,
   taken: 'The target is takt.',

@@ -24,7 +24,7 @@ export const partTapping: typeof english = {
   demand: 'Piezas necesarias al día',
   take: 'Tomar como objetivo',
   working: (net, demand, taktMs, day) =>
-    `${formatNumber(net)} min el ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} por pieza`,
+    `${formatNumber(net)} min el ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} por pieza.`,
   rests: (net, attended) =>
     `Todas las pausas quedan fuera. El descanso es presencia, así que un día justo al takt tiene una eficiencia del ${formatNumber((100 * net) / attended)} %: ${net} de ${attended} min.`,
   taken: 'El objetivo es el takt.',
