@@ -7,7 +7,7 @@ const them = (count: number) => (count === 1 ? 'Teil' : `${count} Teile`);
 /** Words of what a person puts right without being asked. */
 export const putRight: typeof english = {
   title: 'Etwas anderes berichtigen',
-  note: 'Nichts wird gelöscht: was aufgezeichnet wurde, bleibt; daneben steht, was berichtigt wurde, von wem und warum.',
+  note: 'Nichts wird gelöscht: was aufgezeichnet wurde, bleibt; daneben steht, was berichtigt wurde, von wem, und warum, wo es das nicht selbst sagt.',
   turn: 'Welcher Einsatz?',
   /** Whose turn it was is not shown. */
   turnLine: (from, parts) => `${from}, ${parts} ${parts === 1 ? 'Teil' : 'Teile'}`,

@@ -4,7 +4,7 @@ import { spoken } from '../spoken';
 /** Words of what a person puts right without being asked. */
 export const putRight = spoken('putRight', {
   title: 'Put something else right',
-  note: 'Nothing is deleted: what was recorded stays, and what is put right stands beside it with who and why.',
+  note: 'Nothing is deleted: what was recorded stays, and what is put right stands beside it with who, and why unless it says so itself.',
   turn: 'Which turn?',
   /** Whose turn it was is not shown. */
   turnLine: (from: string, parts: number) => `${from}, ${parts} ${parts === 1 ? 'part' : 'parts'}`,

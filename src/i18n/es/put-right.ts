@@ -7,7 +7,7 @@ const them = (count: number) => (count === 1 ? 'la pieza' : `${count} piezas`);
 /** Words of what a person puts right without being asked. */
 export const putRight: typeof english = {
   title: 'Corregir otra cosa',
-  note: 'No se borra nada: lo registrado queda, y lo corregido figura al lado, con quién y por qué.',
+  note: 'No se borra nada: lo registrado queda, y lo corregido figura al lado, con quién, y por qué si no lo dice por sí mismo.',
   turn: '¿Qué periodo?',
   /** Whose turn it was is not shown. */
   turnLine: (from, parts) => `${from}, ${parts} ${parts === 1 ? 'pieza' : 'piezas'}`,
