@@ -36,12 +36,11 @@ export const pace: typeof english = {
     level: 'a la par',
   },
   // A decimal number takes the plural, 1,0 too.
-  parts: (parts) =>
-    `= ${formatNumber(Math.abs(parts), 1)} piezas así ${parts < 0 ? 'por detrás' : 'por delante'}`,
+  parts: (parts) => `= ${formatNumber(Math.abs(parts), 1)} piezas ${parts < 0 ? 'detrás' : 'delante'}`,
   learning: 'Aprendizaje: no se lleva la posición',
   breakUntil: (time) => `Pausa hasta las ${time}: la posición no cambia`,
   noPosition: 'Sin objetivo no hay posición',
-  doneCount: (count) => (count === 1 ? 'pieza terminada' : 'piezas terminadas'),
+  doneCount: (count) => (count === 1 ? 'terminada' : 'terminadas'),
   average: 'media de esta pieza',
   averageOf: (n, done) => (n === done ? `(${n})` : `(${n} de ${done})`),
   averageNone: 'aún sin media de esta pieza',
