@@ -1,23 +1,14 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { saved } from './support/pace-steps';
-import { Site } from './support/site';
-import { landscape, portrait, Tablet } from './support/tablet';
+import { landscape, portrait } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 describe('an engineer asks what the cell should do next', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(`${site.url}#/demo/cell`);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
+  appOnTablet('#/demo/cell', (opened) => {
+    page = opened;
   });
 
   const answer = () => page.getByRole('main').getByRole('heading', { level: 1 });
@@ -183,18 +174,9 @@ describe('an engineer asks what the cell should do next', () => {
 });
 
 describe('lots at an own cell', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(`${site.url}#/cell/lead-time`);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
+  const { site } = appOnTablet('#/cell/lead-time', (opened) => {
+    page = opened;
   });
 
   it('arrive with one tap and leave with one, and are there again after a reload', async () => {

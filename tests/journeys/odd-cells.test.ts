@@ -2,9 +2,8 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { tap } from './support/tap';
 
 type Element = readonly [name: string, seconds: number, work: 'manual' | 'machine', placement: string];
@@ -38,27 +37,21 @@ const table = [
 ].join('\n');
 
 describe('a cell of odd studies', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   const folder = mkdtempSync(path.join(tmpdir(), 'pacewright-odd-'));
   const thrown: string[] = [];
   let page: Page;
+  const { site } = appOnTablet('#/records', (opened) => {
+    page = opened;
+    page.on('pageerror', (error) => thrown.push(error.message));
+  });
 
   beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    page.on('pageerror', (error) => thrown.push(error.message));
     const file = path.join(folder, 'odd.csv');
     writeFileSync(file, table);
-    await page.goto(`${site.url}#/records`);
     await page.getByLabel('Choose a table …').setInputFiles(file);
     await page.waitForURL(/#\/study/);
   });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
-    rmSync(folder, { recursive: true });
-  });
+  afterAll(() => rmSync(folder, { recursive: true }));
 
   const main = () => page.getByRole('main');
   const answer = () => main().getByRole('heading', { level: 1 });
