@@ -90,7 +90,7 @@ async function readNext(
 /** Everything that a summary rests on beside the records of its turns. */
 function termsOf(bench: Bench, { setUpStandards }: ReviewBook): string {
   const standards = setUpStandards.map(({ at, standardMs }) => [at.wallMs, standardMs]);
-  return JSON.stringify([bench.log.device, bench.shop.peek().calendar, standards]);
+  return JSON.stringify([bench.log.device, bench.shop.peek().calendars, standards]);
 }
 
 /** Drops what the newest records of this tablet have made untrue. */

@@ -1,6 +1,7 @@
 import { absorbedTime } from '../../domain/day/absorbed-time';
 import type { BreakStretch } from '../../domain/day/attended-spans';
 import type { TurnToSummarise } from '../../domain/day/summarise-day';
+import { calendarAt } from '../../domain/shop/calendar-at';
 import type { ShiftCalendar } from '../../domain/shop/shift-calendar';
 import { shiftPlan } from '../../domain/shop/shift-plan';
 import { foldTurn } from '../../domain/turn/fold-turn';
@@ -15,11 +16,11 @@ export async function readTurnToSummarise(bench: Bench, id: string): Promise<Tur
   return {
     turn,
     absorbedMs: absorbedTime(records),
-    breaks: breaksOf(turn, bench.shop.peek().calendar),
+    breaks: breaksOf(turn, calendarAt(bench.shop.peek(), turn.startedAt.wallMs)),
   };
 }
 
-/** The breaks that were planned when the turn began; of a turn that knows none, those of the calendar. */
+/** The breaks that were planned when the turn began; of a turn that knows none, those of the calendar of its time. */
 function breaksOf({ planned, startedAt }: Turn, calendar: ShiftCalendar | null): readonly BreakStretch[] {
   if (planned.breaks.length > 0 || !calendar) return planned.breaks;
   const { wallMs } = startedAt;

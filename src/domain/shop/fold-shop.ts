@@ -10,6 +10,7 @@ export const emptyShop: Shop = {
   reasons: firstReasons,
   learners: [],
   calendar: null,
+  calendars: [],
   isLatched: false,
 };
 
@@ -70,8 +71,11 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
     }
     case 'reasons-set':
       return { ...shop, reasons: fact.reasons };
-    case 'calendar-set':
-      return { ...shop, calendar: fact.calendar };
+    case 'calendar-set': {
+      const { calendar } = fact;
+      const dated = { sinceWallMs: record.stamp.wallMs, calendar };
+      return { ...shop, calendar, calendars: [...shop.calendars, dated] };
+    }
     case 'pin-set':
       return { ...shop, isLatched: true };
     case 'pin-removed':

@@ -3,6 +3,11 @@ import type { Tapping, TargetSource } from '../records/turn-fact';
 import type { ElementDefinition } from './element-definition';
 import type { ShiftCalendar } from './shift-calendar';
 
+export interface DatedCalendar {
+  readonly sinceWallMs: number;
+  readonly calendar: ShiftCalendar;
+}
+
 /** The shop as its records tell it: what it makes, how, at what pace, and why work stops. */
 export interface Shop {
   readonly parts: readonly Part[];
@@ -13,6 +18,8 @@ export interface Shop {
   readonly learners: readonly Learner[];
   /** When the shop works; null until somebody says so. */
   readonly calendar: ShiftCalendar | null;
+  /** That calendar and those before it, oldest first, each from when it held. */
+  readonly calendars: readonly DatedCalendar[];
   /** A supervisor's PIN is set: standards are changed only by whoever knows it. */
   readonly isLatched: boolean;
 }

@@ -30,7 +30,7 @@ export const calendar: typeof english = {
   leaveOut: 'Weglassen',
   leaveBreakOut: (place) => `Pause ${place} weglassen`,
   save: 'Schicht sichern',
-  saved: 'Der Kalender ist gesichert.',
+  saved: 'Der Kalender ist gesichert. Er gilt ab jetzt; vergangene Tage behalten den, der damals galt.',
   leaveShiftOut: 'Diese Schicht weglassen',
   cancel: 'Abbrechen',
   faults: {

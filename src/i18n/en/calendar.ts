@@ -29,7 +29,7 @@ export const calendar = spoken('calendar', {
   leaveOut: 'Leave out',
   leaveBreakOut: (place: number) => `Leave out break ${place}`,
   save: 'Save the shift',
-  saved: 'The calendar is saved.',
+  saved: 'The calendar is saved. It holds from now on: days that are past keep the one that held then.',
   leaveShiftOut: 'Leave this shift out',
   cancel: 'Cancel',
   faults: {

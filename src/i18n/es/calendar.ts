@@ -30,7 +30,7 @@ export const calendar: typeof english = {
   leaveOut: 'Quitar',
   leaveBreakOut: (place) => `Quitar la pausa ${place}`,
   save: 'Guardar turno',
-  saved: 'El calendario está guardado.',
+  saved: 'El calendario está guardado. Vale desde ahora; los días pasados conservan el que valía entonces.',
   leaveShiftOut: 'Quitar este turno',
   cancel: 'Cancelar',
   faults: {

@@ -47,4 +47,10 @@ describe('a night shift', () => {
     expect(await readTurnsOfDay(bench, '2026-03-03')).toEqual([]);
     expect(await readTurnsBetween(bench, { from: '2026-03-03', to: '2026-03-04' })).toEqual([]);
   });
+
+  it('stays one day when the shop drops its night shift afterwards', async () => {
+    const bench = await night(true);
+    setCalendar(bench, { shifts: [], exceptions: [] });
+    expect(await made(bench)).toEqual([2, 0]);
+  });
 });

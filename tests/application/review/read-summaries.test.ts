@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import type { SummaryShelf } from '../../../src/application/ports/summary-shelf';
 import { readSummaries } from '../../../src/application/review/read-summaries';
+import { setCalendar } from '../../../src/application/shop/set-calendar';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import type { Fact, LogRecord } from '../../../src/domain/records/log-record';
 import { recordKey } from '../../../src/domain/records/record-key';
@@ -226,5 +227,20 @@ describe('summaries that are kept', () => {
     const fresh = await readSummaries(bench, new InMemorySummaryShelf(), MARCH);
     expect(await readSummaries(bench, shelf, MARCH)).toEqual(fresh);
     await bench.rest();
+  });
+
+  it('keep the breaks that a day had, also where its turns know none, when the shop changes its calendar', async () => {
+    const log = new InMemoryRecordLog('demo');
+    await log.append(demo);
+    const shelf = new InMemorySummaryShelf();
+    const before = await read(log, shelf);
+    const clock = new FakeClock();
+    clock.pass(40 * 86_400_000);
+    const own = await Bench.open(log, clock);
+    const { shifts } = own.shop.peek().calendar!;
+    const meal = { fromMin: 810, toMin: 840, isAttended: false };
+    setCalendar(own, { shifts: shifts.map((shift) => ({ ...shift, breaks: [meal] })), exceptions: [] });
+    await own.rest();
+    expect(await read(log, shelf)).toEqual(before);
   });
 });
