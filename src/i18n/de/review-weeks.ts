@@ -37,7 +37,7 @@ export const reviewWeeks: typeof english = {
     odd: 'Ein auffälliger Tag oder ein Tag, der nur zum Teil gearbeitet wurde, ist darunter und verschiebt Mittelwert und Grenzen.',
   },
   wolf: (alarms, count) =>
-    `Sie kommen daraus, wie sich Tage unterscheiden. Daraus, wie sich Teile innerhalb eines Tages unterscheiden, wären sie viel zu eng: ${alarms} von ${ofDays(count)} mit gemessenen Teilen erschienen auffällig, bloß wegen Teilemix und Besetzung.`,
+    `Grenzen kommen daraus, wie sich Tage unterscheiden. Daraus, wie sich Teile innerhalb eines Tages unterscheiden, wären sie viel zu eng: ${alarms} von ${ofDays(count)} mit gemessenen Teilen erschienen auffällig, bloß wegen Teilemix und Besetzung.`,
   period: (first, last) => `${first === null ? '' : `${first} bis `}${last}. `,
   pictureTitle: (name) => `${name}, Tag für Tag`,
   picture: (run) =>

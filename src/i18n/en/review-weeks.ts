@@ -35,7 +35,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
     odd: 'A day that stands out or was a part of a day only is among them, and moves mean and limits.',
   },
   wolf: (alarms: number, count: number) =>
-    `They come from how days differ. From how parts differ within a day they would be far too tight: ${alarms} of ${days(count)} with timed parts would look odd, from mix and crew alone.`,
+    `Limits come from how days differ. From how parts differ within a day they would be far too tight: ${alarms} of ${days(count)} with timed parts would look odd, from mix and crew alone.`,
   period: (first: string | null, last: string) => `${first === null ? '' : `${first} to `}${last}. `,
   pictureTitle: (name: string) => `${name}, day by day`,
   picture: (run: { days: number; first: string; last: string; sentence: string }) =>

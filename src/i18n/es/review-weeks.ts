@@ -35,7 +35,7 @@ export const reviewWeeks: typeof english = {
     odd: 'Entre ellos hay un día que llama la atención o que fue solo parte de un día, y mueve media y límites.',
   },
   wolf: (alarms, count) =>
-    `Salen de cómo difieren los días. De cómo difieren las piezas dentro de un día saldrían demasiado estrechos: ${alarms} de ${days(count)} con piezas medidas parecerían raros, solo por la mezcla y el equipo.`,
+    `Los límites salen de cómo difieren los días. De cómo difieren las piezas dentro de un día saldrían demasiado estrechos: ${alarms} de ${days(count)} con piezas medidas parecerían raros, solo por la mezcla y el equipo.`,
   period: (first, last) => `${first === null ? '' : `${first} a `}${last}. `,
   pictureTitle: (name) => `${name}, día a día`,
   picture: (run) =>
