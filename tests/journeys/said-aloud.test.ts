@@ -158,6 +158,6 @@ describe('what is said aloud', () => {
     expect(await told(page)).toEqual([]);
     await tap(page, page.locator('.study-surface'));
     await page.waitForTimeout(300);
-    expect((await told(page)).join()).toContain('E2 load, clamp, start');
+    expect((await told(page)).join()).toContain('E1 unload to bench');
   });
 });

@@ -184,7 +184,7 @@ export const study: typeof english = {
     occasionalWhat: 'am Beginn tippen',
     foreignElement: 'Ablauffremder Abschnitt',
     missed: 'Verpasst',
-    missedWhat: 'Ende ungesehen: zum nächsten, beide zählen nicht',
+    missedWhat: 'zum nächsten, beide zählen nicht',
     apartInside: (element) => `in ${element}; am Ende tippen`,
     fumble: 'Fehlgriff',
     fumbleWhat: 'vermerkt, bleibt drin',
@@ -195,7 +195,7 @@ export const study: typeof english = {
     otherMethod: 'Nicht das Verfahren',
     otherMethodWhat: 'ausgeschlossen',
     hold: 'Uhr anhalten',
-    holdWhat: 'ungeklärt bis zum nächsten Tippen',
+    holdWhat: 'Zeit ungeklärt',
     held: 'Die Uhr steht',
     heldWhen: (element) =>
       `Tippen, wenn „${element}“ beginnt. Bis dahin ist die Zeit ungeklärt; über 2 % ist die Studie nicht brauchbar.`,

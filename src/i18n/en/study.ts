@@ -178,7 +178,7 @@ export const study = spoken('study', {
     occasionalWhat: 'tap as it begins',
     foreignElement: 'Foreign element',
     missed: 'Missed',
-    missedWhat: 'end not seen: joins the next, both left out',
+    missedWhat: 'joins the next, both left out',
     apartInside: (element: string) => `inside ${element}; tap when it ends`,
     fumble: 'Fumble',
     fumbleWhat: 'noted, stays in',
@@ -189,7 +189,7 @@ export const study = spoken('study', {
     otherMethod: 'Not the method',
     otherMethodWhat: 'left out',
     hold: 'Stop watch',
-    holdWhat: 'unaccounted until the next tap',
+    holdWhat: 'time unaccounted',
     held: 'The watch stands',
     heldWhen: (element: string) =>
       `Tap as “${element}” begins. Till then time is unaccounted; above 2 % the study cannot be used.`,

@@ -186,7 +186,7 @@ export const study: typeof english = {
     occasionalWhat: 'tocar cuando empiece',
     foreignElement: 'Elemento extraño',
     missed: 'Perdida',
-    missedWhat: 'final no visto: se une al siguiente, excluidos ambos',
+    missedWhat: 'se une al siguiente, excluidos ambos',
     apartInside: (element) => `dentro de ${element}; tocar cuando termine`,
     fumble: 'Torpeza',
     fumbleWhat: 'anotada, se mantiene',
@@ -197,7 +197,7 @@ export const study: typeof english = {
     otherMethod: 'No es el método',
     otherMethodWhat: 'excluida',
     hold: 'Parar cronómetro',
-    holdWhat: 'sin justificar hasta el próximo toque',
+    holdWhat: 'tiempo sin justificar',
     held: 'El cronómetro está parado',
     heldWhen: (element) =>
       `Tocar cuando empiece «${element}». Hasta entonces el tiempo queda sin justificar; por encima del 2 % el estudio no sirve.`,

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { readStandards } from '../../application/shop/read-standards';
 import type { StudyInList } from '../../application/study/list-studies';
 import { localDay } from '../../domain/day/local-day';
-import { noStandards, type PartStandards, standardInForce } from '../../domain/shop/fold-standards';
+import { noStandards, type PartStandards, standardInForce, standardToCome } from '../../domain/shop/fold-standards';
 import { isSameCode } from '../../domain/shop/known-code';
 import { standardDue } from '../../domain/study/standard-due';
 import { study } from '../../i18n/en/study';
@@ -53,9 +53,12 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
           </tr>
         </thead>
         <tbody>
-          {parts.map(({ id, code, methods }) => {
+          {parts.map(({ id, code, methods, targetMs, targetSource }) => {
             const { standards } = known.get(id) ?? noStandards;
             const standard = standardInForce(standards, day);
+            const toCome = standardToCome(standards, day);
+            const isTarget =
+              targetSource === 'standard' && targetMs === Math.round(toCome?.standardTimeMs ?? Number.NaN);
             const method = methods.at(-1);
             const causes = standard ? standardDue(standard, { day, method, laterNormalMs: [] }) : [];
             return (
@@ -68,7 +71,15 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
                     {code}
                   </a>
                 </td>
-                <td>{standard ? said(standard.standardTimeMs) : study.none}</td>
+                <td>
+                  {standard ? said(standard.standardTimeMs) : toCome === null && study.none}
+                  {toCome && (
+                    <div>
+                      {said(toCome.standardTimeMs)} {studyStandard.from(toCome.inForceOn)}
+                      {isTarget && <div class="small quiet">{words.isTarget}</div>}
+                    </div>
+                  )}
+                </td>
                 <td class="words">{standard?.inForceOn ?? ''}</td>
                 <td class="words">{causes.map((cause) => studyStandard.due[cause]).join('; ')}</td>
               </tr>

@@ -257,6 +257,9 @@ async function watch(page: Page, look: Look, lanes: string): Promise<void> {
   await page.locator('.study-surface').first().click();
   await page.waitForTimeout(300);
   await look(`demo study, watch, ${lanes}`);
+  await press(page, /^Remark/);
+  await look(`demo study, remark, ${lanes}`);
+  await press(page, 'Close');
   await press(page, /^Foreign/);
   await page.waitForTimeout(200);
   await look(`demo study, foreign, ${lanes}`);

@@ -7,10 +7,12 @@ import type { StandardRevision } from '../../../domain/shop/fold-standards';
 import type { Part } from '../../../domain/shop/shop';
 import type { AllowanceTerms } from '../../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
+import { precisionMissed } from '../../../domain/study/precision-missed';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
 import { PinAsk } from '../../latch/pin-ask';
 import { useLatch } from '../../latch/use-latch';
+import { percentOf } from '../clock-panel';
 import { TextField } from '../text-field';
 
 interface Props {
@@ -31,9 +33,10 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
   const [issuedBy, setIssuedBy] = useState(chosen[0]?.study.heading?.observer ?? '');
   /** Null until it is said. */
   const [saidTarget, setSaidTarget] = useState<boolean | null>(null);
-  const [isThinKnown, setIsThinKnown] = useState(false);
-  const isThin = analysis.uncertainty === null;
-  const isTarget = saidTarget ?? !isThin;
+  const [isMissKnown, setIsMissKnown] = useState(false);
+  const missed = precisionMissed(analysis);
+  // A further revision changes what the floor works to only where somebody says so.
+  const isTarget = saidTarget ?? (missed === null && standards.length === 0);
   const { standardTimeMs, normalTimeMs } = analysis.together;
   const hasTrouble = chosen.some(({ obstacles }) => obstacles.some((obstacle) => obstacle !== 'unseen'));
   if (standardTimeMs === null || normalTimeMs === null) return <p class="fault">{words.incomplete}</p>;
@@ -78,14 +81,16 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
       </div>
       {!isWhole && <p class="fault">{words.dayFault}</p>}
       {isIssued && <p role="status">{words.issued(standards.length)}</p>}
-      {isThin && !isIssued && (
+      {missed !== null && !isIssued && (
         <label class="study-told">
           <input
             type="checkbox"
-            checked={isThinKnown}
-            onChange={(event) => setIsThinKnown(event.currentTarget.checked)}
+            checked={isMissKnown}
+            onChange={(event) => setIsMissKnown(event.currentTarget.checked)}
           />
-          <span>{words.thin(analysis.cycles)}</span>
+          <span>
+            {missed === 'wide' ? words.wide(percentOf(analysis.sampling!)) : words.thin(analysis.cycles)}
+          </span>
         </label>
       )}
       <PinAsk />
@@ -93,7 +98,7 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
         <button
           type="button"
           class="button strong"
-          disabled={!isWhole || isIssued || (isThin && !isThinKnown) || isReadOnly || isShut}
+          disabled={!isWhole || isIssued || (missed !== null && !isMissKnown) || isReadOnly || isShut}
           onClick={issue}
         >
           {words.issue(standards.length + 1)}
@@ -106,6 +111,7 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
           />
           <span>{words.setTarget}</span>
         </label>
+        {isTarget && inForceOn > today && <p>{words.targetNow(inForceOn)}</p>}
       </div>
     </section>
   );

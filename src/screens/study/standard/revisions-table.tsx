@@ -1,6 +1,6 @@
 import type { StudyOfPart } from '../../../application/study/read-studies-of-part';
 import { localDay } from '../../../domain/day/local-day';
-import { type StandardRevision, standardInForce } from '../../../domain/shop/fold-standards';
+import { type StandardRevision, standardInForce, standardToCome } from '../../../domain/shop/fold-standards';
 import type { Part } from '../../../domain/shop/shop';
 import type { AllowanceTerms } from '../../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
@@ -27,6 +27,7 @@ interface Props {
 export function RevisionsTable({ part, studies, standards, analysis, time }: Props) {
   const day = localDay(useApp().bench.clock.now());
   const inForce = standardInForce(standards, day);
+  const toCome = standardToCome(standards, day);
   return (
     <section class="stack" aria-labelledby="study-revisions">
       <h2 id="study-revisions">{words.revisions}</h2>
@@ -57,6 +58,7 @@ export function RevisionsTable({ part, studies, standards, analysis, time }: Pro
               <tr key={standard.id}>
                 <td>
                   {standard.revision} {standard === inForce && <strong>{words.isInForce}</strong>}
+                  {standard === toCome && words.from(standard.inForceOn)}
                 </td>
                 <td>{time.said(standard.standardTimeMs)}</td>
                 <td class="words">{allowanceWords(standard.terms)}</td>

@@ -30,7 +30,11 @@ interface Props {
 export function StandardOfPart({ part, studies, known }: Props) {
   const method = part.methods.at(-1);
   const { unit, time, choose } = useTimeUnit();
-  const [terms, setTerms] = useState(() => draftOfTerms(studies[0]?.study.terms ?? noAllowances));
+  // The allowances of the newest study that can make a standard, else of the newest.
+  const [terms, setTerms] = useState(() => {
+    const from = studies.find(({ obstacles }) => obstacles.length === 0) ?? studies[0];
+    return draftOfTerms(from?.study.terms ?? noAllowances);
+  });
   const [left, setLeft] = useState<ReadonlySet<string>>(() => new Set());
   const [taken, setTaken] = useState<ReadonlySet<string>>(() => new Set());
   const isOther = ({ methodRevision }: StudyOfPart) =>
