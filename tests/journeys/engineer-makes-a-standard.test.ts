@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { Site } from './support/site';
-import { landscape, Tablet } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -17,24 +16,15 @@ const method = [
 ];
 
 describe('an engineer with an operator and a machine at once', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
+  appOnTablet('#/study', (opened) => {
+    page = opened;
+  });
   const reach = async (name: string) => {
     const button = page.getByRole('button', { name, exact: true });
     await button.scrollIntoViewIfNeeded();
     await tap(page, button);
   };
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start(landscape);
-    await page.goto(`${site.url}#/study`);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
-  });
 
   it('teaches a pedal, and times both lanes with one tap an event', async () => {
     await tapButton(page, 'New study');

@@ -1,11 +1,11 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { readReadingsTable } from '../../src/exchange/read-readings-table';
+import { appOnTablet } from './support/app-on-tablet';
 import { downloadedText } from './support/download';
 import { saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
+import { portrait } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -22,19 +22,14 @@ const CYCLES = 5;
 const FOREIGN_MS = 450;
 
 describe('an engineer with an empty shop', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start({ width: 800, height: 1280 });
-    await page.goto(`${site.url}#/study`);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
-  });
+  const { site } = appOnTablet(
+    '#/study',
+    (opened) => {
+      page = opened;
+    },
+    portrait,
+  );
 
   it('prepares a method of four elements, and cannot start before the person was told', async () => {
     await tapButton(page, 'New study');

@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { saved } from './support/pace-steps';
-import { Site } from './support/site';
-import { portrait, Tablet } from './support/tablet';
+import { portrait } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 /**
@@ -17,9 +17,14 @@ const letters = [
 const CYCLES = 5;
 
 describe('an engineer with a paper study', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
+  const { site } = appOnTablet(
+    '#/study',
+    (opened) => {
+      page = opened;
+    },
+    portrait,
+  );
   const reach = async (name: string | RegExp) => {
     const button = page.getByRole('button', { name, exact: typeof name === 'string' }).first();
     await button.scrollIntoViewIfNeeded();
@@ -28,16 +33,6 @@ describe('an engineer with a paper study', () => {
   const type = async (digits: string) => {
     for (const digit of digits) await reach(digit);
   };
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start(portrait);
-    await page.goto(`${site.url}#/study`);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
-  });
 
   it('writes the method, and types the sheet cycle by cycle on the pad, over a reload', async () => {
     await tapButton(page, 'New study');

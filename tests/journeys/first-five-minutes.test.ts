@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { changeWords } from '../../src/i18n/en/changes';
+import { appOnTablet } from './support/app-on-tablet';
 import { violations } from './support/axe';
 import { cut } from './support/language-faults';
 import { beginFirstTurn, partDone } from './support/pace-steps';
@@ -37,18 +38,9 @@ async function isInView(page: Page, text: RegExp): Promise<boolean> {
 }
 
 describe('the first five minutes', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
+  appOnTablet('', (opened) => {
+    page = opened;
   });
 
   it('begin with what goes before any time, the way to install and the demo shop in view', async () => {

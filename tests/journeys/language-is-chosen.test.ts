@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
+import { appOnTablet } from './support/app-on-tablet';
 import { chooseLanguage } from './support/choose-language';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
@@ -11,18 +12,9 @@ import { tap, tapButton } from './support/tap';
 const tongue = (page: Page) => page.evaluate(() => document.documentElement.lang);
 
 describe('a tablet that is to speak German', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
+  const { site, tablet } = appOnTablet('', (opened) => {
+    page = opened;
   });
 
   it('loads again in the middle of a turn, which goes on with its parts and asks nothing', async () => {

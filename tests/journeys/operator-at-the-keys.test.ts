@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
 import { tapButton } from './support/tap';
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -23,21 +22,15 @@ async function partsDone(page: Page): Promise<number> {
 }
 
 describe('an operator with a scanner and a keyboard at the station', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
+  appOnTablet('', (opened) => {
+    page = opened;
+  });
 
   beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
     await beginFirstTurn(page, 'K7', 'M', '0:02');
     await wait(1_700);
     await partDone(page);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
   });
 
   it('is told in words of a code that nobody knows, however the scanner types, and no part is counted', async () => {

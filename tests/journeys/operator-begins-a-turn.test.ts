@@ -1,22 +1,12 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
+import { describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { tapButton } from './support/tap';
 
 describe('an operator who begins a turn', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
+  appOnTablet('', (opened) => {
+    page = opened;
   });
 
   it('is told what is missing, and when a code is full', async () => {

@@ -1,10 +1,9 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { LogRecord } from '../../src/domain/records/log-record';
+import { appOnTablet } from './support/app-on-tablet';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 /** A person's own tap, at this pace: above the time in which a second touch is a bounce. */
@@ -21,18 +20,9 @@ async function shownSeconds(page: Page): Promise<number> {
 }
 
 describe('an operator with a tablet that has never seen the app', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
+  const { site, tablet } = appOnTablet('', (opened) => {
+    page = opened;
   });
 
   it('paces 20 parts with 20 taps, each of them saved', async () => {

@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
 import { tapButton } from './support/tap';
 
 const BETWEEN_TAPS_MS = 1_700;
@@ -15,20 +14,14 @@ async function makePart(page: Page): Promise<void> {
 }
 
 describe('an operator with a part to be reworked', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
+  appOnTablet('', (opened) => {
+    page = opened;
+  });
 
   beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
     await beginFirstTurn(page, 'K7', 'M', '0:02');
     await makePart(page);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
   });
 
   it('marks it, goes on, and finds it again when there is time for it', async () => {

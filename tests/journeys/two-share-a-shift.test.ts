@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
+import { appOnTablet } from './support/app-on-tablet';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
 import { tap, tapButton } from './support/tap';
 
 /** Above the time in which a second touch is a bounce. */
@@ -11,9 +10,10 @@ const BETWEEN_TAPS_MS = 1_700;
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
 describe('two people at one tablet', () => {
-  const site = new Site(inject('dist'));
-  const tablet = new Tablet();
   let page: Page;
+  appOnTablet('', (opened) => {
+    page = opened;
+  });
 
   const kinds = async () => (await readOwnLog(page)).map(({ fact }) => fact.kind);
   const parts = async (count: number) => {
@@ -23,16 +23,6 @@ describe('two people at one tablet', () => {
     }
   };
   const toScreen = (name: string) => tap(page, page.getByRole('link', { name, exact: true }));
-
-  beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
-  });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
-  });
 
   it('hand a part over in two taps', async () => {
     await beginFirstTurn(page, 'K7', 'M', '0:02');
