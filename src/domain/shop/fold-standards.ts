@@ -49,3 +49,11 @@ export function standardInForce(
 ): StandardRevision | null {
   return standards.findLast(({ inForceOn }) => inForceOn <= day) ?? null;
 }
+
+/** The standard that will hold next, with the day it begins to; null when none is to come. */
+export function standardToCome(standards: readonly StandardRevision[], day: string): StandardRevision | null {
+  const now = standardInForce(standards, day);
+  const later = standards.filter(({ revision }) => revision > (now?.revision ?? 0));
+  const first = later.map(({ inForceOn }) => inForceOn).sort()[0];
+  return later.findLast(({ inForceOn }) => inForceOn === first) ?? null;
+}

@@ -30,7 +30,9 @@ export const studyStandard: typeof english = {
       ? `± ${sampling} % aus ${cyclesOf(cycles)} einer Person an einem Tag. Das gilt für diesen Tag: eine zweite Person an einem anderen aufnehmen.`
       : `± ${sampling} % aus ${cyclesOf(cycles)} von ${groups} Person-Tagen.`,
   withRating: (total) => `Mit den eigenen ± 5 % des Leistungsgrads: ± ${total} %.`,
-  tooFew: 'Weniger als fünf vollständige Zyklen: über die Präzision lässt sich nichts sagen.',
+  proposal: 'Vorschlag, nicht ausgegeben:',
+  issuedAs: (revision, day) => `Revision ${revision}, gültig ab ${day}.`,
+  from: (day) => `ab ${day}`,
   blocked:
     'Aus einer Studie, deren Uhrenprobe nicht aufging oder deren Arbeit nicht stabil war, wird keine Vorgabe. Oben abwählen.',
 
@@ -56,11 +58,13 @@ export const studyStandard: typeof english = {
   issued: (revision) => `Revision ${revision} sagt das schon.`,
   thin: (cycles) =>
     `Sie beruht auf ${cycles} vollständigen ${cycles === 1 ? 'Zyklus' : 'Zyklen'}, und über die Präzision lässt sich nichts sagen: trotzdem ausgeben`,
+  wide: (pct) => `± ${pct} % verfehlt die angestrebten ± 5 %: trotzdem ausgeben`,
   inForce: 'Gültig ab',
   checkBy: 'Kontrollstudie bis',
   issuedBy: 'Ausgegeben von',
   dayFault: 'Den Tag angeben, ab dem sie gilt, einen späteren für die Kontrolle, und wer sie ausgibt.',
   setTarget: 'und zur Zielzeit des Teils machen',
+  targetNow: (day) => `Die Zielzeit ändert sich jetzt, die Vorgabe gilt ab ${day}.`,
   revisions: 'Vorgaben dieses Teils',
   none: 'Noch keine Vorgabe ausgegeben.',
   number: 'Revision',
@@ -85,6 +89,7 @@ export const studyStandard: typeof english = {
   list: {
     title: 'Vorgaben',
     check: 'Kontrollstudie',
+    isTarget: 'schon Zielzeit',
     part: 'Teil',
     data: 'Planzeiten: Zeiten für andere Größen',
     sheet: 'Zur Vorgabe dieses Teils',

@@ -27,7 +27,9 @@ export const studyStandard = spoken('studyStandard', {
       ? `± ${sampling} % from ${cycles} cycles of one operator on one day. It speaks of that day: study a second operator on another.`
       : `± ${sampling} % from ${cycles} cycles of ${groups} operator-days.`,
   withRating: (total: string) => `With the rating’s own ± 5 %: ± ${total} %.`,
-  tooFew: 'Fewer than five whole cycles: no precision can be said.',
+  proposal: 'Proposal, not issued:',
+  issuedAs: (revision: number, day: string) => `Revision ${revision}, in force from ${day}.`,
+  from: (day: string) => `from ${day}`,
   blocked:
     'No standard is made from a study whose clock check failed or whose work did not stand still. Leave it out above.',
 
@@ -52,11 +54,13 @@ export const studyStandard = spoken('studyStandard', {
   issued: (revision: number) => `Revision ${revision} says this already.`,
   thin: (cycles: number) =>
     `It rests on ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'} and no precision can be said: issue it all the same`,
+  wide: (pct: string) => `± ${pct} % misses the ± 5 % aimed at: issue it all the same`,
   inForce: 'In force from',
   checkBy: 'Check study by',
   issuedBy: 'Issued by',
   dayFault: 'Give the day it holds from, a later day for the check, and who issues it.',
   setTarget: 'and make it the part’s target',
+  targetNow: (day: string) => `The target changes now, the standard holds from ${day}.`,
   revisions: 'Standards of this part',
   none: 'No standard was issued yet.',
   number: 'Revision',
@@ -81,6 +85,7 @@ export const studyStandard = spoken('studyStandard', {
   list: {
     title: 'Standards',
     check: 'Check study',
+    isTarget: 'target already',
     part: 'Part',
     data: 'Standard data: times for other sizes',
     sheet: 'To the standard of this part',

@@ -29,7 +29,9 @@ export const studyStandard: typeof english = {
       ? `± ${sampling} % de ${cyclesOf(cycles)} de una persona en un día. Habla de ese día: estudiar a una segunda persona en otro.`
       : `± ${sampling} % de ${cyclesOf(cycles)} de ${groups} persona-días.`,
   withRating: (total) => `Con el ± 5 % propio de la valoración: ± ${total} %.`,
-  tooFew: 'Menos de cinco ciclos completos: no se puede dar ninguna precisión.',
+  proposal: 'Propuesta, sin emitir:',
+  issuedAs: (revision, day) => `Revisión ${revision}, en vigor desde ${day}.`,
+  from: (day) => `desde ${day}`,
   blocked:
     'No se hace ningún estándar de un estudio cuyo control del reloj falló o cuyo trabajo no fue estable. Desmarcarlo arriba.',
 
@@ -55,11 +57,13 @@ export const studyStandard: typeof english = {
   issued: (revision) => `La revisión ${revision} ya dice esto.`,
   thin: (cycles) =>
     `Se apoya en ${cycles} ${cycles === 1 ? 'ciclo completo' : 'ciclos completos'} y no se puede dar ninguna precisión: emitirlo de todos modos`,
+  wide: (pct) => `± ${pct} % no alcanza el ± 5 % buscado: emitirlo de todos modos`,
   inForce: 'En vigor desde',
   checkBy: 'Comprobar antes del',
   issuedBy: 'Emitido por',
   dayFault: 'Dar el día desde el que vale, un día posterior para la comprobación, y quién lo emite.',
   setTarget: 'y hacerlo objetivo de la pieza',
+  targetNow: (day) => `El objetivo cambia ahora; el estándar vale desde ${day}.`,
   revisions: 'Estándares de esta pieza',
   none: 'Aún no se ha emitido ningún estándar.',
   number: 'Revisión',
@@ -84,6 +88,7 @@ export const studyStandard: typeof english = {
   list: {
     title: 'Estándares',
     check: 'Estudio de comprobación',
+    isTarget: 'ya es objetivo',
     part: 'Pieza',
     data: 'Datos tipo: tiempos para otros tamaños',
     sheet: 'Al estándar de esta pieza',

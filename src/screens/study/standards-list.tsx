@@ -2,7 +2,12 @@ import { useEffect, useState } from 'preact/hooks';
 import { readStandards } from '../../application/shop/read-standards';
 import type { StudyInList } from '../../application/study/list-studies';
 import { localDay } from '../../domain/day/local-day';
-import { noStandards, type PartStandards, standardInForce, standardToCome } from '../../domain/shop/fold-standards';
+import {
+  noStandards,
+  type PartStandards,
+  standardInForce,
+  standardToCome,
+} from '../../domain/shop/fold-standards';
 import { isSameCode } from '../../domain/shop/known-code';
 import { standardDue } from '../../domain/study/standard-due';
 import { study } from '../../i18n/en/study';

@@ -4,7 +4,6 @@ import { governingBranch } from '../../domain/study/governing-branch';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
-import { studyStandard } from '../../i18n/en/study-standard';
 import { formatNumber } from '../../i18n/format-number';
 import { Figure, type OpenFigure } from './figure';
 import { halfMethodReason } from './half-method-reason';
@@ -45,7 +44,9 @@ export function TotalsTable({ summary, time, open, analysis, allowances }: Props
             {value === null ? (
               <span class="study-absent">
                 {study.none}{' '}
-                <span class="small quiet">{figure === 'uncertainty' ? studyStandard.tooFew : noTime}</span>
+                <span class="small quiet">
+                  {figure === 'uncertainty' && analysis ? study.progress.cycles(analysis.cycles) : noTime}
+                </span>
               </span>
             ) : (
               <Figure name={words.totals[figure]} value={value} figureKey={key} open={open} />

@@ -4,7 +4,7 @@ import { definePart } from '../../../src/application/shop/define-part';
 import { issueStandard } from '../../../src/application/shop/issue-standard';
 import { readStandards } from '../../../src/application/shop/read-standards';
 import { sizePart } from '../../../src/application/shop/size-part';
-import { standardInForce } from '../../../src/domain/shop/fold-standards';
+import { standardInForce, standardToCome } from '../../../src/domain/shop/fold-standards';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
 
@@ -53,6 +53,17 @@ describe('standards', () => {
     const { standards } = (await readStandards(bench)).get(part)!;
     const inForce = (day: string) => standardInForce(standards, day)?.revision ?? null;
     expect(['2026-03-08', '2026-03-09', '2026-03-31', '2026-04-01'].map(inForce)).toEqual([null, 1, 1, 2]);
+  });
+
+  it('to come are known by their day until they hold, unless a later revision holds before them', async () => {
+    const { bench, part } = await shop();
+    issueStandard(bench, part, standard);
+    issueStandard(bench, part, { ...standard, inForceOn: '2026-05-01' });
+    issueStandard(bench, part, { ...standard, inForceOn: '2026-04-01' });
+    await settled();
+    const { standards } = (await readStandards(bench)).get(part)!;
+    const toCome = (day: string) => standardToCome(standards, day)?.revision ?? null;
+    expect(['2026-03-08', '2026-03-31', '2026-04-01', '2026-05-01'].map(toCome)).toEqual([1, 3, null, null]);
   });
 
   it('are refused without a study, without a later day for the check, and without whoever issues them', async () => {

@@ -1,13 +1,13 @@
 import { useMemo, useState } from 'preact/hooks';
+import { countsByItself, isOtherMethod } from '../../../application/study/counts-by-itself';
 import type { StudyOfPart } from '../../../application/study/read-studies-of-part';
 import type { PartStandards } from '../../../domain/shop/fold-standards';
 import type { Part } from '../../../domain/shop/shop';
 import { type AllowanceTerms, noAllowances } from '../../../domain/study/allowance-terms';
-import { analyseStudies, type StudiesAnalysis } from '../../../domain/study/analyse-studies';
+import { analyseStudies } from '../../../domain/study/analyse-studies';
 import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { ChoiceRow } from '../choice-row';
-import { percentOf } from '../clock-panel';
 import { behindWords } from '../one-lane-note';
 import { PaperFoot } from '../paper-foot';
 import { standardFormula } from '../standard-formula';
@@ -17,7 +17,8 @@ import { TermsFields } from '../terms-fields';
 import { useTimeUnit } from '../use-time-unit';
 import { AnalysisTable } from './analysis-table';
 import { IssueForm } from './issue-form';
-import { allowanceWords, RevisionsTable } from './revisions-table';
+import { RevisionsTable } from './revisions-table';
+import { ProposalAnswer, StandardAnswer } from './standard-answer';
 import { StandardWorking } from './standard-working';
 
 interface Props {
@@ -30,18 +31,18 @@ interface Props {
 export function StandardOfPart({ part, studies, known }: Props) {
   const method = part.methods.at(-1);
   const { unit, time, choose } = useTimeUnit();
-  // The allowances of the newest study that can make a standard, else of the newest.
+  const issued = known.standards.at(-1);
+  // The allowances of what was issued last, else of the newest study that can make a standard, else of the newest.
   const [terms, setTerms] = useState(() => {
     const from = studies.find(({ obstacles }) => obstacles.length === 0) ?? studies[0];
-    return draftOfTerms(from?.study.terms ?? noAllowances);
+    return draftOfTerms(issued?.terms ?? from?.study.terms ?? noAllowances);
   });
   const [left, setLeft] = useState<ReadonlySet<string>>(() => new Set());
   const [taken, setTaken] = useState<ReadonlySet<string>>(() => new Set());
-  const isOther = ({ methodRevision }: StudyOfPart) =>
-    methodRevision !== null && method !== undefined && methodRevision !== method.revision;
+  const isOther = (study: StudyOfPart) => isOtherMethod(study, method);
   // Nobody has to leave out by hand what cannot make a standard; but a hand may put it back and see.
   const counts = (study: StudyOfPart) =>
-    taken.has(study.id) || (!left.has(study.id) && study.obstacles.length === 0 && !isOther(study));
+    taken.has(study.id) || (!left.has(study.id) && countsByItself(study, method, issued));
   const toggle = (study: StudyOfPart) => {
     const isIn = counts(study);
     const change = (set: ReadonlySet<string>, isMember: boolean) => {
@@ -57,20 +58,14 @@ export function StandardOfPart({ part, studies, known }: Props) {
   const allowances = termsOf(terms);
   const analysis = useMemo(
     () => (chosen.length > 0 && allowances ? analyseStudies(chosen, allowances) : null),
-    [studies, taken, left, terms],
+    [studies, issued, taken, left, terms],
   );
   if (studies.length === 0) return <p>{words.noStudies}</p>;
+  const isIssued = issued !== undefined && issued.standardTimeMs === analysis?.together.standardTimeMs;
   return (
     <>
-      {analysis?.together.standardTimeMs != null && (
-        <p class="study-answer">
-          {studySheet.answer.name}{' '}
-          <strong class="number">{time.said(analysis.together.standardTimeMs)}</strong>{' '}
-          <span class="quiet">
-            {words.allowing(allowanceWords(analysis.together.terms))} {standsOn(analysis)}
-          </span>
-        </p>
-      )}
+      <StandardAnswer standards={known.standards} time={time} />
+      {analysis && !isIssued && <ProposalAnswer analysis={analysis} isAlone={!issued} time={time} />}
       <div class="no-print">
         <ChoiceRow label={studySheet.unit} options={studySheet.units} value={unit} onChoose={choose} />
       </div>
@@ -118,8 +113,3 @@ export function StandardOfPart({ part, studies, known }: Props) {
 
 /** Studies in which work of the run was timed after the stop: the standard counts it as the study does. */
 const behindOf = (chosen: readonly StudyOfPart[]) => chosen.filter(({ study }) => behindWords(study) !== '');
-
-function standsOn({ sampling, uncertainty, cycles, groups }: StudiesAnalysis): string {
-  if (sampling === null || uncertainty === null) return words.tooFew;
-  return `${words.stands(percentOf(sampling), cycles, groups)} ${words.withRating(percentOf(uncertainty))}`;
-}

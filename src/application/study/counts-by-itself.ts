@@ -1,0 +1,21 @@
+import type { StandardRevision } from '../../domain/shop/fold-standards';
+import type { MethodRevision } from '../../domain/shop/shop';
+import type { StudyOfPart } from './read-studies-of-part';
+
+/** Whether a study timed another revision of the method than the one in use. */
+export function isOtherMethod({ methodRevision }: StudyOfPart, method: MethodRevision | undefined): boolean {
+  return methodRevision !== null && method !== undefined && methodRevision !== method.revision;
+}
+
+/**
+ * Whether a study goes into a standard before anybody ticks it. Once a standard is issued, those it rests on do: a
+ * newer study moves no figure by itself. What speaks against a study keeps it out either way.
+ */
+export function countsByItself(
+  study: StudyOfPart,
+  method: MethodRevision | undefined,
+  issued: Pick<StandardRevision, 'studies'> | undefined,
+): boolean {
+  if (study.obstacles.length > 0 || isOtherMethod(study, method)) return false;
+  return issued === undefined || issued.studies.includes(study.id);
+}
