@@ -18,7 +18,7 @@ export interface Pace {
   readonly turnElapsedMs: number;
   /** Ahead positive, behind negative, stoppages out; null when no part done had a target, and while learning. */
   readonly aheadMs: number | null;
-  /** The same with stoppages in, planned breaks out. */
+  /** The same with stoppages in, also those that were said of a part afterwards; planned breaks out. */
   readonly planAheadMs: number | null;
   /** `aheadMs` in parts of the kind in hand; null without a target for it. */
   readonly partsAhead: number | null;
@@ -32,7 +32,8 @@ export interface Pace {
  *
  * ahead = Σ target of good parts done − Σ net time of all parts done − what the part in hand has taken
  * beyond its own target. A scrapped part takes time and earns none. Parts without a target, and parts that
- * are in no mean, count on neither side. After a change of person it is the position of whoever is there now; the
+ * are in no mean, count on neither side; a part that a stop was in, of which nobody knows how long it was, costs the plan
+ * what it took beyond its target. After a change of person it is the position of whoever is there now; the
  * part that the two share is in neither's.
  */
 export function pace(turn: Turn, now: Stamp): Pace {
@@ -59,6 +60,12 @@ export function pace(turn: Turn, now: Stamp): Pace {
     ledger.reduce((sum, span) => sum + (costsThePlan(span) ? span.toMs - span.fromMs : 0), 0) +
     (open && costsThePlan(open) ? nowMs - turn.lastAtMs : 0);
 
+  const forgottenMs = cycles
+    .filter(
+      ({ targetMs, judgedAs, setAside }) => targetMs !== null && judgedAs === 'interrupted' && !setAside,
+    )
+    .reduce((sum, cycle) => sum + cycle.netMs - earnedMs(cycle), 0);
+
   const hasTarget = !turn.isLearning && (measured.length > 0 || targetMs !== null);
   const aheadMs = hasTarget ? targetsMs - takenMs - overMs : null;
   return {
@@ -67,7 +74,7 @@ export function pace(turn: Turn, now: Stamp): Pace {
     stoppedForMs: open ? nowMs - open.fromMs : null,
     turnElapsedMs: nowMs,
     aheadMs,
-    planAheadMs: aheadMs === null ? null : aheadMs - stoppedMs,
+    planAheadMs: aheadMs === null ? null : aheadMs - stoppedMs - forgottenMs,
     breakEndsAtMs: turn.status === 'running' ? (untapped(turn).find(isAt(nowMs))?.toMs ?? null) : null,
     partsAhead: aheadMs === null || !targetMs ? null : aheadMs / targetMs,
   };

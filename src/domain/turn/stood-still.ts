@@ -1,10 +1,13 @@
 import type { LedgerSpan, Turn } from './turn';
 
-/** A stretch in which work stood still: a stop that was tapped, or a gap of which somebody said that it was no work. */
+/**
+ * A stretch in which work stood still: a stop that was tapped, a gap of which somebody said that it was no work, or a
+ * stretch that was put right afterwards, where nobody had tapped.
+ */
 export interface StoodStill {
-  /** Of the stopped record, or of the record that the gap is named by. */
+  /** Of the stopped record, or of the record that the gap is named by; of a stretch that was put right, its own start. */
   readonly key: string;
-  readonly isGap: boolean;
+  readonly is: 'tapped' | 'gap' | 'put-right';
   readonly reason: string;
   readonly label: string;
   readonly fromMs: number;
@@ -17,7 +20,7 @@ export interface StoodStill {
  */
 export function stoodStill({ stoppages, gaps, ledger, lastAtMs }: Turn): StoodStill[] {
   const tapped = stoppages.map(({ key, reason, label, fromMs, toMs }): StoodStill => {
-    return { key, isGap: false, reason, label, fromMs, toMs: toMs ?? lastAtMs };
+    return { key, is: 'tapped', reason, label, fromMs, toMs: toMs ?? lastAtMs };
   });
   const answered = gaps.flatMap(({ key, fromMs, toMs }) =>
     ledger
@@ -25,7 +28,7 @@ export function stoodStill({ stoppages, gaps, ledger, lastAtMs }: Turn): StoodSt
       .map(
         ({ reason, label, ...span }): StoodStill => ({
           key,
-          isGap: true,
+          is: 'gap',
           reason,
           label,
           fromMs: Math.max(fromMs, span.fromMs),
@@ -33,7 +36,14 @@ export function stoodStill({ stoppages, gaps, ledger, lastAtMs }: Turn): StoodSt
         }),
       ),
   );
-  return [...tapped, ...answered].sort((a, b) => a.fromMs - b.fromMs);
+  const isNamed = (span: LedgerSpan) =>
+    [...tapped, ...answered].some(({ fromMs, toMs }) => fromMs < span.toMs && toMs > span.fromMs);
+  const putRight = ledger
+    .filter((span) => isStopped(span) && !isNamed(span))
+    .map(({ reason, label, fromMs, toMs }): StoodStill => {
+      return { key: `${fromMs}`, is: 'put-right', reason, label, fromMs, toMs };
+    });
+  return [...tapped, ...answered, ...putRight].sort((a, b) => a.fromMs - b.fromMs);
 }
 
 function isStopped({ category }: LedgerSpan): boolean {

@@ -49,6 +49,7 @@ export const ownRecord: typeof english = {
   noteHint: 'Wer den Tag ansieht, liest es neben den Zahlen.',
   noteKept: 'Bei der eigenen Aufzeichnung gesichert.',
   noteKeep: 'Behalten',
+  putRight: 'berichtigt',
   sayWhyShort: 'Grund nennen',
   change: 'Ändern',
   elementsTitle: 'Abschnitte',

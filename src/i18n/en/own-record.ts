@@ -48,6 +48,7 @@ export const ownRecord = spoken('ownRecord', {
   noteHint: 'Whoever looks at the day reads it beside the figures.',
   noteKept: 'Kept with your record.',
   noteKeep: 'Keep it',
+  putRight: 'put right',
   sayWhyShort: 'Say why',
   change: 'Change',
   elementsTitle: 'Elements',

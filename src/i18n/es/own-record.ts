@@ -50,6 +50,7 @@ export const ownRecord: typeof english = {
   noteHint: 'Quien mire el día lo lee junto a las cifras.',
   noteKept: 'Guardado con el registro propio.',
   noteKeep: 'Guardar',
+  putRight: 'corregido',
   sayWhyShort: 'Indicar motivo',
   change: 'Cambiar',
   elementsTitle: 'Elementos',

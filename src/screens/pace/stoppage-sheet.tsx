@@ -44,14 +44,18 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
                 <td>{clockFace(printedMs(stoppage))}</td>
                 <td class="words">{reasonText(stoppage)}</td>
                 <td>
-                  <button
-                    type="button"
-                    class="button pace-say"
-                    disabled={isReadOnly}
-                    onClick={() => setOpen(stoppage.key)}
-                  >
-                    {stoppage.reason === NOT_STATED ? own.sayWhyShort : own.change}
-                  </button>
+                  {stoppage.is === 'put-right' ? (
+                    own.putRight
+                  ) : (
+                    <button
+                      type="button"
+                      class="button pace-say"
+                      disabled={isReadOnly}
+                      onClick={() => setOpen(stoppage.key)}
+                    >
+                      {stoppage.reason === NOT_STATED ? own.sayWhyShort : own.change}
+                    </button>
+                  )}
                 </td>
               </tr>
             ))}
@@ -64,7 +68,7 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
           reason={asked.reason}
           choose={(reason) => {
             const { id, label, category } = reason;
-            if (asked.isGap) answerGap(bench, turn.id, asked.key, { reason: id, label, category });
+            if (asked.is === 'gap') answerGap(bench, turn.id, asked.key, { reason: id, label, category });
             else explainStoppage(bench, turn.id, asked.key, reason);
             setOpen('');
           }}

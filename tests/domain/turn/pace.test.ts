@@ -4,6 +4,7 @@ import { pace } from '../../../src/domain/turn/pace';
 import { stampAt } from '../../support/records';
 import {
   change,
+  cycleIs,
   done,
   ended,
   explained,
@@ -68,6 +69,19 @@ describe('pace', () => {
       [110, done()],
     ];
     expect(at(110, lines)).toMatchObject({ aheadMs: 10_000, planAheadMs: -20_000 });
+  });
+
+  it('lets a stop that was said of a part afterwards cost the plan and not the pace', () => {
+    // M in 80 s, then in 210 s with a forgotten stop: pace 90 − 80 = 10 s ahead; plan 2 × 90 − 290 = −110 s.
+    const lines: Line[] = [
+      [80, done()],
+      [290, done()],
+    ];
+    expect(at(290, lines)).toMatchObject({ aheadMs: -110_000, planAheadMs: -110_000 });
+    expect(at(291, [...lines, [291, cycleIs(12, 'interrupted')]])).toMatchObject({
+      aheadMs: 10_000,
+      planAheadMs: -110_000,
+    });
   });
 
   it('lets a planned break cost neither', () => {

@@ -19,12 +19,7 @@ const lines = (...more: readonly Line[]): Line[] => [
 ];
 const listed = (...more: readonly Line[]) => {
   const turn = foldTurn(turnRecords([...lines(...more), [0, ended, woken(110)]]));
-  const spans = stoodStill(turn).map(({ key, isGap, reason, fromMs, toMs }) => [
-    key,
-    isGap,
-    reason,
-    toMs - fromMs,
-  ]);
+  const spans = stoodStill(turn).map(({ key, is, reason, fromMs, toMs }) => [key, is, reason, toMs - fromMs]);
   return { spans, totals: ledgerTotals(turn.ledger) };
 };
 
@@ -32,15 +27,38 @@ describe('the list of what stood still', () => {
   it('has a gap that was no work beside the stops that were tapped, and adds up to the ledger', () => {
     const { spans, totals } = listed([0, gapIs(13, away), woken(102)]);
     expect(spans).toEqual([
-      ['t:11', false, 'called-away', 5_000],
-      ['t:13', true, 'called-away', 171_000],
+      ['t:11', 'tapped', 'called-away', 5_000],
+      ['t:13', 'gap', 'called-away', 171_000],
     ]);
     expect(totals['called-away']).toBe(176_000);
   });
 
   it('has none that was work, or of which nobody said anything', () => {
-    const tapped = [['t:11', false, 'called-away', 5_000]];
+    const tapped = [['t:11', 'tapped', 'called-away', 5_000]];
     expect(listed().spans).toEqual(tapped);
     expect(listed([0, gapIs(13, 'work'), woken(102)]).spans).toEqual(tapped);
+  });
+
+  it('has a stretch of work that was put right afterwards, and still adds up to the ledger', () => {
+    const forgotten: Line = [
+      0,
+      {
+        kind: 'time-reclassified',
+        fromMs: 31_000,
+        toMs: 41_000,
+        category: 'stoppage',
+        reason: 'machine',
+        label: '',
+        by: 'K7',
+        why: 'stop was forgotten',
+      },
+      woken(103),
+    ];
+    const { spans, totals } = listed(forgotten);
+    expect(spans).toEqual([
+      ['t:11', 'tapped', 'called-away', 5_000],
+      ['31000', 'put-right', 'machine', 10_000],
+    ]);
+    expect(totals.stoppage).toBe(10_000);
   });
 });
