@@ -165,7 +165,7 @@ function NameCell({
 
 /** What was read, and the place to write a word on it. */
 function ReadingCell({ reading, onRemark }: { reading: Reading } & Pick<RowProps, 'onRemark'>) {
-  const { observedMs, ratingPct, excluded, carried } = reading.row;
+  const { element, cycle, observedMs, ratingPct, excluded, carried } = reading.row;
   if (observedMs === null) return <>{words.missedMark}</>;
   const said = (
     <>
@@ -178,7 +178,7 @@ function ReadingCell({ reading, onRemark }: { reading: Reading } & Pick<RowProps
   return (
     <button type="button" class="study-live-choose" onClick={() => onRemark(reading)}>
       {said}
-      <span class="visually-hidden">: {studySheet.reading.note}</span>
+      <span class="visually-hidden">: {words.remarkOn(element, cycle)}</span>
     </button>
   );
 }

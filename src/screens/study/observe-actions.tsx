@@ -27,7 +27,8 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
   const { bench, isReadOnly } = useApp();
   if (watch?.aside && watch.aside.elementIndex === null)
     return <ForeignCodes note={watch.aside.note} onRemark={onRemark} />;
-  const isOff = watch === null || watch.aside !== null || watch.isHeld || watch.isWaiting || isReadOnly;
+  const isRemarkOff = watch === null || watch.aside !== null || watch.isHeld || isReadOnly;
+  const isOff = isRemarkOff || watch.isWaiting;
   const remarks = (watch?.note ?? '').split('; ').filter((remark) => remark !== '');
   const others = remarks.filter((remark) => remark !== words.fumbleNote);
   const isFumbled = others.length < remarks.length;
@@ -46,7 +47,7 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
         {words.fumble}
         <span class="study-action-what">{words.fumbleWhat}</span>
       </TimingButton>
-      <RemarkButton isPressed={others.length > 0} isOff={isOff} onRemark={onRemark} />
+      <RemarkButton isPressed={others.length > 0} isOff={isRemarkOff} onRemark={onRemark} />
       <TimingButton
         class="button study-action"
         pressed={watch?.cause === OTHER_METHOD}

@@ -41,7 +41,17 @@ export function ObserveStudy({ study }: { study: Study }) {
     ComponentProps<typeof RemarkLine>,
     'element' | 'cycle' | 'kept' | 'onKeep'
   > | null>(null);
+  const remarkOnReading = ({ id, row }: Reading) =>
+    setRemark({
+      element: row.element,
+      cycle: row.cycle,
+      kept: row.carried.note ?? '',
+      onKeep: (said) => noteReading(bench, study, id, said),
+    });
   const remarkInHand = () => {
+    // Nothing is in hand while the operator waits: the word is on what has just ended.
+    const ended = study.watch.isWaiting ? study.readings.at(-1) : undefined;
+    if (ended) return remarkOnReading(ended);
     const on = inHandOf(study);
     const { aside, cycle, note } = study.watch;
     setRemark({
@@ -51,13 +61,6 @@ export function ObserveStudy({ study }: { study: Study }) {
       onKeep: (said) => noteElement(bench, on, said),
     });
   };
-  const remarkOnReading = ({ id, row }: Reading) =>
-    setRemark({
-      element: row.element,
-      cycle: row.cycle,
-      kept: row.carried.note ?? '',
-      onKeep: (said) => noteReading(bench, study, id, said),
-    });
   useLearnedKeys({ surface: endInHand, machine: isTwoLanes ? (at) => endMachine(bench, at) : null });
   return (
     <ObserveFrame
