@@ -35,7 +35,15 @@ export interface PaperStudy {
 export type PaperFault =
   | { readonly why: 'nothing' }
   | {
-      readonly why: 'watch-backwards' | 'machine-rated' | 'no-rating';
+      readonly why: 'watch-backwards';
+      readonly cycle: number;
+      readonly element: string;
+      /** The watch as it was read, and the later one that it stands behind, milliseconds. */
+      readonly ms: number;
+      readonly beforeMs: number;
+    }
+  | {
+      readonly why: 'machine-rated' | 'no-rating';
       readonly cycle: number;
       readonly element: string;
     };
@@ -82,7 +90,7 @@ export function paperRows(
       if (cell.ms === null) {
         isMerged = true;
       } else {
-        if (cell.ms < beforeMs) faults.push({ why: 'watch-backwards', ...at });
+        if (cell.ms < beforeMs) faults.push({ why: 'watch-backwards', ...at, ms: cell.ms, beforeMs });
         observedMs = cell.ms - beforeMs;
         beforeMs = cell.ms;
         if (isMerged) cause = 'missed-break-point';

@@ -32,8 +32,8 @@ export const studyPaper: typeof english = {
   stop: 'Zum Kopf des Bogens',
   faults: {
     nothing: () => 'Noch nichts eingetippt.',
-    'watch-backwards': (element, cycle) =>
-      `${element}, Zyklus ${cycle}: die Uhr zeigt weniger als am Messpunkt davor.`,
+    'watch-backwards': (element, cycle, watch, before) =>
+      `${element}, Zyklus ${cycle}: ${watch} liegt vor ${before}.`,
     'machine-rated': (element, cycle) =>
       `${element}, Zyklus ${cycle}: eine Maschine wird nie beurteilt; ihr Leistungsgrad ist 100.`,
     'no-rating': (element, cycle) =>

@@ -161,7 +161,7 @@ export const studySheet: typeof english = {
     remarks: 'b Bemerkungen:',
     remark: (element, cycle, note) => `${element}, Zyklus ${cycle}: ${note}`,
     judged: (judged, all) =>
-      `(100) von vorher übernommen. Einzeln beurteilt: ${judged} von ${all} Leistungsgraden.`,
+      `(100) von vorher übernommen, zu Beginn angenommen. Einzeln beurteilt: ${judged} von ${all} Leistungsgraden.`,
     corrected: '† Leistungsgrad nach der Aufnahme berichtigt:',
     rated: (element, cycle, before) => `${element}, Zyklus ${cycle}: vorher ${before}`,
     counted:

@@ -30,8 +30,8 @@ export const studyPaper = spoken('studyPaper', {
   stop: 'To the head of the sheet',
   faults: {
     nothing: () => 'Nothing was typed yet.',
-    'watch-backwards': (element: string, cycle: number) =>
-      `${element}, cycle ${cycle}: the watch stands before the break point in front of it.`,
+    'watch-backwards': (element: string, cycle: number, watch: string, before: string) =>
+      `${element}, cycle ${cycle}: ${watch} is earlier than ${before}.`,
     'machine-rated': (element: string, cycle: number) =>
       `${element}, cycle ${cycle}: a machine is never rated; its rating is 100.`,
     'no-rating': (element: string, cycle: number) =>

@@ -31,8 +31,8 @@ export const studyPaper: typeof english = {
   stop: 'Al encabezado de la hoja',
   faults: {
     nothing: () => 'Aún no se ha escrito nada.',
-    'watch-backwards': (element, cycle) =>
-      `${element}, ciclo ${cycle}: el cronómetro marca menos que en el punto de corte anterior.`,
+    'watch-backwards': (element, cycle, watch, before) =>
+      `${element}, ciclo ${cycle}: ${watch} es antes que ${before}.`,
     'machine-rated': (element, cycle) =>
       `${element}, ciclo ${cycle}: una máquina no se valora nunca; su valoración es 100.`,
     'no-rating': (element, cycle) =>

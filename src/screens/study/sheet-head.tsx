@@ -4,7 +4,7 @@ import { cycleTimes } from '../../domain/study/study-progress';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { asTyped } from '../../i18n/parse-number';
-import { momentWords } from './moment-words';
+import { momentWords, toldMoment } from './moment-words';
 
 const words = studySheet.head;
 /** Lines that are left away where nothing was said. */
@@ -16,7 +16,7 @@ export function SheetHead({ study }: { study: Study }) {
   const rows = readings.map((reading) => reading.row);
   const row = rows[0];
   const carried = row?.carried ?? {};
-  const begun = heading ? momentWords(startedAt) : carried.started_at?.slice(0, 16).replace('T', ' ');
+  const begun = heading ? momentWords(startedAt) : toldMoment(carried.started_at ?? '');
   const lines: [string, string | undefined][] = [
     [words.study, title],
     [words.part, heading?.partCode ?? carried.part],

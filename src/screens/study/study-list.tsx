@@ -6,7 +6,7 @@ import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
 import { keptDraft } from './kept-draft';
-import { momentWords } from './moment-words';
+import { momentWords, toldMoment } from './moment-words';
 import { StandardsList } from './standards-list';
 import { PAPER_STUDY, STANDARD_DATA } from './study-places';
 import { useStudyFigures } from './use-study-figures';
@@ -95,15 +95,20 @@ function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
         </tr>
       </thead>
       <tbody>
-        {studies.map(({ id, title, partCode, operator, startedAt, imported }) => {
+        {studies.map(({ id, title, partCode, operator, startedAt, source, toldStart }) => {
           const found = figures.get(id);
           return (
             <tr key={id}>
               <td>
                 <a href={routeHash({ screen: 'study', id, isDemo })} aria-label={title}>
-                  {imported ? title : partCode}
+                  {source === 'timed' ? partCode : title}
                 </a>
-                {imported && <span class="quiet small"> {words.imported}</span>}
+                {source !== 'timed' && (
+                  <span class="quiet small">
+                    {' '}
+                    {source === 'paper' ? studySheet.head.typed : words.imported}
+                  </span>
+                )}
               </td>
               <td>
                 {found?.isOpen ? words.unfinished : timed(found?.standardTimeMs)}
@@ -113,7 +118,7 @@ function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
               </td>
               <td>{found && studySheet.head.cyclesWhole(found.cycles, found.wholeCycles)}</td>
               <td class="words">{operator}</td>
-              <td class="words">{momentWords(startedAt)}</td>
+              <td class="words">{toldStart === '' ? momentWords(startedAt) : toldMoment(toldStart)}</td>
             </tr>
           );
         })}

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { endStudy } from '../../../src/application/study/end-study';
 import { holdWatch } from '../../../src/application/study/hold-watch';
+import { importStudies } from '../../../src/application/study/import-studies';
 import { listStudies } from '../../../src/application/study/list-studies';
 import { readStudyFigures } from '../../../src/application/study/read-study-figures';
+import { fixtureRows } from '../../domain/study/demo-rows';
 import { fourElements, openStudy, settled, studyOf, tapAfter } from '../../domain/study/study-at-the-bench';
 
 describe('the list of studies', () => {
@@ -21,6 +23,23 @@ describe('the list of studies', () => {
       standardTimeMs: 7_300,
       isOpen: false,
     });
+  });
+
+  it('tells of a study on paper the day that its sheet has, and that it was typed in', async () => {
+    const { bench } = await openStudy();
+    const [row] = fixtureRows();
+    const rows = [{ ...row!, carried: { ...row!.carried, started_at: '2026-02-20' } }];
+    importStudies(bench, 'typed', rows, fourElements);
+    importStudies(bench, 'k7.csv', rows);
+    await settled();
+    const listed = await listStudies(bench);
+    expect(listed.map(({ source, toldStart }) => [source, toldStart])).toEqual(
+      expect.arrayContaining([
+        ['paper', '2026-02-20'],
+        ['table', '2026-02-20'],
+        ['timed', ''],
+      ]),
+    );
   });
 
   it('tells that a study is not usable where time of it is unaccounted', async () => {

@@ -114,7 +114,9 @@ describe('a paper study', () => {
 
   it('is refused where the watch goes back, where a machine is rated, and where nothing was typed', () => {
     const back = paperRows(study(['A', 'B'], 'watch'), cells([0.5, 0.4]));
-    expect(back.faults).toEqual([{ why: 'watch-backwards', cycle: 1, element: 'B' }]);
+    expect(back.faults).toEqual([
+      { why: 'watch-backwards', cycle: 1, element: 'B', ms: 24_000, beforeMs: 30_000 },
+    ]);
     const machine = { ...study([], 'own'), elements: [element('Bore', { work: 'machine' })] };
     const rated = paperRows(machine, [{ ...cells([1])[0]!, ratingPct: 110 }]);
     expect(rated.faults).toEqual([{ why: 'machine-rated', cycle: 1, element: 'Bore' }]);

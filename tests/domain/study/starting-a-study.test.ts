@@ -55,10 +55,10 @@ describe('starting a study', () => {
     importStudies(at.bench, 'study.csv', rows);
     await settled();
     const list = await listStudies(at.bench);
-    expect(list.map(({ title, partCode, imported }) => [title, partCode, imported])).toEqual([
-      ['from a table', 'M', true],
-      ['second', 'M', false],
-      ['first', 'M', false],
+    expect(list.map(({ title, partCode, source }) => [title, partCode, source])).toEqual([
+      ['from a table', 'M', 'table'],
+      ['second', 'M', 'timed'],
+      ['first', 'M', 'timed'],
     ]);
   });
 });

@@ -1,7 +1,7 @@
 import type { ElementDefinition } from '../../../domain/shop/element-definition';
 import { noAllowances } from '../../../domain/study/allowance-terms';
 import type { PaperCell, PaperReads } from '../../../domain/study/paper-study';
-import { parseDecimal } from '../../../i18n/parse-number';
+import { asTyped, parseDecimal } from '../../../i18n/parse-number';
 import type { App } from '../../app';
 import { draftOfTerms, type TermsDraft } from '../terms-draft';
 
@@ -77,6 +77,11 @@ export function linesOf(elements: readonly ElementDefinition[], reads: PaperRead
 export function typedMs(text: string, unit: 'min' | 's'): number | null {
   const read = parseDecimal(text);
   return read === null ? null : Math.round(read * (unit === 'min' ? 60_000 : 1_000));
+}
+
+/** A time of the sheet as it would be typed again. */
+export function asTypedTime(ms: number, unit: 'min' | 's'): string {
+  return asTyped(Number((ms / (unit === 'min' ? 60_000 : 1_000)).toFixed(4)));
 }
 
 /**

@@ -11,6 +11,7 @@ import { causeWords } from '../cause-words';
 import { termsOf } from '../terms-draft';
 import { NumberPad } from './number-pad';
 import {
+  asTypedTime,
   cellKey,
   cellsOf,
   emptyCell,
@@ -22,6 +23,7 @@ import {
 } from './paper-draft';
 import { paperQuestions } from './paper-questions';
 import { PaperSheet } from './paper-sheet';
+import { typeSign } from './type-sign';
 
 interface Props {
   readonly draft: PaperDraft;
@@ -34,6 +36,7 @@ interface Props {
 export function PaperEntry({ draft, part, method, onChange }: Props) {
   const app = useApp();
   const [field, setField] = useState<'time' | 'rating'>('time');
+  const [isComeBackTo, setIsComeBackTo] = useState(true);
   const [faults, setFaults] = useState<readonly string[]>([]);
   const [questions, setQuestions] = useState<readonly string[]>([]);
   const { elements, partsPerCycle } = method;
@@ -53,8 +56,12 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
     say([]);
     onChange({ cells: { ...draft.cells, [key]: { ...cell, ...change } } });
   };
+  const turnTo = (name: 'time' | 'rating') => {
+    setField(name);
+    setIsComeBackTo(true);
+  };
   const stand = (place: number, cycle: number) => {
-    setField('time');
+    turnTo('time');
     say([]);
     onChange({ place, cycle });
   };
@@ -73,8 +80,8 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
     }
   };
   const type = (sign: string) => {
-    const text = cell[field];
-    put({ [field]: sign === '' ? text.slice(0, -1) : (text + sign).slice(0, 9), isMissed: false });
+    setIsComeBackTo(false);
+    put({ [field]: typeSign(cell[field], sign, isComeBackTo), isMissed: false });
   };
   const keep = (isAsked: boolean) => {
     const cells = cellsOf(draft, elements);
@@ -97,7 +104,7 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
       },
       cells,
     );
-    say(found.map(faultWords));
+    say(found.map((fault) => faultWords(fault, draft.unit)));
     if (found.length > 0) return;
     const open = isAsked ? [] : paperQuestions(draft, elements, cells);
     setQuestions(open);
@@ -133,7 +140,7 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
               class="choice study-type-field"
               aria-pressed={field === name}
               disabled={name === 'rating' && isMachine}
-              onClick={() => setField(name)}
+              onClick={() => turnTo(name)}
             >
               <span class="small">
                 {name === 'time' ? words.value : isMachine ? study.observe.machineLock : words.rating}
@@ -197,8 +204,9 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
   );
 }
 
-function faultWords(fault: PaperFault): string {
-  return fault.why === 'nothing'
-    ? words.faults.nothing()
-    : words.faults[fault.why](fault.element, fault.cycle);
+function faultWords(fault: PaperFault, unit: PaperDraft['unit']): string {
+  if (fault.why === 'nothing') return words.faults.nothing();
+  if (fault.why !== 'watch-backwards') return words.faults[fault.why](fault.element, fault.cycle);
+  const { element, cycle, ms, beforeMs } = fault;
+  return words.faults[fault.why](element, cycle, asTypedTime(ms, unit), asTypedTime(beforeMs, unit));
 }
