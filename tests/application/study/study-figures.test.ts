@@ -28,15 +28,15 @@ describe('the list of studies', () => {
   it('tells of a study on paper the day that its sheet has, and that it was typed in', async () => {
     const { bench } = await openStudy();
     const [row] = fixtureRows();
-    const rows = [{ ...row!, carried: { ...row!.carried, started_at: '2026-02-20' } }];
-    importStudies(bench, 'typed', rows, fourElements);
-    importStudies(bench, 'k7.csv', rows);
+    const rowsOf = (day: string) => [{ ...row!, carried: { ...row!.carried, started_at: day } }];
+    importStudies(bench, 'typed', rowsOf('2026-02-20'), fourElements);
+    importStudies(bench, 'k7.csv', rowsOf('2026-02-21'));
     await settled();
     const listed = await listStudies(bench);
     expect(listed.map(({ source, toldStart }) => [source, toldStart])).toEqual(
       expect.arrayContaining([
         ['paper', '2026-02-20'],
-        ['table', '2026-02-20'],
+        ['table', '2026-02-21'],
         ['timed', ''],
       ]),
     );
