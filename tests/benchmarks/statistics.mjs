@@ -41,7 +41,8 @@ const adding = () => {
   for (let i = 0; i < million.length; i += 1) sum += million[i];
   used(sum);
 };
-const [pass, summary] = timedInTurn([adding, () => used(readingsSummary(million, 0.95).mean)]);
+// Engines differ from run to run in how well they compile it: the best of many rounds is near what it can be.
+const [pass, summary] = timedInTurn([adding, () => used(readingsSummary(million, 0.95).mean)], 100);
 figure({ name: 'summary of a million, beside a pass that adds', ours: summary, floor: pass, bound: 5 });
 
 // Ours adds with the rounding kept, and looks at every reading before.
