@@ -154,7 +154,11 @@ describe('a foreman with the demo shop', () => {
 
   it('sees in the weeks that no day stands out, where M changed, and what cost most', async () => {
     await openPlace('The weeks');
-    await page.getByRole('heading', { name: 'Efficiency: 96.9\u00a0%, and no day stands out' }).waitFor();
+    await page
+      .getByRole('heading', {
+        name: /Efficiency since 16 Mar: 96\.9\s%, and no day stands out\. Before: 94\.5\s%/,
+      })
+      .waitFor();
     await page
       .getByText(/Waiting for material: .* of output since Mon 16 March 2026, 3\d % of 266\.3\smin/)
       .waitFor();

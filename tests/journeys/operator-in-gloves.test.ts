@@ -90,7 +90,7 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
     await wait(1_700);
     await partDone(page);
     await partDone(page);
-    await page.getByText('Tapped twice, counted once so far').waitFor();
+    await page.getByText('Right after the tap before: not counted so far').waitFor();
     expect(await inBoth(page)).toEqual([]);
   });
 

@@ -142,9 +142,9 @@ export const cellGoverns: typeof englishGoverns = {
   none: 'keine',
   ends: {
     inside: (parts) =>
-      `Kürzere Handarbeit bei laufender Maschine bringt am Tag bis zu ${parts}; dann bestimmt die Maschine, und noch kürzer bringt nichts.`,
+      `Kürzere Handarbeit bei laufender Maschine bringt am Tag bis zu ${parts} mehr; dann bestimmt die Maschine, und noch kürzer bringt nichts.`,
     machine: (parts) =>
-      `Eine schnellere Maschine bringt am Tag bis zu ${parts}; dann bestimmt die Handarbeit, und noch schneller bringt nichts.`,
+      `Eine schnellere Maschine bringt am Tag bis zu ${parts} mehr; dann bestimmt die Handarbeit, und noch schneller bringt nichts.`,
   },
   goodParts: (figure) => `${figure} ${figure === '1' ? 'gutes Teil' : 'gute Teile'}`,
   how: 'Wie das berechnet ist',

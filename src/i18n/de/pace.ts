@@ -15,7 +15,7 @@ export const pace: typeof english = {
   stoppedState: 'Steht',
   reworkState: 'Nacharbeit',
   lastPart: (ms) => `Voriges Teil ${roundedClockFace(ms)}`,
-  secondTapNote: 'Zweimal getippt, bisher einmal gezählt',
+  secondTapNote: 'Gleich nach dem Tippen davor: bisher nicht gezählt',
   tapHint: 'Je Teil einmal tippen, immer im selben Moment',
   goOnHint: 'Mit diesem Tippen geht die Arbeit weiter',
   reworkDone: 'Nacharbeit fertig',

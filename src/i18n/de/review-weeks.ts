@@ -24,6 +24,8 @@ export const reviewWeeks: typeof english = {
     decimal: (minutes) => `${minutes}\u00a0min`,
   },
   sentence: {
+    since: (name, day) => `${name} seit ${day}`,
+    before: (sentence, middle) => `${sentence.replace(/\.$/, '')}. Davor: ${middle}`,
     calm: (name, centre) => `${name}: ${centre}, und kein Tag fällt auf`,
     signals: (name, centre, list) => `${name}: ${centre}. Auffällig: ${list}`,
     tooFew: (name, middle, count) =>

@@ -7,7 +7,7 @@ export const settle: typeof english = {
   pageGone: (ms) => `${roundedClockFace(ms)} lang war nichts zu sehen. War das Arbeit?`,
   work: 'Arbeit',
   chooseWhy: 'Grund wählen',
-  secondTap: (ms) => `Zweites Tippen nach ${roundedClockFace(ms)}. Auch ein Teil?`,
+  secondTap: (ms) => `Getippt ${roundedClockFace(ms)} nach dem Mal davor. Auch ein Teil?`,
   secondIsPart: 'Ein Teil',
   secondIsNone: 'Kein Teil',
   longOne: (ms, eachMs, count) =>

@@ -146,9 +146,9 @@ export const cellGoverns = spoken('cellGoverns', {
   none: 'none',
   ends: {
     inside: (parts: string) =>
-      `Shorter hand work beside the running machine gives up to ${parts} a day; then the machine governs, and more gives nothing.`,
+      `Shorter hand work beside the running machine gives up to ${parts} more a day; then the machine governs, and shorter still gives nothing.`,
     machine: (parts: string) =>
-      `A faster machine gives up to ${parts} a day; then the hands govern, and more gives nothing.`,
+      `A faster machine gives up to ${parts} more a day; then the hands govern, and faster still gives nothing.`,
   },
   goodParts: (figure: string) => `${figure} good ${figure === '1' ? 'part' : 'parts'}`,
   how: 'How this is reckoned',

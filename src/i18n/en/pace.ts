@@ -15,7 +15,7 @@ export const pace = spoken('pace', {
   stoppedState: 'Stopped',
   reworkState: 'Rework',
   lastPart: (ms: number) => `Previous part ${roundedClockFace(ms)}`,
-  secondTapNote: 'Tapped twice, counted once so far',
+  secondTapNote: 'Right after the tap before: not counted so far',
   tapHint: 'Tap once for each part, always at the same moment',
   goOnHint: 'Work goes on from this tap',
   reworkDone: 'Rework done',

@@ -22,6 +22,8 @@ export const reviewWeeks = spoken('reviewWeeks', {
     decimal: (minutes: string) => `${minutes}\u00a0min`,
   },
   sentence: {
+    since: (name: string, day: string) => `${name} since ${day}`,
+    before: (sentence: string, middle: string) => `${sentence.replace(/\.$/, '')}. Before: ${middle}`,
     calm: (name: string, centre: string) => `${name}: ${centre}, and no day stands out`,
     signals: (name: string, centre: string, list: string) => `${name}: ${centre}. Standing out: ${list}`,
     tooFew: (name: string, middle: string, count: number) =>

@@ -7,7 +7,7 @@ export const settle = spoken('settle', {
   pageGone: (ms: number) => `Nothing was seen for ${roundedClockFace(ms)}. Was it work?`,
   work: 'Work',
   chooseWhy: 'Choose why',
-  secondTap: (ms: number) => `Second tap after ${roundedClockFace(ms)}. A part too?`,
+  secondTap: (ms: number) => `A tap ${roundedClockFace(ms)} after the one before. A part too?`,
   secondIsPart: 'A part',
   secondIsNone: 'No part',
   longOne: (ms: number, eachMs: number, count: number) =>

@@ -15,7 +15,7 @@ export const pace: typeof english = {
   stoppedState: 'Parado',
   reworkState: 'Retrabajo',
   lastPart: (ms) => `Pieza anterior ${roundedClockFace(ms)}`,
-  secondTapNote: 'Dos toques; por ahora cuenta uno',
+  secondTapNote: 'Justo tras el toque anterior: por ahora no cuenta',
   tapHint: 'Un toque por pieza, siempre en el mismo momento',
   goOnHint: 'Con este toque sigue el trabajo',
   reworkDone: 'Retrabajo terminado',

@@ -22,6 +22,8 @@ export const reviewWeeks: typeof english = {
     decimal: (minutes) => `${minutes}\u00a0min`,
   },
   sentence: {
+    since: (name, day) => `${name} desde ${day}`,
+    before: (sentence, middle) => `${sentence.replace(/\.$/, '')}. Antes: ${middle}`,
     calm: (name, centre) => `${name}: ${centre}, y ningún día llama la atención`,
     signals: (name, centre, list) => `${name}: ${centre}. Llama la atención: ${list}`,
     tooFew: (name, middle, count) =>

@@ -7,7 +7,7 @@ export const settle: typeof english = {
   pageGone: (ms) => `No se vio nada durante ${roundedClockFace(ms)}. ¿Era trabajo?`,
   work: 'Trabajo',
   chooseWhy: 'Elegir motivo',
-  secondTap: (ms) => `Segundo toque a los ${roundedClockFace(ms)}. ¿También una pieza?`,
+  secondTap: (ms) => `Toque ${roundedClockFace(ms)} después del anterior. ¿También una pieza?`,
   secondIsPart: 'Una pieza',
   secondIsNone: 'Ninguna pieza',
   longOne: (ms, eachMs, count) =>

@@ -35,7 +35,7 @@ const PAPER_PX = 740;
 export function RunOfDays({ figure, name, values, stretches, days, changes, children }: Props) {
   const { ref, width } = useWidth();
   const newest = stretches.at(-1);
-  const sentence = newest ? inWords(figure, name, newest) : words.sentence.none;
+  const sentence = newest ? inWords(figure, name, newest, stretches.at(-2)) : words.sentence.none;
   const wolf = meanChartAlarms(days.filter(({ day }) => newest?.points.some((point) => point.day === day)));
   return (
     <section class="stack" aria-labelledby="review-run-title">
@@ -77,7 +77,19 @@ export function RunOfDays({ figure, name, values, stretches, days, changes, chil
   );
 }
 
-function inWords(figure: RunFigure, name: string, { points, limits, middle }: RunStretch): string {
+/** Of the newest stretch; where a change lies before it, since when it runs, and what it was before. */
+function inWords(
+  figure: RunFigure,
+  name: string,
+  newest: RunStretch,
+  before: RunStretch | undefined,
+): string {
+  if (!before) return ofStretch(figure, name, newest);
+  const since = words.sentence.since(name, formatDay(newest.points[0]!.day, 'short'));
+  return words.sentence.before(ofStretch(figure, since, newest), valueText(figure, before.middle));
+}
+
+function ofStretch(figure: RunFigure, name: string, { points, limits, middle }: RunStretch): string {
   if (!limits) {
     return words.sentence.tooFew(name, valueText(figure, middle), points.length);
   }
@@ -104,7 +116,7 @@ function Picture({ figure, name, sentence, values, stretches, changes, width }: 
   const text = (value: number) => valueText(figure, value);
   return (
     <RunChart
-      id="review-run"
+      id="review-run-picture"
       title={words.pictureTitle(name)}
       description={words.picture({
         days: points.length,
