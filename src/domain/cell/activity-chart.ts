@@ -1,3 +1,4 @@
+import { atStandingMachine } from './at-standing-machine';
 import type { CellElement, CellWork } from './cell-work';
 
 /** What somebody or something does between two moments of the cycle. */
@@ -38,7 +39,8 @@ export interface ActivityChart {
  */
 export function activityChart({ elements }: CellWork, machines = 1): ActivityChart {
   const of = (place: CellElement['place']) => elements.filter((element) => element.place === place);
-  const [external, internal, machine, other] = [of('external'), of('internal'), of('machine'), of('other')];
+  const external = atStandingMachine(elements);
+  const [internal, machine, other] = [of('internal'), of('machine'), of('other')];
   const [l, w, m, o] = [external, internal, machine, other].map(total) as [number, number, number, number];
   const hasMachine = machine.length > 0;
   const roundMs = Math.max(l + m, machines * (l + w), machines * o);

@@ -1,6 +1,7 @@
 import { ActivityColumns } from '../../charts/activity-columns';
 import { HatchSwatch } from '../../charts/hatch-swatch';
 import { type ActivityLane, activityChart } from '../../domain/cell/activity-chart';
+import { atStandingMachine } from '../../domain/cell/at-standing-machine';
 import type { CellWork } from '../../domain/cell/cell-work';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
 import { decimalMinutes } from '../../i18n/format-duration';
@@ -22,11 +23,9 @@ export function ActivityPicture({ work, machines = 1, scaleEndMs = 0, title = sa
   const { roundMs, parts, lanes } = activityChart(work, machines);
   const hasAttention = lanes.some(({ activities }) => activities.some(({ state }) => state === 'attending'));
   const hasMachine = lanes.some(({ who }) => who === 'machine');
-  const loadedMs = work.elements.reduce(
-    (sum, { place, meanMs }) => sum + (place === 'external' ? meanMs : 0),
-    0,
-  );
-  const lastLoading = work.elements.findLast(({ place, meanMs }) => place === 'external' && meanMs > 0);
+  const loading = atStandingMachine(work.elements);
+  const loadedMs = loading.reduce((sum, { meanMs }) => sum + meanMs, 0);
+  const lastLoading = loading.findLast(({ meanMs }) => meanMs > 0);
   const waitsMs = ({ who, waitingMs }: ActivityLane) =>
     Math.max(0, waitingMs - (who === 'machine' ? loadedMs : 0));
   const min = (ms: number) => words.minutes(decimalMinutes(ms, 3));
