@@ -30,6 +30,7 @@ export const reviewDayMore: typeof english = {
         'planned-break': 'Genommene Pausen',
         unaccounted: 'Ungeklärt',
       },
+      notRecorded: 'Was es außer dem Mix war, wurde nicht erfasst: Kein einzelnes Teil hat eine Zeit.',
       most: (cause, seconds) => `Neben dem Teilemix am meisten: ${cause}, ${seconds} s.`,
       all: 'Zusammen',
       note: 'Tempo: Zeit an den guten Teilen neben dem, was ihre Zielzeiten erlauben, ohne Stillstände. Die Zeilen ergeben zusammen den ganzen Unterschied.',

@@ -25,6 +25,7 @@ export const reviewDayMore = spoken('reviewDayMore', {
         'planned-break': 'Breaks taken',
         unaccounted: 'Unaccounted',
       },
+      notRecorded: 'What did it beside the mix was not recorded: no single part has a time.',
       most: (cause: string, seconds: string) => `Beside the mix the most is: ${cause}, ${seconds} s.`,
       all: 'Together',
       note: 'Pace: time on the good parts beside what their targets allow, stoppages out. The lines add up to the whole difference.',

@@ -30,6 +30,7 @@ export const reviewDayMore: typeof english = {
         'planned-break': 'Pausas hechas',
         unaccounted: 'Sin justificar',
       },
+      notRecorded: 'Qué lo causó aparte de la mezcla no se registró: ninguna pieza tiene su tiempo.',
       most: (cause, seconds) => `Aparte de la mezcla, lo que más pesa: ${cause}, ${seconds} s.`,
       all: 'En total',
       note: 'Ritmo: el tiempo en las piezas buenas frente a lo que permiten sus objetivos, sin paradas. Las líneas suman toda la diferencia.',

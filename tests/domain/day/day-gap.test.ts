@@ -71,18 +71,21 @@ describe('what makes a good part take longer on one day than on another', () => 
   });
 
   it('names the most of what is left beside the mix, and only what goes the way of the whole', () => {
-    const told = mostBesideMix([
+    const tapped = { done: 100, counted: 98 };
+    const steps = [
       { cause: 'mix', ms: 2_000 },
       { cause: 'hands', ms: -9_000 },
       { cause: 'unaccounted', ms: 12_340 },
       { cause: 'stoppage', ms: 4_000 },
-    ]);
-    expect(told).toBe('Beside the mix the most is: Unaccounted, 12.3 s.');
-    expect(
-      mostBesideMix([
-        { cause: 'mix', ms: 9_000 },
-        { cause: 'hands', ms: -700 },
-      ]),
-    ).toBe('');
+    ] as const;
+    expect(mostBesideMix(steps, [tapped, tapped])).toBe('Beside the mix the most is: Unaccounted, 12.3 s.');
+    const quick = [
+      { cause: 'mix', ms: 9_000 },
+      { cause: 'hands', ms: -700 },
+    ] as const;
+    expect(mostBesideMix(quick, [tapped, tapped])).toBe('');
+    // Of a day that was entered afterwards nobody knows at what pace its parts were made.
+    expect(mostBesideMix(steps, [tapped, { done: 240, counted: 0 }])).toMatch(/was not recorded/);
+    expect(mostBesideMix(steps, [tapped, { done: 0, counted: 0 }])).not.toMatch(/was not recorded/);
   });
 });

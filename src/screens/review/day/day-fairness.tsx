@@ -43,7 +43,8 @@ export function DayFairness({ day, days, open }: Props) {
       {compared && (
         <>
           <p>
-            {fairSentence(compared, formatDay(other.day))} {compared.mixShare !== null && mostBesideMix(gap)}
+            {fairSentence(compared, formatDay(other.day))}{' '}
+            {compared.mixShare !== null && mostBesideMix(gap, [day, other])}
           </p>
           <figure class="review-picture" ref={ref}>
             {width > 0 && (
