@@ -238,7 +238,7 @@ const lotFacts: FieldsByKind<LotFact> = {
 const studyFacts: FieldsByKind<StudyFact> = {
   'study-started': { starts: oneOf('study'), ...heading },
   'element-ended': { ratingPct: rating, judged: optional(truth) },
-  'break-point-missed': {},
+  'break-point-missed': { waits: optional(truth) },
   'foreign-began': {},
   'foreign-ended': { description: text },
   'occasional-began': { elementNo: count },

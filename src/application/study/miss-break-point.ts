@@ -4,5 +4,5 @@ import type { Bench } from '../bench';
 export function missBreakPoint(bench: Bench): void {
   const study = bench.study.value;
   if (study?.status === 'open' && !study.watch.aside && !study.watch.isHeld)
-    bench.record(study.id, [{ kind: 'break-point-missed' }]);
+    bench.record(study.id, [{ kind: 'break-point-missed', waits: true }]);
 }

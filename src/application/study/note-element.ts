@@ -12,8 +12,10 @@ export interface WrittenOn {
 
 /** What is in hand now; a foreign element has the number after the last of the method, as its reading will. */
 export function inHandOf({ watch, heading }: Study): WrittenOn {
-  const { aside, cycle } = watch;
-  const place = aside ? (aside.elementIndex ?? heading?.elements.length ?? 0) : watch.elementIndex;
+  const { aside } = watch;
+  // Whose end was not seen is still in hand while its operator waits for the machine.
+  const { cycle, elementIndex } = (watch.isWaiting ? watch.merged.at(-1) : undefined) ?? watch;
+  const place = aside ? (aside.elementIndex ?? heading?.elements.length ?? 0) : elementIndex;
   return { cycle, elementNo: place + 1, beganAtMs: (aside ?? watch).beganAtMs };
 }
 

@@ -10,8 +10,11 @@ export type StudyFact =
   | ({ readonly kind: 'study-started'; readonly starts: 'study' } & StudyHeading)
   /** The break point of the element in hand; it carries the rating judged before the tap. */
   | ({ readonly kind: 'element-ended' } & RatedTap)
-  /** The break point of the element in hand was not seen: it merges with the next one. */
-  | { readonly kind: 'break-point-missed' }
+  /**
+   * The break point of the element in hand was not seen: it merges with the next one. With `waits`, where the machine
+   * runs and the next one needs it to stand, the operator waits for it; without it the record is an older one.
+   */
+  | { readonly kind: 'break-point-missed'; readonly waits?: true }
   /** Work that is not of the job, timed apart inside the element in hand. */
   | { readonly kind: 'foreign-began' }
   | { readonly kind: 'foreign-ended'; readonly description: string }

@@ -103,11 +103,38 @@ export function missMachine(study: WatchInHand, atMs: number): void {
   endWait(study, machine?.cycle ?? watch.cycle, atMs);
 }
 
-/** A wait belongs to the cycle whose run it waited for. */
-function endWait({ watch, waits }: WatchInHand, cycle: number, atMs: number): void {
+/**
+ * A wait belongs to the cycle whose run it waited for. Where the end of the work before it was not seen, work and
+ * wait are one time, which is no reading; the next element begins clean.
+ */
+function endWait(study: WatchInHand, cycle: number, atMs: number): void {
+  const { watch, waits } = study;
   if (!watch.isWaiting) return;
-  waits.push({ cycle, observedMs: atMs - watch.beganAtMs - watch.apartMs });
+  const ownMs = atMs - watch.beganAtMs - watch.apartMs;
+  if (watch.merged.length === 0) waits.push({ cycle, observedMs: ownMs });
+  else endMissed(study, ownMs);
   watch.isWaiting = false;
   watch.beganAtMs = atMs;
   watch.apartMs = 0;
+}
+
+function endMissed(study: WatchInHand, observedMs: number): void {
+  const { watch, readings } = study;
+  const last = watch.merged.length - 1;
+  for (const [place, missed] of watch.merged.entries()) {
+    readings.push(
+      newReading(study, `missed#${watch.beganAtMs}#${place}`, {
+        ...missed,
+        observedMs: place === last ? observedMs : null,
+        ratingPct: 100,
+        excluded: 'missed-break-point',
+        note: place === last ? watch.note : '',
+        isMerged: true,
+      }),
+    );
+  }
+  watch.merged = [];
+  watch.note = '';
+  watch.cause = null;
+  study.clockFlag = study.everyFlag;
 }

@@ -35,6 +35,7 @@ export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: st
       endRun(study);
       if (study.heading.lanes === 2) beginUnseen(study, study.after.get(watch.elementIndex) ?? [], atMs);
       advance(study);
+      if (fact.waits) waitForMachine(study);
       break;
     case 'foreign-began':
       watch.aside = { elementIndex: null, beganAtMs: atMs, note: '' };
@@ -110,8 +111,13 @@ function endElement(study: WatchInHand, { ratingPct, judged }: RatedTap, key: st
   }
   beginMachines(study, started, atMs);
   advance(study);
-  const next = study.heading.elements[watch.elementIndex];
-  watch.isWaiting = watch.machine !== null && next?.placement === 'external';
+  waitForMachine(study);
+}
+
+/** In two lanes external work begins once the machine stands. */
+function waitForMachine({ heading, watch }: WatchInHand): void {
+  const next = heading.elements[watch.elementIndex];
+  watch.isWaiting = heading.lanes === 2 && watch.machine !== null && next?.placement === 'external';
 }
 
 function endAside(

@@ -50,13 +50,14 @@ export function ObserveStudy({ study }: { study: Study }) {
     });
   const remarkInHand = () => {
     // Nothing is in hand while the operator waits: the word is on what has just ended.
-    const ended = study.watch.isWaiting ? study.readings.at(-1) : undefined;
+    const { isWaiting, merged } = study.watch;
+    const ended = isWaiting && merged.length === 0 ? study.readings.at(-1) : undefined;
     if (ended) return remarkOnReading(ended);
     const on = inHandOf(study);
-    const { aside, cycle, note } = study.watch;
+    const { aside, note } = study.watch;
     setRemark({
       element: elements[on.elementNo - 1]?.name ?? words.foreignElement,
-      cycle,
+      cycle: on.cycle,
       kept: (aside ?? { note }).note,
       onKeep: (said) => noteElement(bench, on, said),
     });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
 import { endMachine } from '../../../src/application/study/end-machine';
 import { missBreakPoint } from '../../../src/application/study/miss-break-point';
+import { inHandOf, noteElement } from '../../../src/application/study/note-element';
 import { undoLastReading } from '../../../src/application/study/undo-last-reading';
 import { foreignLetters } from '../../../src/domain/study/foreign-letters';
 import { element, lines, openStudy, studyOf, tapAfter } from './study-at-the-bench';
@@ -131,6 +132,34 @@ describe('two lanes', () => {
     machineAfter(at, 800);
     expect(lines(studyOf(at.bench)).at(-1)).toBe('Bore 1: – (missed-break-point)');
     expect(waits(at)).toEqual([[1, 800]]);
+  });
+
+  it('give external work a clean start as the machine stops, where the end of the internal work was missed', async () => {
+    const at = await open();
+    for (const ms of [2_000, 1_000]) tapAfter(at, ms);
+    at.clock.pass(900);
+    missBreakPoint(at.bench);
+    expect(studyOf(at.bench).watch).toMatchObject({ isWaiting: true, elementIndex: 0, cycle: 2 });
+    noteElement(at.bench, inHandOf(studyOf(at.bench)), 'brush fell');
+    machineAfter(at, 600);
+    tapAfter(at, 2_100);
+    const study = studyOf(at.bench);
+    // What is neither the work nor the wait alone is no reading, and still accounted for.
+    expect(lines(study).slice(2)).toEqual([
+      'Bore 1: 2500',
+      'Clean 1: 1500 (missed-break-point)',
+      'Load 2: 2100',
+    ]);
+    expect(study.readings[3]!.row.carried.note).toBe('brush fell');
+    expect(waits(at)).toEqual([]);
+  });
+
+  it('read an older record of a missed break point as it was read: its time is in the next element', async () => {
+    const at = await open();
+    for (const ms of [2_000, 1_000]) tapAfter(at, ms);
+    at.clock.pass(900);
+    at.bench.record(studyOf(at.bench).id, [{ kind: 'break-point-missed' }]);
+    expect(studyOf(at.bench).watch.isWaiting).toBe(false);
   });
 
   it('run one machine element after the other, and the first of the method from the start', async () => {
