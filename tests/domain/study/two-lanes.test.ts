@@ -140,6 +140,7 @@ describe('two lanes', () => {
     at.clock.pass(900);
     missBreakPoint(at.bench);
     expect(studyOf(at.bench).watch).toMatchObject({ isWaiting: true, elementIndex: 0, cycle: 2 });
+    expect(inHandOf(studyOf(at.bench))).toMatchObject({ cycle: 1, elementNo: 4 });
     noteElement(at.bench, inHandOf(studyOf(at.bench)), 'brush fell');
     machineAfter(at, 600);
     tapAfter(at, 2_100);
