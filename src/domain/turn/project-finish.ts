@@ -19,6 +19,8 @@ export interface Projection {
   readonly finishMs: Range | null;
   /** Good parts of the turn when its shift ends; null outside of a shift. */
   readonly partsByEnd: Range | null;
+  /** The same at the mean time of the parts it was reckoned from, with nothing lost any more: what stops cost is the rest. */
+  readonly undisturbedByEnd: number | null;
   /** Parts of this turn, and turns before it, that it was reckoned from. */
   readonly from: { readonly parts: number; readonly turns: number };
 }
@@ -82,6 +84,7 @@ export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number
   const ahead: readonly (readonly PartSpan[])[] = isOneKind ? [recent] : turns;
   const drifts = [recent.length < RECENT ? 1 : turnDrift(own), ...witnesses.map(turnDrift)];
   const spentMs = workBetween(turn.partBeganAtMs, nowMs, breaks);
+  const handsMs = Math.max(0, spentMs - turn.partStoppedMs);
   const random = seededRandom(SEED);
   const draw = <Item>(from: readonly Item[]): Item => from[Math.floor(random() * from.length)]!;
   const tries = Array.from({ length: TRIES }, () => {
@@ -111,6 +114,7 @@ export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number
   return {
     finishMs: left === null ? null : mapped(rangeOf(tries.map(({ workMs }) => workMs)), atMs),
     partsByEnd: untilEndMs === null ? null : rangeOf(tries.map(({ byEnd }) => byEnd)),
+    undisturbedByEnd: untilEndMs === null ? null : done + Math.floor((untilEndMs + handsMs) / ownMeanMs),
     from: { parts: recent.length, turns: witnesses.length },
   };
 }

@@ -32,11 +32,13 @@ export const outlook: typeof english = {
   soFar: (good) => `Bisher ${parts(good)} gut.`,
   howTitle: 'Wie es berechnet wird',
   howRange: (count, turns) =>
-    `200 Versuche mit ${count === 1 ? 'dem letzten Teil' : `den letzten ${count} Teilen`} dieses Einsatzes${turns > 0 ? ` und mit Zeitverlust und Veränderung ${turns === 1 ? 'eines früheren Einsatzes' : `von ${turns} früheren Einsätzen`} gleicher Größenordnung` : ''}. Der Bereich ist, wo 8 von 10 Versuchen enden. Geplante Pausen des Kalenders sind ausgenommen.`,
+    `200 Versuche mit ${count === 1 ? 'dem letzten Teil' : `den letzten ${count} Teilen`} dieses Einsatzes und dem, was dabei verloren ging${turns > 0 ? ` oder mit Zeitverlust und Veränderung ${turns === 1 ? 'eines früheren Einsatzes' : `von ${turns} früheren Einsätzen`} gleicher Größenordnung` : ''}. Der Bereich ist, wo 8 von 10 Versuchen enden. Geplante Pausen des Kalenders sind ausgenommen.`,
   paceRatio: (count, ratio) =>
     count === 1
       ? `Das letzte gewertete Teil brauchte das ${formatNumber(ratio, 2)}-Fache seiner Zielzeit.`
       : `Die letzten ${parts(count)}, die gewertet sind, brauchten das ${formatNumber(ratio, 2)}-Fache ihrer Zielzeiten: all ihre Zeit durch all ihre Zielzeiten.`,
+  undisturbed: (count) =>
+    `Ohne weiteren Zeitverlust, in ihrer mittleren Zeit: ${count} ${count === 1 ? 'Teil' : 'Teile'} bis zum Schluss.`,
   scrap: 'Ein Ausschussteil kostet seine Zeit und bringt keine Zielzeit ein.',
   plan: '„Mit Stillständen“ enthält auch Stillstände, Rüsten, Nacharbeit und Zeit, in der jemand weggerufen war: was der Plan tragen muss, gleich durch wen.',
   target: (what) => `Zielzeit: ${what}.`,

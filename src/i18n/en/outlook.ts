@@ -32,9 +32,11 @@ export const outlook = spoken('outlook', {
   soFar: (good: number) => `${parts(good)} good so far.`,
   howTitle: 'How it is reckoned',
   howRange: (count: number, turns: number) =>
-    `200 tries with the last ${parts(count)} of this turn${turns > 0 ? `, and with what ${turns === 1 ? 'an earlier turn' : `${turns} earlier turns`} of the same order lost, and how ${turns === 1 ? 'it' : 'they'} changed` : ''}. The range is where 8 of 10 tries end. Planned breaks of the calendar are left out.`,
+    `200 tries with the last ${parts(count)} of this turn and what was lost with parts in it${turns > 0 ? `, or with what ${turns === 1 ? 'an earlier turn' : `${turns} earlier turns`} of the same order lost, and how ${turns === 1 ? 'it' : 'they'} changed` : ''}. The range is where 8 of 10 tries end. Planned breaks of the calendar are left out.`,
   paceRatio: (count: number, ratio: number) =>
     `The last ${parts(count)} that count took ${formatNumber(ratio, 2)} times ${count === 1 ? 'the target' : 'their targets: all their time over all their targets'}.`,
+  undisturbed: (count: number) =>
+    `With nothing lost any more, at their mean time: ${parts(count)} by the end.`,
   scrap: 'A scrapped part takes its time and earns no target.',
   plan: '“With stoppages” also has stoppages, set-up, rework and called away in it: what the plan has to bear, whoever caused it.',
   target: (what: string) => `Target: ${what}.`,

@@ -37,11 +37,13 @@ export const outlook: typeof english = {
   soFar: (good) => `Hasta ahora, ${parts(good)} ${good === 1 ? 'buena' : 'buenas'}.`,
   howTitle: 'Cómo se calcula',
   howRange: (count, turns) =>
-    `200 ensayos con ${count === 1 ? 'la última pieza' : `las últimas ${count} piezas`} de este periodo${turns > 0 ? `, y con lo que ${turns === 1 ? 'perdió un periodo anterior del mismo orden y cómo cambió' : `perdieron ${turns} periodos anteriores del mismo orden y cómo cambiaron`}` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas del calendario.`,
+    `200 ensayos con ${count === 1 ? 'la última pieza' : `las últimas ${count} piezas`} de este periodo y lo que se perdió en él${turns > 0 ? `, o con lo que ${turns === 1 ? 'perdió un periodo anterior del mismo orden y cómo cambió' : `perdieron ${turns} periodos anteriores del mismo orden y cómo cambiaron`}` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas del calendario.`,
   paceRatio: (count, ratio) =>
     count === 1
       ? `La última pieza contada tardó ${formatNumber(ratio, 2)} veces su objetivo.`
       : `Las últimas ${parts(count)} contadas tardaron ${formatNumber(ratio, 2)} veces sus objetivos: todo su tiempo entre todos sus objetivos.`,
+  undisturbed: (count) =>
+    `Sin perder más tiempo, con su tiempo medio: ${count} ${count === 1 ? 'pieza' : 'piezas'} al final.`,
   scrap: 'Una pieza de desecho lleva su tiempo y no gana objetivo.',
   plan: '«Con paradas» incluye también paradas, preparación, retrabajo y llamadas a otra tarea: lo que el plan tiene que absorber, lo cause quien lo cause.',
   target: (what) => `Objetivo: ${what}.`,

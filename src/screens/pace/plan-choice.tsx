@@ -96,6 +96,9 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
         <p class="number">
           {found ? words.howRange(found.from.parts, found.from.turns) : isTooEarly(turn) && words.notYet}
         </p>
+        {found && found.undisturbedByEnd !== null && (
+          <p class="number">{words.undisturbed(found.undisturbedByEnd)}</p>
+        )}
         <p>{words.scrap}</p>
         <p>{words.plan}</p>
       </div>

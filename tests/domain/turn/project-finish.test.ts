@@ -48,6 +48,19 @@ describe('the projected finish', () => {
     });
   });
 
+  it('says besides what the end would bring with nothing lost any more', () => {
+    // 10 parts of 100 s with 300 s stopped in the last; 1,700 s are left at 1,300 s: 10 + 17.
+    const stop: Line[] = [
+      [900, stopped],
+      [1_200, resumed],
+    ];
+    const lines: Line[] = [planned([], 3_000), ...parts(9), ...stop, [1_300, done()]];
+    const found = at(1_300, lines)!;
+    expect(found.undisturbedByEnd).toBe(27);
+    expect(found.partsByEnd!.p50).toBeLessThan(27);
+    expect(at(1_000, [[0, wanted(20)], ...parts(10)])!.undisturbedByEnd).toBeNull();
+  });
+
   it('walks round the breaks of the calendar, and stands still in one', () => {
     const lines: Line[] = [planned([[1_200, 1_800]], null), [0, wanted(20)], ...parts(10)];
     // 200 s of work before the break, 800 s after it: 1800 + 800.
