@@ -74,7 +74,7 @@ describe('an engineer with an operator and a machine at once', () => {
       // The pedal ends what is in hand, wherever the focus is.
       await page.keyboard.press('F8');
       await surface.filter({ hasText: 'Inspect' }).waitFor();
-      if (cycle === 2) await remark('Remark on Inspect, cycle 2', 'gauge was cold');
+      if (cycle === CYCLES) await remark('Remark on Inspect, cycle 5', 'gauge was cold');
       await wait(520);
       await tap(page, surface);
       await surface.filter({ hasText: 'Waiting for Bore' }).waitFor();
@@ -82,6 +82,13 @@ describe('an engineer with an operator and a machine at once', () => {
       await wait(300);
       await tap(page, machine);
     }
+    // A reading with the letter of its remark is not cut.
+    const cut = await page
+      .locator('.study-live-choose')
+      .evaluateAll((cells) =>
+        cells.flatMap((cell) => (cell.scrollWidth > cell.clientWidth ? [cell.textContent] : [])),
+      );
+    expect(cut).toEqual([]);
     expect(await surface.boundingBox()).toEqual(place);
     await tapButton(page, 'End study');
     await tapButton(page, 'End it now');
@@ -89,7 +96,7 @@ describe('an engineer with an operator and a machine at once', () => {
     const kinds = (await readOwnLog(page)).map(({ fact }) => fact.kind);
     expect(kinds.filter((kind) => kind === 'element-ended')).toHaveLength(2 * CYCLES);
     expect(kinds.filter((kind) => kind === 'machine-ended')).toHaveLength(CYCLES);
-    await page.getByText('Inspect, cycle 1: burr found · Inspect, cycle 2: gauge was cold').waitFor();
+    await page.getByText('Inspect, cycle 1: burr found · Inspect, cycle 5: gauge was cold').waitFor();
   });
 
   it('sees the machine govern, nothing unaccounted, and too few cycles to show a change', async () => {
