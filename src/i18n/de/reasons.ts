@@ -2,7 +2,7 @@
 export const reasonWords: Record<string, string> = {
   material: 'Warten auf Material',
   machine: 'Maschine oder Werkzeug',
-  quality: 'Qualitätsfrage',
+  quality: 'Frage zur Qualität',
   'called-away': 'Weggerufen',
   'set-up': 'Rüsten',
   break: 'Pause',
