@@ -133,4 +133,14 @@ describe('an engineer with an operator and a machine at once', () => {
     expect(issued).toMatchObject({ operators: ['K7'], cycles: CYCLES, issuedBy: 'E1' });
     expect(target).toMatchObject({ source: 'standard' });
   });
+
+  it('prints it with the method it holds for and the whole working, which the screen folds away', async () => {
+    const method = page.locator('.study-only-paper');
+    const working = page.locator('.study-folded .stack').first();
+    expect([await method.isVisible(), await working.isVisible()]).toEqual([false, false]);
+    await page.emulateMedia({ media: 'print' });
+    expect([await method.isVisible(), await working.isVisible()]).toEqual([true, true]);
+    expect(await method.textContent()).toMatch(/Method revision1, .*Conditions.*Element1 /);
+    await page.emulateMedia({ media: null });
+  });
 });

@@ -17,6 +17,7 @@ import { TermsFields } from '../terms-fields';
 import { useTimeUnit } from '../use-time-unit';
 import { AnalysisTable } from './analysis-table';
 import { IssueForm } from './issue-form';
+import { MethodOnPaper } from './method-on-paper';
 import { RevisionsTable } from './revisions-table';
 import { ProposalAnswer, StandardAnswer } from './standard-answer';
 import { StandardWorking } from './standard-working';
@@ -66,6 +67,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
     <>
       <StandardAnswer standards={known.standards} time={time} />
       {analysis && !isIssued && <ProposalAnswer analysis={analysis} isAlone={!issued} time={time} />}
+      <MethodOnPaper part={part} />
       <div class="no-print">
         <ChoiceRow label={studySheet.unit} options={studySheet.units} value={unit} onChoose={choose} />
       </div>
