@@ -104,8 +104,8 @@ export const cellWhatIf: typeof english = {
   daysSay: (low, median, high) =>
     `Ein Tag von zehn hat weniger als ${low}, die Hälfte mehr als ${median}, einer von zehn mehr als ${high}.`,
   median: 'Hälfte',
-  p10: '1 von 10',
-  p90: '9 von 10',
+  p10: '1 von 10 unter',
+  p90: '1 von 10 über',
   chartNow: 'Der Zyklus jetzt',
   chartThen: 'Der Zyklus dann',
   how: [

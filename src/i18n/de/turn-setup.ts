@@ -19,7 +19,7 @@ export const turnSetup: typeof english = {
   targetMinutes: (ms) => `für ein Teil, ${decimalMinutes(ms)} min`,
   targetFaults: {
     empty: '',
-    'not-a-time': 'Das ist keine Zeit. 1:48 oder 1,8 schreiben.',
+    'not-a-time': 'Das ist keine Zeit. 1:48, 0:06 oder 1,8 schreiben.',
     'over-59': 'Sekunden und Minuten gehen hier bis 59.',
     'too-short': 'Eine Zielzeit ist mindestens eine Sekunde lang.',
     'too-long': 'Eine Zielzeit ist höchstens einen Tag lang.',

@@ -107,8 +107,8 @@ export const cellWhatIf = spoken('cellWhatIf', {
   daysSay: (low: string, median: string, high: string) =>
     `One day in ten has fewer than ${low}, half more than ${median}, one in ten more than ${high}.`,
   median: 'half',
-  p10: '1 in 10',
-  p90: '9 in 10',
+  p10: '1 in 10 below',
+  p90: '1 in 10 above',
   chartNow: 'The cycle now',
   chartThen: 'The cycle then',
   how: [

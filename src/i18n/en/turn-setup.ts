@@ -19,7 +19,7 @@ export const turnSetup = spoken('turnSetup', {
   targetMinutes: (ms: number) => `for one part, ${decimalMinutes(ms)} min`,
   targetFaults: {
     empty: '',
-    'not-a-time': 'This is no time. Write 1:48 or 1.8.',
+    'not-a-time': 'This is no time. Write 1:48, 0:06 or 1.8.',
     'over-59': 'Seconds and minutes go up to 59 here.',
     'too-short': 'A target is a second at least.',
     'too-long': 'A target is a day at most.',

@@ -101,8 +101,8 @@ export const cellWhatIf: typeof english = {
   daysSay: (low, median, high) =>
     `Un día de cada diez tiene menos de ${low}; la mitad, más de ${median}; uno de cada diez, más de ${high}.`,
   median: 'mitad',
-  p10: '1 de 10',
-  p90: '9 de 10',
+  p10: '1 de 10 bajo',
+  p90: '1 de 10 sobre',
   chartNow: 'El ciclo ahora',
   chartThen: 'El ciclo después',
   how: [

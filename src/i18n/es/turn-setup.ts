@@ -19,7 +19,7 @@ export const turnSetup: typeof english = {
   targetMinutes: (ms) => `para una pieza, ${decimalMinutes(ms)} min`,
   targetFaults: {
     empty: '',
-    'not-a-time': 'Esto no es un tiempo. Escribir 1:48 o 1,8.',
+    'not-a-time': 'Esto no es un tiempo. Escribir 1:48, 0:06 o 1,8.',
     'over-59': 'Los segundos y los minutos llegan aquí hasta 59.',
     'too-short': 'Un objetivo es de un segundo como mínimo.',
     'too-long': 'Un objetivo es de un día como máximo.',
