@@ -2,10 +2,9 @@ import { rmSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it, vi } from 'vitest';
 import { anotherRelease } from './support/another-release';
+import { appOnTablet } from './support/app-on-tablet';
 import { keptFiles } from './support/caches';
 import { chooseLanguage } from './support/choose-language';
-import { Site } from './support/site';
-import { Tablet } from './support/tablet';
 import { tap } from './support/tap';
 
 const tongue = (page: Page) => page.evaluate(() => document.documentElement.lang);
@@ -17,22 +16,16 @@ const kept = async (page: Page) =>
 describe('a tablet at which German is spoken', () => {
   const first = inject('dist');
   const next = anotherRelease(first, 'next');
-  const site = new Site(first);
-  const tablet = new Tablet();
   let page: Page;
+  const { site, tablet } = appOnTablet('', (opened) => {
+    page = opened;
+  });
 
   beforeAll(async () => {
-    await site.start();
-    page = await tablet.start();
-    await page.goto(site.url);
     await chooseLanguage(page, 'Deutsch');
     await vi.waitFor(async () => expect(await kept(page)).toEqual(['de']), { timeout: 20_000 });
   });
-  afterAll(async () => {
-    await tablet.discard();
-    await site.discard();
-    rmSync(next, { recursive: true });
-  });
+  afterAll(() => rmSync(next, { recursive: true }));
   /** The browser closed and opened again, with the server as it is. */
   async function openAgain(): Promise<void> {
     await tablet.close();
