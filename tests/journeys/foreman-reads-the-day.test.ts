@@ -227,6 +227,10 @@ describe('a foreman with the demo shop', () => {
     await save.scrollIntoViewIfNeeded();
     await tap(page, save);
     await page.getByText('The standard behind it still stands.').waitFor();
+    // From the other end: the day is given, and the number asked for.
+    const inTwoWeeks = await page.evaluate(() => new Date(Date.now() + 14 * 86_400_000).toISOString());
+    await page.getByLabel('How many by this day?').fill(inTwoWeeks.slice(0, 10));
+    await page.getByText(/^By .*: [\d,]+ × S can be expected\./).waitFor();
     // Taken back, it stays in the list and says so.
     const given = page.getByRole('listitem').filter({ hasText: '100 ×' });
     await given.scrollIntoViewIfNeeded();

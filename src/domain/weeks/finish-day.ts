@@ -3,7 +3,7 @@ import type { ShiftCalendar } from '../shop/shift-calendar';
 import { attendedDayMs, dayAfter } from './attended-day';
 
 /** Nobody promises further ahead. */
-const MOST_DAYS = 1_000;
+export const MOST_DAYS = 1_000;
 
 /**
  * The day on which an order is done: from the day on which it can begin, each working day takes what the people on it

@@ -40,12 +40,20 @@ export const promisesWords: typeof english = {
     note: 'Für wen oder was',
     freeFrom: 'Frei ab',
     people: 'Personen daran',
+    until: 'Wie viele bis zu diesem Tag?',
+    countBy: (day, parts, part) => `Bis ${day}: ${parts} × ${part} sind zu erwarten.`,
+    countRange: (low, high) => `${low}, wenn es langsam läuft, ${high}, wenn es gut läuft (95 %).`,
+    countWorking: (attended, efficiency, setUps, perPart) =>
+      `(${attended} Anwesenheitszeit bis dahin, alle Personen zusammen${efficiency === null ? '' : `, × ${efficiency} % Zeitgrad`} − ${setUps} für Rüsten) ÷ ${perPart} s je Teil, ganze Teile.`,
+    noTimeUntil:
+      'Zwischen diesen Tagen arbeitet nach Kalender niemand, oder der Tag liegt zu fern für eine Zusage.',
     due: (day, people) =>
       `Fertig am ${day} mit ${people === '1' ? 'einer Person' : `${people} Personen`} daran.`,
     latest: (day) => `Am ${day}, wenn es langsam läuft.`,
     calendar: (hours) =>
       `${hours} je Person und Tag nach Kalender; andere Aufträge sind nicht berücksichtigt.`,
-    noCalendar: 'Kein Kalender: 8 h von Montag bis Freitag; andere Aufträge sind nicht berücksichtigt.',
+    noCalendar:
+      'Unter Werkstatt steht keine Schicht: 8 h je Person von Montag bis Freitag; andere Aufträge sind nicht berücksichtigt.',
     todayLeft: (hours) => `Heute zählt mit den ${hours}, die davon noch übrig sind.`,
     todayGone: 'Vom heutigen Tag zählt nichts.',
     range: (low, high) => `(${low} bis ${high})`,
@@ -58,10 +66,10 @@ export const promisesWords: typeof english = {
     noInterval:
       'Nach Zielzeit: der Zeitgrad ist noch nicht bekannt. Dafür braucht es fünf Tage mit Zielzeiten, ebenso für eine Spanne.',
     standard: (perPart, setUp, source) =>
-      `Nach der Vorgabe: ${perPart} je Teil, ${setUp === null ? 'für das Rüsten ist nichts festgelegt' : `${setUp} je Rüstvorgang`}. ${source}`,
+      `${perPart} je Teil, ${setUp === null ? 'für das Rüsten ist nichts festgelegt' : `${setUp} je Rüstvorgang`}. ${source}`,
     sources: {
-      typed: 'Die Zielzeit ist keine Vorgabezeit.',
-      standard: 'Die Zielzeit ist eine Vorgabezeit.',
+      typed: 'Die Zeit eines Teils ist seine Zielzeit; eine Vorgabezeit wurde dafür nicht ausgegeben.',
+      standard: 'Die Zeit eines Teils ist seine Vorgabezeit.',
       size: 'Die Zeit für diese Größe wurde eingetippt, wie Planzeiten sie ergeben.',
     },
     faults: {

@@ -39,11 +39,17 @@ export const promisesWords = spoken('promisesWords', {
     note: 'For whom, or what',
     freeFrom: 'Free from',
     people: 'People on it',
+    until: 'How many by this day?',
+    countBy: (day: string, parts: string, part: string) => `By ${day}: ${parts} × ${part} can be expected.`,
+    countRange: (low: string, high: string) => `${low} if it runs slow, ${high} if it runs well (95 %).`,
+    countWorking: (attended: string, efficiency: string | null, setUps: string, perPart: string) =>
+      `(${attended} attended until then, all people together${efficiency === null ? '' : `, × ${efficiency} % efficiency`} − ${setUps} for set-ups) ÷ ${perPart} s a part, whole parts.`,
+    noTimeUntil: 'Nobody works between these days by the calendar, or the day is too far off to promise.',
     due: (day: string, people: string) =>
       `Done on ${day} with ${people === '1' ? 'one person' : `${people} people`} on it.`,
     latest: (day: string) => `On ${day} if it runs slow.`,
     calendar: (hours: string) => `${hours} a person and day by the calendar; other orders are not in it.`,
-    noCalendar: 'No calendar: 8 h from Monday to Friday; other orders are not in it.',
+    noCalendar: 'Shop has no shifts: 8 h a person from Monday to Friday; other orders are not in it.',
     todayLeft: (hours: string) => `Today counts with the ${hours} that are left of it.`,
     todayGone: 'Nothing of today is counted.',
     range: (low: string, high: string) => `(${low} to ${high})`,
@@ -56,10 +62,10 @@ export const promisesWords = spoken('promisesWords', {
     noInterval:
       'At target pace: the efficiency is not known yet. That takes five days with targets, and a range does too.',
     standard: (perPart: string, setUp: string | null, source: string) =>
-      `By the standard: ${perPart} a part, ${setUp === null ? 'nothing set for a set-up' : `${setUp} a set-up`}. ${source}`,
+      `${perPart} a part, ${setUp === null ? 'nothing set for a set-up' : `${setUp} a set-up`}. ${source}`,
     sources: {
-      typed: 'The target is no standard time.',
-      standard: 'The target is a standard time.',
+      typed: 'The time of a part is its target; no standard time was issued for it.',
+      standard: 'The time of a part is its standard time.',
       size: 'The time of this size was typed, as standard data gives it.',
     },
     faults: {

@@ -38,11 +38,18 @@ export const promisesWords: typeof english = {
     note: 'Para quién, o para qué',
     freeFrom: 'Libre desde',
     people: 'Personas en ello',
+    until: '¿Cuántas para este día?',
+    countBy: (day, parts, part) => `Para el ${day}: se pueden esperar ${parts} × ${part}.`,
+    countRange: (low, high) => `${low} si va lento, ${high} si va bien (95 %).`,
+    countWorking: (attended, efficiency, setUps, perPart) =>
+      `(${attended} de presencia hasta entonces, de todas las personas${efficiency === null ? '' : `, × ${efficiency} % de eficiencia`} − ${setUps} de preparaciones) ÷ ${perPart} s por pieza, piezas enteras.`,
+    noTimeUntil:
+      'Según el calendario nadie trabaja entre esos días, o el día queda demasiado lejos para prometer.',
     due: (day, people) =>
       `Terminado el ${day} con ${people === '1' ? 'una persona' : `${people} personas`} en ello.`,
     latest: (day) => `El ${day} si va lento.`,
     calendar: (hours) => `${hours} por persona y día según el calendario; no incluye otros pedidos.`,
-    noCalendar: 'Sin calendario: 8 h de lunes a viernes; no incluye otros pedidos.',
+    noCalendar: 'En Taller no hay turnos: 8 h por persona de lunes a viernes; no incluye otros pedidos.',
     todayLeft: (hours) => `De hoy cuentan las ${hours} que quedan.`,
     todayGone: 'De hoy no cuenta nada.',
     range: (low, high) => `(de ${low} a ${high})`,
@@ -54,10 +61,10 @@ export const promisesWords: typeof english = {
     noInterval:
       'Al ritmo del objetivo: aún no se conoce la eficiencia. Para eso hacen falta cinco días con objetivos, y para un intervalo también.',
     standard: (perPart, setUp, source) =>
-      `Según el estándar: ${perPart} por pieza, ${setUp === null ? 'nada fijado para una preparación' : `${setUp} por preparación`}. ${source}`,
+      `${perPart} por pieza, ${setUp === null ? 'nada fijado para una preparación' : `${setUp} por preparación`}. ${source}`,
     sources: {
-      typed: 'El objetivo no es un tiempo estándar.',
-      standard: 'El objetivo es un tiempo estándar.',
+      typed: 'El tiempo de una pieza es su objetivo; no se ha emitido un tiempo estándar para ella.',
+      standard: 'El tiempo de una pieza es su tiempo estándar.',
       size: 'El tiempo de este tamaño se escribió a mano, como lo dan los datos tipo.',
     },
     faults: {

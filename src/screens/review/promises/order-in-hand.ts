@@ -11,6 +11,8 @@ export interface OrderTyped {
   readonly setUps: string;
   readonly freeFrom: string;
   readonly people: string;
+  /** By which day it is asked how many can be made; empty while nobody asks. */
+  readonly until: string;
   readonly size: SizeTyped;
 }
 
@@ -26,6 +28,7 @@ export function orderInHand(bench: Bench): Signal<OrderTyped> {
     setUps: '1',
     freeFrom: localDay(bench.clock.now()),
     people: '1',
+    until: '',
     size: { code: '', time: '', half: '' },
   });
   orders.set(bench, made);

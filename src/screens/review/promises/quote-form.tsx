@@ -12,6 +12,7 @@ import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
 import { sinceLastChange } from '../since-last-change';
+import { CountByDay } from './count-by-day';
 import { type OrderTyped, orderInHand } from './order-in-hand';
 import { quotedDays } from './quoted-days';
 import { ANOTHER_SIZE, partQuoted, sizeQuoted } from './quoted-part';
@@ -26,7 +27,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const { bench, isReadOnly } = useApp();
   const parts = bench.shop.value.parts.filter(({ retired, targetMs }) => !retired && targetMs !== null);
   const order = orderInHand(bench);
-  const { wanted, quantity, setUps, freeFrom, people, size } = order.value;
+  const { wanted, quantity, setUps, freeFrom, people, until, size } = order.value;
   const type = (change: Partial<OrderTyped>) => {
     order.value = { ...order.value, ...change };
   };
@@ -37,9 +38,11 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
   const count = parseWhole(quantity) ?? 0;
   const setUpStandardMs = setUpStandardAt(book, Number.MAX_SAFE_INTEGER);
   const setUpMs = (parseWhole(setUps) ?? 0) * (setUpStandardMs ?? 0);
-  const { efficiencies, dayMs } = shopEfficiency(sinceLastChange(days, book));
+  const efficiency = shopEfficiency(sinceLastChange(days, book));
   const isOrder = part !== null && count >= 1;
-  const quoted = isOrder ? quoteTime({ ...part, quantity: count, setUpMs }, efficiencies, dayMs) : null;
+  const quoted = isOrder
+    ? quoteTime({ ...part, quantity: count, setUpMs }, efficiency.efficiencies, efficiency.dayMs)
+    : null;
   const { calendar } = bench.shop.value;
   const now = dayMinute(bench.clock.now());
   const due = quoted && quotedDays(calendar, order.value, quoted, now);
@@ -119,6 +122,14 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
               onInput={(event) => type({ people: event.currentTarget.value })}
             />
           </label>
+          <label class="field">
+            <span>{words.until}</span>
+            <input
+              type="date"
+              value={until}
+              onInput={(event) => type({ until: event.currentTarget.value })}
+            />
+          </label>
         </div>
         {fault && <p role="status">{fault}</p>}
         {quoted && part && (
@@ -153,6 +164,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             </p>
           </div>
         )}
+        {part && <CountByDay part={part} setUpMs={setUpMs} efficiency={efficiency} />}
         {!isReadOnly && (
           <>
             <div class="review-dates no-print">
