@@ -28,7 +28,11 @@ export const studyData: typeof english = {
     constant:
       'Kein Wachstum ist zu erkennen, und keines, das ins Gewicht fiele: der Abschnitt ist bei jeder Größe gleich.',
   },
-  ask: 'Zeit für eine Größe',
+  ask: (element) => `${element} allein, für eine Größe`,
+  whole: 'Das ganze Teil',
+  wholeMissing: (elements) => `Nicht bekannt: kein Messwert sagt es von ${elements}.`,
+  wholeNote:
+    'NT je Teil, nach der Größe, mit der ein Abschnitt am deutlichsten wächst, sonst nach seinem Mittelwert. Für die Summe wird kein Intervall genannt.',
   parts: 'Teile im Angebot',
   mean: (time, half) => `${time}, ± ${half} als Mittelwert`,
   each: (parts, half) =>

@@ -25,7 +25,11 @@ export const studyData = spoken('studyData', {
     'one-size-decides': 'One size holds the line alone: study sizes between.',
     constant: 'No growth is shown, and none that matters: the element is the same for every size.',
   },
-  ask: 'Time for a size',
+  ask: (element: string) => `${element} alone, for a size`,
+  whole: 'The whole part',
+  wholeMissing: (elements: string) => `Not known: nothing was read that tells it of ${elements}.`,
+  wholeNote:
+    'NT of each for one part, by the size with which it shows to grow most plainly, else by its mean. No interval is said of the sum.',
   parts: 'Parts quoted for',
   mean: (time: string, half: string) => `${time}, ± ${half} as a mean`,
   each: (parts: number, half: string) =>

@@ -27,7 +27,11 @@ export const studyData: typeof english = {
     'one-size-decides': 'Un solo tamaño sostiene la recta: estudiar tamaños intermedios.',
     constant: 'No se aprecia crecimiento, y ninguno que importe: el elemento es igual en todos los tamaños.',
   },
-  ask: 'Tiempo para un tamaño',
+  ask: (element) => `Solo ${element}, para un tamaño`,
+  whole: 'La pieza entera',
+  wholeMissing: (elements) => `No se conoce: ninguna lectura lo dice de ${elements}.`,
+  wholeNote:
+    'NT de cada elemento por pieza, según el tamaño con el que crece más claramente, si no por su media. De la suma no se da intervalo.',
   parts: 'Piezas de la oferta',
   mean: (time, half) => `${time}, ± ${half} como media`,
   each: (parts, half) =>

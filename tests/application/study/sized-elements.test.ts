@@ -15,7 +15,7 @@ describe('elements read on parts of several sizes', () => {
     }));
     importStudies(bench, 'sizes.csv', withChance);
     await settled();
-    const found = await readSizedElements(bench);
+    const { elements: found } = await readSizedElements(bench);
     expect(found.map(({ driver, readings }) => [driver, readings.length])).toEqual([
       ['perimeter_m', 32],
       ['a_number', 32],

@@ -1,6 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { SizeChart } from '../../../charts/size-chart';
 import { fitStandardData, type SizedElement } from '../../../domain/study/standard-data';
+import type { Study } from '../../../domain/study/study';
+import { wholePart } from '../../../domain/study/whole-part';
 import { studyData as words } from '../../../i18n/en/study-data';
 import { formatNumber } from '../../../i18n/format-number';
 import { timeWords } from '../time-words';
@@ -11,8 +13,9 @@ const { fine, figure, unit, axisMs } = timeWords.min;
 const sizeText = (size: number) => formatNumber(size, Number.isInteger(size) ? 0 : 3);
 
 /** One element's line: constant and slope with their intervals, what speaks against it, and the time for any size. */
-export function SizedElementSheet({ sized }: { sized: SizedElement }) {
+export function SizedElementSheet({ sized, studies }: { sized: SizedElement; studies: readonly Study[] }) {
   const data = useMemo(() => fitStandardData(sized.readings), [sized]);
+  const whole = useMemo(() => wholePart(studies, sized), [studies, sized]);
   const isPortrait = usePortrait();
   if (!data) return <p>{words.warnings['few-sizes']}</p>;
   const { regression, fit, sizes, readings, warnings } = data;
@@ -61,7 +64,7 @@ export function SizedElementSheet({ sized }: { sized: SizedElement }) {
           ))}
         </ul>
       )}
-      <SizeQuestion data={data} driver={sized.driver} />
+      <SizeQuestion data={data} sized={sized} whole={whole} />
       <table class="sheet study-clock">
         <tbody>
           {lines.map(([name, value]) => (

@@ -1,7 +1,6 @@
 import '../study-paper.css';
 import { useEffect, useState } from 'preact/hooks';
-import { readSizedElements } from '../../../application/study/read-sized-elements';
-import type { SizedElement } from '../../../domain/study/standard-data';
+import { readSizedElements, type SizedElementsFound } from '../../../application/study/read-sized-elements';
 import { studyData as words } from '../../../i18n/en/study-data';
 import { studyStandard } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
@@ -10,7 +9,7 @@ import { SizedElementSheet } from './sized-element-sheet';
 /** Times for parts of any size, from the readings of parts of several. */
 export function StandardDataPage() {
   const { bench, go } = useApp();
-  const [found, setFound] = useState<readonly SizedElement[] | 'reading' | 'failed'>('reading');
+  const [found, setFound] = useState<SizedElementsFound | 'reading' | 'failed'>('reading');
   const [place, setPlace] = useState(0);
   const changes = bench.changes.value;
   useEffect(() => {
@@ -23,7 +22,7 @@ export function StandardDataPage() {
       isCurrent = false;
     };
   }, [bench, changes]);
-  const chosen = typeof found === 'string' ? undefined : (found[place] ?? found[0]);
+  const chosen = typeof found === 'string' ? undefined : (found.elements[place] ?? found.elements[0]);
   return (
     <div class="page study-paper">
       <div class="row spread">
@@ -38,12 +37,12 @@ export function StandardDataPage() {
         </p>
       ) : (
         <>
-          {found.length === 0 && <p>{words.none}</p>}
-          {found.length > 1 && (
+          {found.elements.length === 0 && <p>{words.none}</p>}
+          {found.elements.length > 1 && (
             <label class="field no-print">
               <span>{words.element}</span>
               <select value={place} onChange={(event) => setPlace(Number(event.currentTarget.value))}>
-                {found.map(({ element, driver }, index) => (
+                {found.elements.map(({ element, driver }, index) => (
                   <option key={`${element} ${driver}`} value={index}>
                     {words.pair(element, driver)}
                   </option>
@@ -51,7 +50,13 @@ export function StandardDataPage() {
               </select>
             </label>
           )}
-          {chosen && <SizedElementSheet key={`${chosen.element} ${chosen.driver}`} sized={chosen} />}
+          {chosen && (
+            <SizedElementSheet
+              key={`${chosen.element} ${chosen.driver}`}
+              sized={chosen}
+              studies={found.studies}
+            />
+          )}
         </>
       )}
     </div>
