@@ -263,6 +263,7 @@ const studyFacts: FieldsByKind<StudyFact> = {
     fileName: text,
     rows: listOf(row),
     elements: optional(listOf(element)),
+    filledIn: optional(listOf(count)),
   },
 };
 

@@ -448,13 +448,17 @@ const studyFacts: ByKind<StudyFact> = {
     beforeMs: ms,
     afterMs: ms,
   }),
-  'study-imported': fc.record({
-    kind: fc.constant('study-imported'),
-    starts: fc.constant('study'),
-    study: text,
-    fileName: text,
-    rows: fc.array(row, { maxLength: 3 }),
-  }),
+  'study-imported': fc.record(
+    {
+      kind: fc.constant('study-imported'),
+      starts: fc.constant('study'),
+      study: text,
+      fileName: text,
+      rows: fc.array(row, { maxLength: 3 }),
+      filledIn: fc.array(fc.integer({ min: 1, max: 3 }), { maxLength: 3 }),
+    },
+    { requiredKeys: ['kind', 'starts', 'study', 'fileName', 'rows'] },
+  ),
 };
 
 const shopKinds: readonly string[] = Object.keys(shopFacts);

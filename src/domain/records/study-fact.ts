@@ -54,6 +54,11 @@ export type StudyFact =
       readonly rows: readonly StudyRow[];
       /** The method that a paper study was typed for; left out where a table came in. */
       readonly elements?: readonly ElementDefinition[];
+      /**
+       * Rows of a paper study, from 1, whose rating does not stand on the sheet: the one before was carried on, or 100
+       * assumed. Left out: nobody can say.
+       */
+      readonly filledIn?: readonly number[];
     };
 
 /** The end of something that is rated. */

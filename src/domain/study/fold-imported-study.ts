@@ -38,6 +38,7 @@ export function foldImportedStudy(
         id: `${key}#${place + 1}`,
         row: each,
         isMerged: each.observedMs === null || each.excluded === 'missed-break-point',
+        ...(fact.filledIn && each.work !== 'machine' ? { judged: !fact.filledIn.includes(place + 1) } : {}),
       })),
       withoutUndone(placeOnTimeline(records)),
       terms,

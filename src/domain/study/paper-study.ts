@@ -14,6 +14,8 @@ export interface PaperCell {
   /** The element's own time, or the running watch at its break point, milliseconds; null: it was not seen. */
   readonly ms: number | null;
   readonly ratingPct: number;
+  /** No rating stands on the sheet: the one before was carried on, or 100 assumed. */
+  readonly isFilledIn?: boolean;
   /** Why it is left out; empty when it is used. */
   readonly cause: string;
 }
@@ -67,8 +69,14 @@ export function paperGaps(elements: readonly ElementDefinition[], cells: readonl
 export function paperRows(
   study: PaperStudy,
   cells: readonly PaperCell[],
-): { readonly rows: readonly StudyRow[]; readonly faults: readonly PaperFault[] } {
+): {
+  readonly rows: readonly StudyRow[];
+  /** Rows, from 1, whose rating was filled in. */
+  readonly filledIn: readonly number[];
+  readonly faults: readonly PaperFault[];
+} {
   const faults: PaperFault[] = [];
+  const filledIn: number[] = [];
   const rows: StudyRow[] = [];
   let beforeMs = 0;
   let isMerged = false;
@@ -99,8 +107,10 @@ export function paperRows(
     }
     if (observedMs === null) cause = 'missed-break-point';
     rows.push(rowOf(study, element, cell, observedMs, cause));
+    if (cell.isFilledIn) filledIn.push(rows.length);
   }
-  return { rows, faults: rows.some(({ observedMs }) => observedMs !== null) ? faults : [{ why: 'nothing' }] };
+  const isSomething = rows.some(({ observedMs }) => observedMs !== null);
+  return { rows, filledIn, faults: isSomething ? faults : [{ why: 'nothing' }] };
 }
 
 const bySheet = (a: PaperCell, b: PaperCell) => a.cycle - b.cycle || a.elementIndex - b.elementIndex;

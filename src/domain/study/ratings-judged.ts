@@ -1,13 +1,13 @@
 import type { Reading } from './study';
 
-/** Of the ratings of a study that are known to be judged or carried on, how many a tap of their own gave. */
+/** Of the ratings of a study that are known to be judged or carried on, how many were judged each for itself. */
 export interface RatingsJudged {
   readonly judged: number;
   readonly all: number;
 }
 
 /**
- * How many ratings were judged each by a tap of its own, and of how many; the others stood from a reading before. Null
+ * How many ratings were judged each for itself, by a tap or on the sheet, and of how many; the others stood from a reading before. Null
  * where the records do not say: a study from a table, or an older one.
  */
 export function ratingsJudged(readings: readonly Reading[]): RatingsJudged | null {

@@ -157,7 +157,7 @@ export const studySheet = spoken('studySheet', {
     remarks: 'r Remarks:',
     remark: (element: string, cycle: number, note: string) => `${element}, cycle ${cycle}: ${note}`,
     judged: (judged: number, all: number) =>
-      `(100) carried on from before, at first assumed. ${judged} of ${all} ratings were judged each by a tap of its own.`,
+      `(100) carried on from before, at first assumed. ${judged} of ${all} ratings were judged each for itself.`,
     corrected: '† Rating corrected after the study:',
     rated: (element: string, cycle: number, before: number) => `${element}, cycle ${cycle}: ${before} before`,
     counted: 'Timed all the same, and counted unless struck through; tap a reading to leave it out:',

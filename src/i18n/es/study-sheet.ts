@@ -161,7 +161,7 @@ export const studySheet: typeof english = {
     remarks: 'n Notas:',
     remark: (element, cycle, note) => `${element}, ciclo ${cycle}: ${note}`,
     judged: (judged, all) =>
-      `(100) sigue la anterior, al principio supuesta. Juzgadas cada una con un toque propio: ${judged} de ${all} valoraciones.`,
+      `(100) sigue la anterior, al principio supuesta. Juzgadas cada una por sí: ${judged} de ${all} valoraciones.`,
     corrected: '† Valoración corregida después del estudio:',
     rated: (element, cycle, before) => `${element}, ciclo ${cycle}: antes ${before}`,
     counted: 'Cronometradas igual, y cuentan si no están tachadas; tocar una lectura para excluirla:',

@@ -105,6 +105,12 @@ describe('a paper study', () => {
     ]);
   });
 
+  it('names the rows whose rating was filled in, in the order of the sheet', () => {
+    const own = cells([0.2, 0.5], [0.3]).map((cell, place) => ({ ...cell, isFilledIn: place > 0 }));
+    // The fourth row is a break point not seen.
+    expect(paperRows(study(['A', 'B'], 'own'), own).filledIn).toEqual([2, 3]);
+  });
+
   it('is refused where a rating is nothing that a pace can be', () => {
     for (const ratingPct of [0, 201, 500, Number.NaN]) {
       const { faults } = paperRows(study(['A'], 'own'), [{ ...cells([1])[0]!, ratingPct }]);

@@ -23,9 +23,9 @@ describe('cells typed from paper', () => {
       '1:1': { ...emptyCell, time: '0.8' },
       '2:0': { ...emptyCell, time: '0.3' },
     };
-    expect(cellsOf({ ...emptyPaperDraft, cells }, elements).map(({ ratingPct }) => ratingPct)).toEqual([
-      110, 100, 110,
-    ]);
+    const found = cellsOf({ ...emptyPaperDraft, cells }, elements);
+    expect(found.map(({ ratingPct }) => ratingPct)).toEqual([110, 100, 110]);
+    expect(found.map(({ isFilledIn }) => isFilledIn)).toEqual([false, true, true]);
   });
 
   it('are none where nothing was typed, but for a break point not seen between two that were', () => {

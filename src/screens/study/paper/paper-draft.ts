@@ -103,7 +103,7 @@ export function cellsOf(draft: PaperDraft, elements: readonly ElementDefinition[
       ratings.set(elementIndex, ratingPct);
       const ms = typed.isMissed ? null : typedMs(typed.time, draft.unit);
       if (ms === null && !typed.isMissed && draft.reads === 'own') continue;
-      all.push({ cycle, elementIndex, ms, ratingPct, cause: typed.cause });
+      all.push({ cycle, elementIndex, ms, ratingPct, isFilledIn: typed.rating === '', cause: typed.cause });
     }
   }
   if (draft.reads === 'own') return all;

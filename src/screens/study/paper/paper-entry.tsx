@@ -85,7 +85,11 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
   };
   const keep = (isAsked: boolean) => {
     const cells = cellsOf(draft, elements);
-    const { rows, faults: found } = paperRows(
+    const {
+      rows,
+      filledIn,
+      faults: found,
+    } = paperRows(
       {
         title: draft.title.trim(),
         elements,
@@ -109,7 +113,7 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
     const open = isAsked ? [] : paperQuestions(draft, elements, cells);
     setQuestions(open);
     if (open.length > 0) return;
-    const [id] = importStudies(app.bench, words.source, rows, elements);
+    const [id] = importStudies(app.bench, words.source, rows, elements, filledIn);
     keptPaper.drop(app);
     app.go('study', id);
   };
