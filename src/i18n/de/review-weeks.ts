@@ -90,8 +90,11 @@ export const reviewWeeks: typeof english = {
   },
   lost: {
     title: 'Was am meisten gekostet hat',
-    sentence: (reason, cost, share, of, since) =>
-      `${reason}: ${cost} Ausstoß seit dem ${since}, ${share} % von insgesamt ${of}.`,
+    which: 'Über welche Tage?',
+    since: (day) => `Alles seit ${day}`,
+    week: (monday) => `Die Woche vom ${monday}`,
+    sentence: (reason, cost, share, of, since, until) =>
+      `${reason}: ${cost} Ausstoß ${until === null ? `seit dem ${since}` : `vom ${since} bis zum ${until}`}, ${share} % von insgesamt ${of}.`,
     none: 'An diesen Tagen ging keine Zeit verloren.',
     unknown: (turns) =>
       `Nicht bekannt: ${turns === 1 ? 'ein Einsatz wurde' : `${turns} Einsätze wurden`} nachgetragen, und niemand hat angegeben, was verloren ging.`,

@@ -85,8 +85,18 @@ export const reviewWeeks = spoken('reviewWeeks', {
   },
   lost: {
     title: 'What cost us most',
-    sentence: (reason: string, cost: string, share: string, of: string, since: string) =>
-      `${reason}: ${cost} of output since ${since}, ${share} % of ${of} in all.`,
+    which: 'Over which days?',
+    since: (day: string) => `All since ${day}`,
+    week: (monday: string) => `The week of ${monday}`,
+    sentence: (
+      reason: string,
+      cost: string,
+      share: string,
+      of: string,
+      since: string,
+      until: string | null,
+    ) =>
+      `${reason}: ${cost} of output ${until === null ? `since ${since}` : `from ${since} to ${until}`}, ${share} % of ${of} in all.`,
     none: 'No time was lost on these days.',
     unknown: (turns: number) =>
       `Not known: ${turns === 1 ? 'a turn was' : `${turns} turns were`} entered later, and nobody said what was lost.`,

@@ -88,8 +88,11 @@ export const reviewWeeks: typeof english = {
   },
   lost: {
     title: 'Lo que más costó',
-    sentence: (reason, cost, share, of, since) =>
-      `${reason}: ${cost} de producción desde el ${since}, el ${share} % de ${of} en total.`,
+    which: '¿De qué días?',
+    since: (day) => `Todo desde el ${day}`,
+    week: (monday) => `La semana del ${monday}`,
+    sentence: (reason, cost, share, of, since, until) =>
+      `${reason}: ${cost} de producción ${until === null ? `desde el ${since}` : `del ${since} al ${until}`}, el ${share} % de ${of} en total.`,
     none: 'En estos días no se perdió tiempo.',
     unknown: (turns) =>
       `No se sabe: ${turns === 1 ? 'un periodo se anotó' : `${turns} periodos se anotaron`} después, y nadie indicó lo que se perdió.`,

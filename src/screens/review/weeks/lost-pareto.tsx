@@ -1,18 +1,31 @@
+import { useState } from 'preact/hooks';
 import { AmountBar } from '../../../charts/amount-bar';
 import { addedUp } from '../../../domain/day/lost-cost';
 import type { DaySummary } from '../../../domain/day/summarise-day';
 import { NOT_STATED } from '../../../domain/turn/turn';
+import { mondayOf } from '../../../domain/weeks/monday-of';
 import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
+import type { PlaceProps } from '../place-props';
 import { reasonName } from '../reason-name';
+import { sinceLastChange } from '../since-last-change';
 import { roundedCosts } from './rounded-costs';
 
 const words = reviewWeeks.lost;
 const BAR_PX = 130;
 
-/** Lost time over the weeks, dearest first with what comes together so far; what nobody stated last. */
-export function LostPareto({ days }: { days: readonly DaySummary[] }) {
+/**
+ * Lost time over the days since the last change, or over one week of those that were read: dearest first with what
+ * comes together so far; what nobody stated last.
+ */
+export function LostPareto({ days: read, book }: Pick<PlaceProps, 'days' | 'book'>) {
+  const [wanted, setWanted] = useState('');
+  const weeks = [...new Set(read.map(({ day }) => mondayOf(day)))];
+  const recent = sinceLastChange(read, book);
+  // Days that are read anew may hold another week.
+  const week = weeks.includes(wanted) ? wanted : '';
+  const days: readonly DaySummary[] = week ? read.filter(({ day }) => mondayOf(day) === week) : recent;
   const lost = addedUp(days);
   const { costs, lengths } = roundedCosts(lost);
   const cost = sum(costs);
@@ -22,6 +35,17 @@ export function LostPareto({ days }: { days: readonly DaySummary[] }) {
   return (
     <section class="stack" aria-labelledby="review-pareto-title">
       <h2 id="review-pareto-title">{words.title}</h2>
+      <label class="field no-print">
+        <span class="visually-hidden">{words.which}</span>
+        <select value={week} onChange={(event) => setWanted(event.currentTarget.value)}>
+          <option value="">{words.since(formatDay(recent.at(-1)!.day))}</option>
+          {weeks.map((monday) => (
+            <option key={monday} value={monday}>
+              {words.week(formatDay(monday))}
+            </option>
+          ))}
+        </select>
+      </label>
       {!first ? (
         <p>{unknown === 0 ? words.none : words.unknown(unknown)}</p>
       ) : (
@@ -34,6 +58,7 @@ export function LostPareto({ days }: { days: readonly DaySummary[] }) {
                 formatNumber((100 * costs[0]!) / (cost || 1)),
                 minutes(cost),
                 formatDay(days.at(-1)!.day),
+                week ? formatDay(days[0]!.day) : null,
               )}
             </p>
           )}

@@ -6,7 +6,6 @@ import { runFigures } from '../../../domain/weeks/run-figures';
 import { reviewWeeks as words } from '../../../i18n/en/review-weeks';
 import { useApp } from '../../app';
 import type { PlaceProps } from '../place-props';
-import { sinceLastChange } from '../since-last-change';
 import { DayNotes } from './day-notes';
 import { LostPareto } from './lost-pareto';
 import { PeopleFigures } from './people-figures';
@@ -75,7 +74,7 @@ export function WeeksPlace({ days, book }: PlaceProps) {
       </RunOfDays>
       <StepsOfDays figure={figure} name={name} newest={stretches.at(-1)} />
       <RunTable figure={figure} values={values} stretches={stretches} notes={book.notes} />
-      <LostPareto days={sinceLastChange(days, book)} />
+      <LostPareto days={days} book={book} />
       <WrongStandards days={days} />
       <DayNotes days={days} notes={book.notes} />
       <PeopleFigures days={days} book={book} />
