@@ -40,7 +40,7 @@ describe('the charts of Review', () => {
       <div class="stack review">
         <DayPicture day={day} />
         <section class="stack">
-          <DayLedger day={day} attendedMs={null} open={() => {}} />
+          <DayLedger day={day} attended={null} open={() => {}} />
         </section>
         <section class="stack">
           <RunOfDays

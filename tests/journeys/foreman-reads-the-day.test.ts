@@ -59,6 +59,10 @@ describe('a foreman with the demo shop', () => {
       .getByRole('heading', { name: /The parts ran 9 % faster than target, with 28 min lost/ })
       .waitFor();
     expect(main).toContain('282 good (279 the first time, 3 after rework), 1 scrapped');
+    // The ledger's sum and attended time differ by what of the meal is in the turns, and it is said where that stands.
+    await page
+      .getByText(/^Attended: 7:30:00 = 7:30:46 − 0:46 of meal breaks, .* going on: Work on parts 0:46\.$/)
+      .waitFor();
     const sums = page.getByRole('row', { name: /^All parts/ });
     expect((await sums.getByRole('cell').allInnerTexts()).slice(-3)).toEqual(['279', '3', '1']);
   });
@@ -162,6 +166,13 @@ describe('a foreman with the demo shop', () => {
     await page
       .getByText(/Waiting for material: .* of output since Mon 16 March 2026, 3\d % of 266\.3\smin/)
       .waitFor();
+    // One week of them alone.
+    const over = page.getByRole('combobox', { name: 'Over which days?' });
+    await over.selectOption({ label: 'The week of Mon 23 March 2026' });
+    await page
+      .getByText(/of output from Mon 23 March 2026 to Fri 27 March 2026, \d+ % of 1\d\d\.\d\smin/)
+      .waitFor();
+    await over.selectOption({ index: 0 });
     await tapButton(page, 'Part M');
     await page.getByText('method revision 1', { exact: true }).waitFor();
   });

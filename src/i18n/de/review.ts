@@ -119,8 +119,10 @@ export const review: typeof english = {
     category: 'Zeitart',
     time: 'Zeit',
     share: 'Anteil',
-    attended: (time) =>
-      `Anwesenheitszeit: ${time}. Sie zählt nur Schichtzeit, ohne Essenspausen; die verstrichene Zeit reicht vom ersten Eintrag bis zum letzten.`,
+    attended: (attended, elapsed, meals) =>
+      `Anwesenheitszeit: ${attended} = ${elapsed} − ${meals} Essenspausen nach Kalender.`,
+    untapped: (pieces) =>
+      `Als Pause hat das niemand angetippt, darum steht es oben als das, was gerade lief: ${pieces}.`,
   },
 
   lost: {

@@ -123,8 +123,10 @@ export const review = spoken('review', {
     category: 'Category',
     time: 'Time',
     share: 'Share',
-    attended: (time: string) =>
-      `Attended: ${time}. It counts shift time only, without meal breaks; elapsed is from the first record to the last.`,
+    attended: (attended: string, elapsed: string, meals: string) =>
+      `Attended: ${attended} = ${elapsed} − ${meals} of meal breaks, by the calendar.`,
+    untapped: (pieces: string) =>
+      `Nobody tapped these as a break, so they stand above as what was going on: ${pieces}.`,
   },
 
   lost: {

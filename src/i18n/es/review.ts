@@ -117,8 +117,10 @@ export const review: typeof english = {
     category: 'Categoría',
     time: 'Tiempo',
     share: 'Proporción',
-    attended: (time) =>
-      `Tiempo de presencia: ${time}. Cuenta solo tiempo del turno, sin pausas de comida; el tiempo transcurrido va del primer registro al último.`,
+    attended: (attended, elapsed, meals) =>
+      `Presencia: ${attended} = ${elapsed} − ${meals} de comidas, según el calendario.`,
+    untapped: (pieces) =>
+      `Nadie tocó eso como pausa; por eso figura arriba como lo que estaba en marcha: ${pieces}.`,
   },
 
   lost: {

@@ -2,6 +2,7 @@ import { HatchSwatch } from '../../charts/hatch-swatch';
 import { LedgerBar } from '../../charts/ledger-bar';
 import { ledgerLook } from '../../charts/ledger-look';
 import type { DayReview } from '../../domain/day/review-day';
+import type { DaySummary } from '../../domain/day/summarise-day';
 import { ledger } from '../../i18n/en/ledger';
 import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
@@ -18,15 +19,16 @@ const words = review.ledger;
 interface Props {
   readonly day: DayReview;
   /** Null while it is added up. */
-  readonly attendedMs: number | null;
+  readonly attended: Pick<DaySummary, 'attendedMs' | 'totals'> | null;
   readonly open: (working: Working) => void;
 }
 
 /** The time ledger of a day: categories that add up to the elapsed time, drawn as one bar. */
-export function DayLedger({ day, attendedMs, open }: Props) {
+export function DayLedger({ day, attended, open }: Props) {
   const { ref, width } = useWidth();
   const used = ledgerLook.filter(({ category }) => day.totals[category] > 0);
-  const elapsed = clockFace(used.reduce((sum, { category }) => sum + day.seconds[category], 0) * 1_000);
+  const elapsedS = used.reduce((sum, { category }) => sum + day.seconds[category], 0);
+  const elapsed = clockFace(elapsedS * 1_000);
   const percents = roundedShares(
     used.map(({ category }) => (100 * day.totals[category]) / (day.elapsedMs || 1)),
     1,
@@ -104,9 +106,28 @@ export function DayLedger({ day, attendedMs, open }: Props) {
           </tr>
         </tfoot>
       </table>
-      {attendedMs !== null && Math.abs(day.elapsedMs - attendedMs) >= 1_000 && (
-        <p class="small quiet">{words.attended(roundedClockFace(attendedMs))}</p>
+      {attended && day.elapsedMs - attended.attendedMs >= 1_000 && (
+        <p class="small quiet">{attendedText(day, attended, elapsedS)}</p>
       )}
     </section>
   );
+}
+
+/** How attended time follows from elapsed time, and what of the meals stands in other lines of the ledger. */
+function attendedText(
+  day: DayReview,
+  { attendedMs, totals }: NonNullable<Props['attended']>,
+  elapsedS: number,
+) {
+  const attended = roundedClockFace(attendedMs);
+  const meals = clockFace(1_000 * (elapsedS - Math.round(attendedMs / 1_000)));
+  const untapped = ledgerLook
+    .filter(
+      ({ category }) => category !== 'planned-break' && day.totals[category] - totals[category] >= 1_000,
+    )
+    .map(({ category }) =>
+      ledger.piece(ledger.names[category], clockFace(day.totals[category] - totals[category])),
+    );
+  const said = words.attended(attended, clockFace(1_000 * elapsedS), meals);
+  return untapped.length > 0 ? `${said} ${words.untapped(untapped.join(', '))}` : said;
 }

@@ -42,7 +42,7 @@ export function OneDay({ day, turns, days, book, open, who, setWho }: Props) {
       {day.elapsedMs > 0 && (
         <div class="review-time">
           <DayLostTime day={day} costs={summary?.lost ?? []} open={open} />
-          <DayLedger day={day} attendedMs={summary?.attendedMs ?? null} open={open} />
+          <DayLedger day={day} attended={summary ?? null} open={open} />
         </div>
       )}
       {summary && book && day.elapsedMs > 0 && <DayBehind day={summary} book={book} open={open} />}
