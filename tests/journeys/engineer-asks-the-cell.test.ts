@@ -39,6 +39,8 @@ describe('an engineer asks what the cell should do next', () => {
     expect(await head.innerText()).toContain('E2 load, clamp, start');
     expect((await head.getByRole('cell').allInnerTexts()).slice(0, 2)).toEqual([`+${second}`, `+${tenth}`]);
     expect(said).toContain('By share “E6 clean up edges” is ahead');
+    // What a day is stands at its figure: hours, and that it holds no allowance as a standard time does.
+    await page.getByRole('columnheader', { name: /good parts a day\s*[\d.]+ h, no allowances/ }).waitFor();
     // The figures that this is said of stand beside it.
     const gained = await page.getByRole('row', { name: /^V / }).getByRole('cell').allInnerTexts();
     expect(gained.slice(-3)).toEqual(['1.00', '0.00', '1.00']);

@@ -92,6 +92,7 @@ export const cellGoverns: typeof englishGoverns = {
   partsTitle: 'Jedes Teil in dieser Zelle',
   minutesPart: 'min je Teil, ohne Stillstände',
   goodDay: 'gute Teile am Tag',
+  dayIs: (hours) => `${hours} h, ohne Zuschläge`,
   governs: 'bestimmt',
   second: '1 Sekunde weniger davon: gewonnene Sekunden je Teil',
   kinds: {

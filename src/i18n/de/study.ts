@@ -179,6 +179,7 @@ export const study: typeof english = {
     breakPoint: (text) => `Messpunkt: ${text}`,
     foreign: 'Ablauffremd',
     foreignWhat: 'gehört nicht dazu: getrennt gemessen',
+    notWaiting: 'Warten: nichts läuft',
     /** Words for it that one tap gives. */
     foreignCodes: ['Gespräch', 'Warten', 'fiel herunter', 'Störung', 'weggerufen'],
     occasionalWhat: 'am Beginn tippen',

@@ -97,6 +97,7 @@ export const cellGoverns = spoken('cellGoverns', {
   partsTitle: 'Each part in this cell',
   minutesPart: 'min a part, working',
   goodDay: 'good parts a day',
+  dayIs: (hours: string) => `${hours} h, no allowances`,
   governs: 'governs',
   second: '1 second less of it: seconds a part gained',
   kinds: {

@@ -173,6 +173,7 @@ export const study = spoken('study', {
     breakPoint: (text: string) => `Ends when: ${text}`,
     foreign: 'Foreign',
     foreignWhat: 'not of the job: timed apart',
+    notWaiting: 'waiting: nothing in hand',
     /** Words for it that one tap gives. */
     foreignCodes: ['talk', 'waiting', 'dropped', 'fault', 'called away'],
     occasionalWhat: 'tap as it begins',

@@ -96,6 +96,7 @@ export const cellGoverns: typeof englishGoverns = {
   partsTitle: 'Cada pieza de esta célula',
   minutesPart: 'min por pieza, sin paradas',
   goodDay: 'piezas buenas al día',
+  dayIs: (hours) => `${hours} h, sin suplementos`,
   governs: 'manda',
   second: '1 segundo menos de ello: segundos ganados por pieza',
   kinds: {

@@ -181,6 +181,7 @@ export const study: typeof english = {
     breakPoint: (text) => `Punto de corte: ${text}`,
     foreign: 'Extraño',
     foreignWhat: 'ajeno al trabajo: medido aparte',
+    notWaiting: 'en espera: nada en curso',
     /** Words for it that one tap gives. */
     foreignCodes: ['charla', 'espera', 'se cayó algo', 'avería', 'llamado a otra tarea'],
     occasionalWhat: 'tocar cuando empiece',

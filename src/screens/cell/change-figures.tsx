@@ -3,6 +3,7 @@ import { isShown, moreGood, type RunDifferences } from '../../domain/cell/compar
 import { cell as words } from '../../i18n/en/cell';
 import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
+import { dayWords } from './day-words';
 import { PlainTable } from './plain-table';
 import { shownDifference } from './shown-difference';
 import type { Runs } from './use-tried-runs';
@@ -78,7 +79,8 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
       rows={shown.map(([row, now, then, digits]) => {
         const text = (value: number) => unit(row, formatNumber(value, digits));
         const by = shownDifference(now, then, digits);
-        return [says.rows[row], text(now), ...(isChanged ? [text(then), difference(row, by, digits)] : [])];
+        const name = row === 'perDay' ? `${says.rows[row]} (${dayWords(dayMs)})` : says.rows[row];
+        return [name, text(now), ...(isChanged ? [text(then), difference(row, by, digits)] : [])];
       })}
     />
   );

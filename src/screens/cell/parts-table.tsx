@@ -2,11 +2,13 @@ import type { WorkKindOfCell } from '../../domain/cell/second-out';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
+import { dayWords } from './day-words';
 import type { PartProps } from './part-choice';
 import { partName } from './part-name';
 import type { ReckonedPart } from './reckon-parts';
 
 interface Props extends PartProps {
+  readonly dayMs: number;
   /** Undefined while it is being simulated. */
   readonly goodPerDay: (part: ReckonedPart) => number | undefined;
 }
@@ -14,7 +16,7 @@ interface Props extends PartProps {
 const everyKind: readonly WorkKindOfCell[] = ['outside', 'inside', 'machine', 'other'];
 
 /** Every part of the cell on a line; the part's code chooses the one that is shown in full. */
-export function PartsTable({ parts, part, choose, goodPerDay }: Props) {
+export function PartsTable({ parts, part, choose, goodPerDay, dayMs }: Props) {
   const kinds = everyKind.filter((kind) => parts.some(({ seconds }) => seconds[kind]));
   return (
     <table class="sheet cell-table">
@@ -32,6 +34,8 @@ export function PartsTable({ parts, part, choose, goodPerDay }: Props) {
           </th>
           <th scope="col" rowSpan={2}>
             {says.goodDay}
+            <br />
+            <span class="small quiet">{dayWords(dayMs)}</span>
           </th>
           <th scope="colgroup" colSpan={kinds.length} class="words">
             {says.second}

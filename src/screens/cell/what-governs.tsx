@@ -21,7 +21,7 @@ export function WhatGoverns({ cell, parts, part, choose }: PartProps & { cell: C
     <>
       <NextAnswer parts={parts} goodPerDay={goodPerDay} />
       <div>
-        <PartsTable parts={parts} part={part} choose={choose} goodPerDay={goodPerDay} />
+        <PartsTable parts={parts} part={part} choose={choose} goodPerDay={goodPerDay} dayMs={dayMsOf(cell)} />
         <p class="small quiet">{says.tableNote}</p>
       </div>
       <section class="stack">

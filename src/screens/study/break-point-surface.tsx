@@ -1,10 +1,10 @@
 import type { Stamp } from '../../domain/records/stamp';
 import { elementSoFar } from '../../domain/study/element-so-far';
-import type { Reading, Study } from '../../domain/study/study';
+import type { Study } from '../../domain/study/study';
 import { slipOf } from '../../domain/study/too-quick';
 import { study as allWords } from '../../i18n/en/study';
 import { TimingButton } from '../timing-button';
-import { elementWords } from './element-words';
+import { lastReadingWords } from './last-reading-words';
 import { ProgressLine } from './progress-line';
 import { timeWords } from './time-words';
 
@@ -88,18 +88,9 @@ function LastReading({ study }: { study: Study }) {
   return (
     <>
       <span>{study.watch.isHeld ? '' : study.watch.isWaiting ? words.waitingFor : words.tapWhen}</span>
-      {last && <span class="number">{lastText(last)}</span>}
+      {last && <span class="number">{lastReadingWords(last.row)}</span>}
     </>
   );
-}
-
-function lastText({ row }: Reading): string {
-  const { elementClass, work, observedMs, ratingPct } = row;
-  const element = elementWords(row);
-  if (observedMs === null) return words.lastMissed(element);
-  const time = timeWords.min.reading(observedMs);
-  const isRated = elementClass !== 'foreign' && work !== 'machine';
-  return isRated ? words.last(element, time, String(ratingPct)) : words.lastUnrated(element, time);
 }
 
 function soFar(study: Study, elementNo: number): string {

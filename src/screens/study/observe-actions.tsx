@@ -28,7 +28,10 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
   if (watch?.aside && watch.aside.elementIndex === null)
     return <ForeignCodes note={watch.aside.note} onRemark={onRemark} />;
   const isRemarkOff = watch === null || watch.aside !== null || watch.isHeld || isReadOnly;
-  const isOff = isRemarkOff || watch.isWaiting;
+  const isWaiting = watch?.isWaiting === true;
+  const isOff = isRemarkOff || isWaiting;
+  /** While the operator waits nothing is in hand, and the time is the wait's already. */
+  const what = (does: string) => (isWaiting ? words.notWaiting : does);
   const remarks = (watch?.note ?? '').split('; ').filter((remark) => remark !== '');
   const others = remarks.filter((remark) => remark !== words.fumbleNote);
   const isFumbled = others.length < remarks.length;
@@ -37,15 +40,15 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
     <>
       <TimingButton class="button study-action" disabled={isOff} onTap={(at) => beginForeign(bench, at)}>
         {words.foreign}
-        <span class="study-action-what">{words.foreignWhat}</span>
+        <span class="study-action-what">{what(words.foreignWhat)}</span>
       </TimingButton>
       <TimingButton class="button study-action" disabled={isOff} onTap={() => missBreakPoint(bench)}>
         {words.missed}
-        <span class="study-action-what">{words.missedWhat}</span>
+        <span class="study-action-what">{what(words.missedWhat)}</span>
       </TimingButton>
       <TimingButton class="button study-action" pressed={isFumbled} disabled={isOff} onTap={fumble}>
         {words.fumble}
-        <span class="study-action-what">{words.fumbleWhat}</span>
+        <span class="study-action-what">{what(words.fumbleWhat)}</span>
       </TimingButton>
       <RemarkButton isPressed={others.length > 0} isOff={isRemarkOff} onRemark={onRemark} />
       <TimingButton
@@ -55,7 +58,7 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
         onTap={() => markInHand(bench, OTHER_METHOD)}
       >
         {words.otherMethod}
-        <span class="study-action-what">{words.otherMethodWhat}</span>
+        <span class="study-action-what">{what(words.otherMethodWhat)}</span>
       </TimingButton>
       {isSnapback && (
         <TimingButton class="button study-action" disabled={isOff} onTap={(at) => holdWatch(bench, at)}>
