@@ -1,7 +1,9 @@
 import { absorbedTime } from '../../domain/day/absorbed-time';
 import type { BreakStretch } from '../../domain/day/attended-spans';
 import type { TurnToSummarise } from '../../domain/day/summarise-day';
+import type { LogRecord } from '../../domain/records/log-record';
 import { calendarAt } from '../../domain/shop/calendar-at';
+import { isMeal } from '../../domain/shop/is-meal';
 import type { ShiftCalendar } from '../../domain/shop/shift-calendar';
 import { shiftPlan } from '../../domain/shop/shift-plan';
 import { foldTurn } from '../../domain/turn/fold-turn';
@@ -16,7 +18,10 @@ export async function readTurnToSummarise(bench: Bench, id: string): Promise<Tur
   return {
     turn,
     absorbedMs: absorbedTime(records),
-    breaks: breaksOf(turn, calendarAt(bench.shop.peek(), turn.startedAt.wallMs)),
+    breaks: withMealsTold(
+      breaksOf(turn, calendarAt(bench.shop.peek(), turn.startedAt.wallMs)),
+      records[0]?.fact,
+    ),
   };
 }
 
@@ -29,4 +34,17 @@ function breaksOf({ planned, startedAt }: Turn, calendar: ShiftCalendar | null):
     fromMs: fromWallMs - wallMs,
     toMs: toWallMs - wallMs,
   }));
+}
+
+/** A turn that was entered later says itself where its meals lay, as whoever entered it was shown: no other calendar does. */
+function withMealsTold(
+  breaks: readonly BreakStretch[],
+  start: LogRecord['fact'] | undefined,
+): readonly BreakStretch[] {
+  const stops = start?.kind === 'turn-started' ? (start.enteredLater?.stops ?? []) : [];
+  const meals = stops.flatMap(({ fromMs, lostMs }) =>
+    fromMs === undefined ? [] : [{ fromMs, toMs: fromMs + lostMs, isAttended: false }],
+  );
+  if (meals.length === 0) return breaks;
+  return [...breaks.filter((each) => !isMeal(each, each.toMs - each.fromMs)), ...meals];
 }

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
+import { readAttendedTurns } from '../../../src/application/review/read-attended-turns';
 import { readTurnsBetween } from '../../../src/application/review/read-turns-between';
 import { readTurnsOfDay, type TurnWithCorrections } from '../../../src/application/review/read-turns-of-day';
 import { correctPerson } from '../../../src/application/turn/correct-person';
@@ -103,6 +104,25 @@ describe('a turn that is entered later', () => {
         'Europe/Berlin',
       ).map(({ lostMs }) => lostMs / 60_000);
     expect([from(4.25, 6), from(0, 4), from(0, 4.25)]).toEqual([[15], [], [15]]);
+  });
+
+  it('of a day before the shop had a calendar is not attended in the meal that was told with it either', async () => {
+    const meal = {
+      category: 'planned-break',
+      reason: 'break',
+      label: '',
+      lostMs: HOUR_MS / 2,
+      fromMs: 2 * HOUR_MS,
+    } as const;
+    enterTurn(bench, { ...told, stops: [meal, ...told.stops] }, say);
+    await settled();
+    const [{ spans } = { spans: [] }] = await readAttendedTurns(bench, DAY);
+    const day = ledgerTotals(spans);
+    expect([day.cycle, day.stoppage, day['planned-break']]).toEqual([
+      3.5 * HOUR_MS - 1_200_000,
+      1_200_000,
+      0,
+    ]);
   });
 
   it('whose work is over before the meal loses the meal from neither work nor stoppage', async () => {
