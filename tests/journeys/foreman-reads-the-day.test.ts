@@ -88,6 +88,30 @@ describe('a foreman with the demo shop', () => {
     await tap(page, person);
   });
 
+  it('is asked which part a number is of, and reads what will be written of a turn before it is', async () => {
+    await tapThere(page.getByRole('button', { name: 'Enter a turn', exact: true }));
+    const form = page.locator('form').filter({ hasText: 'Enter a turn that nobody tapped' });
+    await form.getByLabel('Whose turn?').first().fill('K7');
+    await form.getByLabel('From', { exact: true }).fill('16:00');
+    await form.getByLabel('To', { exact: true }).fill('18:00');
+    await form.getByLabel('Done, part 1').fill('40');
+    await form.getByLabel('of these scrapped, part 1').fill('2');
+    const next = form.getByRole('button', { name: 'Next' });
+    await tapThere(next);
+    await page.getByText('Choose which part the number is of. Nothing was changed.').waitFor();
+    await form.getByLabel('Part 1', { exact: true }).selectOption({ label: 'M WD-1310 medium' });
+    await tapThere(next);
+    const review = page.getByRole('status').filter({ hasText: 'This will be written' });
+    await review.waitFor();
+    const lines = await review.getByRole('listitem').allInnerTexts();
+    expect(lines).toEqual([
+      'K7, Tue 24 March 2026, 16:00 to 18:00: 2\u00a0h\u00a00\u00a0min',
+      '40 × M, 2 of them scrapped',
+      'Nothing told of stoppages: what was lost is not known.',
+    ]);
+    await tapThere(form.getByRole('button', { name: 'Cancel' }));
+  });
+
   it('finds a reason and a part half typed as they were, after a look at another screen', async () => {
     const look = async () => {
       await tap(page, page.getByRole('link', { name: 'Review', exact: true }));

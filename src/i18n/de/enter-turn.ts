@@ -26,8 +26,15 @@ export const enterTurn: typeof english = {
   enter: 'Nachtragen',
   next: 'Weiter',
   cancel: 'Abbrechen',
+  choosePart: 'Auswählen',
+  willWrite: 'Das wird eingetragen:',
+  span: (person, day, from, to, length) => `${person}, ${day}, ${from} bis ${to}: ${length}`,
+  made: (part, done, rework, scrap) =>
+    `${done} × ${part}${rework > 0 ? `, davon ${rework} nachgearbeitet` : ''}${scrap > 0 ? `, davon ${scrap} Ausschuss` : ''}`,
+  stoppedFor: (reason, minutes) => `${reason}: ${minutes} min`,
+  noStops: 'Zu Stillständen ist nichts angegeben: was verloren ging, ist nicht bekannt.',
   entered: (day) => `Der Einsatz ist am ${day} eingetragen und als nachgetragen gekennzeichnet.`,
-  meals: (minutes) => `${minutes} min Mahlzeitpause sind nach Kalender abgezogen.`,
+  meals: (minutes) => `${minutes} min Essenspause sind nach Kalender abgezogen.`,
   doneNote: 'Fertig sind alle: auch die nachgearbeiteten und der Ausschuss.',
   beside: (from, to) =>
     `Von ${from} bis ${to} ist schon ein anderer Einsatz aufgezeichnet. Fortfahren, wenn dieser daneben lief.`,
@@ -37,6 +44,7 @@ export const enterTurn: typeof english = {
     person: 'Ein Kürzel fehlt. Nichts wurde geändert.',
     times:
       'Der Tag und beide Zeiten sind nötig; der Einsatz muss vorbei sein und darf höchstens einen Tag dauern. Nichts wurde geändert.',
+    whichPart: 'Auswählen, von welchem Teil die Zahl ist. Nichts wurde geändert.',
     parts:
       'Mindestens ein Teil, in ganzen Zahlen; Nacharbeit und Ausschuss zusammen nicht mehr als fertige Teile. Nichts wurde geändert.',
     stops:

@@ -23,6 +23,14 @@ export const enterTurn = spoken('enterTurn', {
   enter: 'Enter it',
   next: 'Next',
   cancel: 'Cancel',
+  choosePart: 'Choose',
+  willWrite: 'This will be written:',
+  span: (person: string, day: string, from: string, to: string, length: string) =>
+    `${person}, ${day}, ${from} to ${to}: ${length}`,
+  made: (part: string, done: number, rework: number, scrap: number) =>
+    `${done} × ${part}${rework > 0 ? `, ${rework} of them reworked` : ''}${scrap > 0 ? `, ${scrap} of them scrapped` : ''}`,
+  stoppedFor: (reason: string, minutes: number) => `${reason}: ${minutes} min`,
+  noStops: 'Nothing told of stoppages: what was lost is not known.',
   entered: (day: string) => `The turn is entered on ${day}, and marked as entered later.`,
   meals: (minutes: number) => `${minutes} min of meal break are left out, by the calendar.`,
   doneNote: 'Done is all of them: with the reworked and the scrapped.',
@@ -34,6 +42,7 @@ export const enterTurn = spoken('enterTurn', {
     person: 'A code is needed. Nothing was changed.',
     times:
       'The day and both times are needed, the turn must be over, and a day long at most. Nothing was changed.',
+    whichPart: 'Choose which part the number is of. Nothing was changed.',
     parts:
       'At least one part, in whole numbers, and no more reworked and scrapped than done. Nothing was changed.',
     stops: 'Minutes stopped are whole numbers, and no more than the turn is long. Nothing was changed.',

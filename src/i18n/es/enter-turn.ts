@@ -25,6 +25,13 @@ export const enterTurn: typeof english = {
   enter: 'Anotarlo',
   next: 'Siguiente',
   cancel: 'Cancelar',
+  choosePart: 'Elegir',
+  willWrite: 'Se va a anotar esto:',
+  span: (person, day, from, to, length) => `${person}, ${day}, de ${from} a ${to}: ${length}`,
+  made: (part, done, rework, scrap) =>
+    `${done} × ${part}${rework > 0 ? `, ${rework} de ellas retrabajadas` : ''}${scrap > 0 ? `, ${scrap} de ellas desecho` : ''}`,
+  stoppedFor: (reason, minutes) => `${reason}: ${minutes} min`,
+  noStops: 'No se indica ninguna parada: no se sabe qué se perdió.',
   entered: (day) => `El periodo queda anotado el ${day} y marcado como anotado después.`,
   meals: (minutes) => `Se descuentan ${minutes} min de comida, según el calendario.`,
   doneNote: 'Terminadas son todas: también las retrabajadas y las desechadas.',
@@ -36,6 +43,7 @@ export const enterTurn: typeof english = {
     person: 'Falta un código. No se ha cambiado nada.',
     times:
       'Hacen falta el día y las dos horas; el periodo debe haber terminado y durar un día como mucho. No se ha cambiado nada.',
+    whichPart: 'Elegir de qué pieza es la cantidad. No se ha cambiado nada.',
     parts:
       'Al menos una pieza, en números enteros; retrabajadas y desecho no pueden sumar más que las terminadas. No se ha cambiado nada.',
     stops:

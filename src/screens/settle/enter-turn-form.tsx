@@ -16,7 +16,8 @@ import { ClockField } from '../clock-field';
 import { reasonText } from '../pace/reason-text';
 import { timeOfDay } from '../pace/time-of-day';
 import { CodeField } from './code-field';
-import { EnteredParts, type PartsTyped } from './entered-parts';
+import { EnteredParts, emptyLine, type PartsTyped } from './entered-parts';
+import { EnteredReview } from './entered-review';
 import type { Who } from './question';
 import { WhoForm } from './who-form';
 import { withBreak } from './with-break';
@@ -51,7 +52,7 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
     person: '',
     from: '',
     to: '',
-    lines: [{ part: parts[0]?.id ?? '', done: '', rework: '', scrap: '' }],
+    lines: [emptyLine(parts)],
     stopped: {},
   });
   const [fault, setFault] = useState('');
@@ -133,7 +134,7 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
           </button>
         </div>
       </form>
-      {told && mealMin(told) > 0 && <p role="status">{words.meals(mealMin(told))}</p>}
+      {told && <EnteredReview told={told} zone={bench.clock.now().zone} />}
       {told && beside && <p role="status">{words.beside(...clocks(beside, bench.clock.now().zone))}</p>}
       {told && (
         <WhoForm
@@ -177,6 +178,9 @@ function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold
       ? [{ ...partInHand(known), done: whole(done), rework: whole(rework), scrap: whole(scrap) }]
       : [];
   });
+  // Parts that were counted are never left out because nobody said which.
+  const isUntold = typed.lines.some(({ part, done }) => part === '' && done.trim() !== '');
+  if (isUntold) return 'whichPart';
   const areFine = lines.every(({ done, rework, scrap }) => rework + scrap <= done && done <= 5_000);
   if (!areFine || !lines.some(({ done }) => done > 0)) return 'parts';
   const stops = withBreak(shop.reasons)
@@ -191,12 +195,6 @@ function readTurn(typed: Typed, { zone, untilMs, parts, shop }: Known): TurnTold
   const stoppedMs = [...meals, ...stops].reduce((sum, { lostMs }) => sum + lostMs, 0);
   if (!(stoppedMs <= toWallMs - fromWallMs)) return 'stops';
   return { person, fromWallMs, toWallMs, lines, stops: [...meals, ...stops] };
-}
-
-/** Meals of the calendar that were left out of it, minutes. */
-function mealMin({ stops }: TurnTold): number {
-  const meals = stops.filter(({ fromMs }) => fromMs !== undefined);
-  return Math.round(meals.reduce((sum, { lostMs }) => sum + lostMs, 0) / 60_000);
 }
 
 /** From when to when a turn was, by the shop's clock. */

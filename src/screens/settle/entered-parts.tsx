@@ -15,6 +15,11 @@ interface Props {
   change(lines: readonly PartsTyped[]): void;
 }
 
+/** A line that is still to be filled in: with the part where there is only one, and else with none, so that it is chosen. */
+export function emptyLine(parts: readonly Part[]): PartsTyped {
+  return { part: parts.length === 1 ? parts[0]!.id : '', done: '', rework: '', scrap: '' };
+}
+
 const counts = ['done', 'rework', 'scrap'] as const;
 
 /** A line a part: which, how many, and what became of them. */
@@ -32,6 +37,7 @@ export function EnteredParts({ parts, lines, change }: Props) {
               value={line.part}
               onChange={(event) => alter(place, { part: event.currentTarget.value })}
             >
+              {line.part === '' && <option value="">{words.choosePart}</option>}
               {parts.map(({ id, code, name }) => (
                 <option key={id} value={id}>
                   {name ? `${code} ${name}` : code}
@@ -55,11 +61,7 @@ export function EnteredParts({ parts, lines, change }: Props) {
       ))}
       <p class="small quiet">{words.doneNote}</p>
       <div class="row">
-        <button
-          type="button"
-          class="button"
-          onClick={() => change([...lines, { part: parts[0]?.id ?? '', done: '', rework: '', scrap: '' }])}
-        >
+        <button type="button" class="button" onClick={() => change([...lines, emptyLine(parts)])}>
           {words.addPart}
         </button>
       </div>
