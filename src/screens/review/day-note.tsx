@@ -8,7 +8,7 @@ import { NoteLine } from './note-line';
 
 const words = review.note;
 
-/** What was noted on the day, where it is read, and that the work is another since;  and a way to note something. */
+/** What was noted on the day, where it is read, and that the work is another since; and a way to note something. */
 export function DayNote({ day, notes }: { day: string; notes: readonly Note[] }) {
   const { isReadOnly } = useApp();
   const [isWriting, setWriting] = useState(false);
@@ -29,7 +29,7 @@ export function DayNote({ day, notes }: { day: string; notes: readonly Note[] })
       {isWriting ? (
         <NoteForm day={day} done={() => setWriting(false)} close={() => setWriting(false)} />
       ) : (
-        <div class="no-print">
+        <div class="review-note-open no-print">
           <button type="button" class="button plain" disabled={isReadOnly} onClick={() => setWriting(true)}>
             {words.write}
           </button>
