@@ -10,7 +10,7 @@ import { useHoldings } from './use-holdings';
 
 const words = recordsWords.kept;
 
-/** What is saved, under which name, how often, and whether it may be deleted. */
+/** What is saved, under which name, how often, and whether it may be deleted. Its lines stand before they are counted. */
 export function HoldingsSheet() {
   const { bench, copies } = useApp();
   const { holdings, problem } = useHoldings();
@@ -23,27 +23,24 @@ export function HoldingsSheet() {
           {recordsWords.trouble(problem)}
         </p>
       )}
-      {!holdings && !problem && <p class="quiet">{recordsWords.reading}</p>}
-      {holdings && (
+      {(holdings || !problem) && (
         <p class="records-count number">
-          <strong>{formatNumber(holdings.records)}</strong> {words.saved(holdings.records)}
+          <strong>{holdings ? formatNumber(holdings.records) : '…'}</strong>{' '}
+          {holdings ? words.saved(holdings.records) : recordsWords.reading}
         </p>
       )}
       <table class="sheet records-sheet">
         <tbody>
-          {holdings && (
-            <>
-              <Row name={words.rows.holds}>{words.holds(holdings.turns, holdings.studies)}</Row>
-              <Row name={words.rows.days}>
-                {holdings.days
-                  ? words.days(formatDay(holdings.days.first), formatDay(holdings.days.last))
-                  : words.noDays}
-              </Row>
-              <Row name={words.rows.tablet}>
-                <span class="number">{holdings.device}</span>
-              </Row>
-            </>
-          )}
+          <Row name={words.rows.holds}>{holdings && words.holds(holdings.turns, holdings.studies)}</Row>
+          <Row name={words.rows.days}>
+            {holdings &&
+              (holdings.days
+                ? words.days(formatDay(holdings.days.first), formatDay(holdings.days.last))
+                : words.noDays)}
+          </Row>
+          <Row name={words.rows.tablet}>
+            <span class="number">{holdings?.device}</span>
+          </Row>
           {state === 'not-saved' && <Row name={words.rows.unsaved}>{words.unsaved(unsaved)}</Row>}
           <Row name={words.rows.copies}>{words.copies[copies]}</Row>
           <Row name={words.rows.room}>
