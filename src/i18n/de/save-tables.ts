@@ -12,6 +12,8 @@ export const saveTablesWords: typeof english = {
   turns: 'Einsätze (CSV)',
   print: 'Drucken',
   note: 'Zum Planen und Verbessern der Arbeit. Kein Nachweis von Arbeitsstunden und kein Lohnnachweis, und es nennt niemanden.',
+  seconds:
+    'Dateien enthalten jede Zeit ganz. Der Bildschirm kürzt verlorene Zeit und Kategorien Abschnitt für Abschnitt auf ganze Sekunden, damit sie sich addieren: Eine Summe kann um einige Sekunden von der Datei abweichen.',
   saved: (name) => `Zum Herunterladen angeboten: ${name}.`,
   failed: (problem) => `Die Tabelle wurde nicht gesichert (${problem}).`,
   about: (first, last, made) => [

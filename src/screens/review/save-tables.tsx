@@ -44,7 +44,7 @@ export function SaveTables({ day, days }: { day: string | null; days: readonly D
         import('./workbook'),
       ]);
       const { wallMs, offsetMin } = app.bench.clock.now();
-      const about = words.about(first, last, localIso(wallMs, offsetMin));
+      const about = [...words.about(first, last, localIso(wallMs, offsetMin)), words.seconds];
       const tables = await workbook(app.bench, chosen, ofWeeks);
       return {
         name: `${prefix}days-${span}.xlsx`,
@@ -87,7 +87,9 @@ export function SaveTables({ day, days }: { day: string | null; days: readonly D
           {words.print}
         </button>
       </div>
-      <p class="small quiet">{words.note}</p>
+      <p class="small quiet">
+        {words.note} {words.seconds}
+      </p>
       <p role="status">{told}</p>
     </section>
   );
