@@ -71,7 +71,8 @@ function serviceWorker(): Plugin {
           build: {
             outDir: dist,
             emptyOutDir: false,
-            minify: true,
+            minify: 'terser',
+            terserOptions: { ecma: 2020 },
             rolldownOptions: {
               input: path.join(top, 'service-worker/service-worker.ts'),
               output: { format: 'iife', entryFileNames: 'sw.js', codeSplitting: false },
@@ -142,8 +143,11 @@ export default defineConfig({
     outDir: dist,
     emptyOutDir: true,
     target: 'es2022',
-    // Leaves 1 % less to be downloaded than Vite's own, for a build that takes some seconds more.
+    // Leaves 1 % less to be downloaded than Vite's own, for a build that takes some seconds more; a second pass, half
+    // a kilobyte.
     minify: 'terser',
+    terserOptions: { ecma: 2020, module: true },
+    terserOptions: { ecma: 2020, module: true, compress: { passes: 2, ecma: 2020 } },
     modulePreload: {
       polyfill: false,
       // Names of files do not compress, and every script is on the tablet after the first visit: only the first
