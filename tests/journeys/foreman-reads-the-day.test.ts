@@ -88,6 +88,30 @@ describe('a foreman with the demo shop', () => {
     await tap(page, person);
   });
 
+  it('puts a turn under another code, and reads who changed it, when, why, from what and to what, and no code', async () => {
+    const right = page.locator('.settle-right');
+    await tapThere(right.getByRole('button', { name: 'Person', exact: true }));
+    await tapThere(
+      right
+        .locator('.choices')
+        .getByRole('button', { name: /^(K7|M2|R4)$/ })
+        .first(),
+    );
+    await right.getByLabel('Your code').fill('F1');
+    await tapThere(right.getByRole('button', { name: 'Noted on paper' }));
+    await tapThere(right.locator('form button[type=submit]'));
+    await tapThere(page.locator('summary').filter({ hasText: 'put right on this day' }));
+    const row = page.getByRole('row').filter({ hasText: 'Person changed' });
+    const cells = await row.getByRole('cell').allInnerTexts();
+    expect(cells.slice(1, 5)).toEqual([
+      'the code on record',
+      'another code, not shown here',
+      'F1',
+      'Noted on paper',
+    ]);
+    expect(cells.at(-1)).toMatch(/ \d{4}, \d\d:\d\d$/);
+  });
+
   it('is asked which part a number is of, and reads what will be written of a turn before it is', async () => {
     await tapThere(page.getByRole('button', { name: 'Enter a turn', exact: true }));
     const form = page.locator('form').filter({ hasText: 'Enter a turn that nobody tapped' });

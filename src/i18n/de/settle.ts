@@ -95,8 +95,8 @@ export const settle: typeof english = {
   states: {
     count: (done, counted) => `${done} fertig, ${counted} gewertet`,
     span: (category, time) => `${category} ${time}`,
-    person: 'eine Person',
-    another: 'eine andere',
+    person: 'das aufgezeichnete Kürzel',
+    another: 'ein anderes Kürzel, hier nicht gezeigt',
     same: 'bleibt so',
     byHand: (count) => `${count} von Hand gezählt`,
     nothing: '–',

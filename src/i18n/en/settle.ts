@@ -96,8 +96,8 @@ export const settle = spoken('settle', {
   states: {
     count: (done: number, counted: number) => `${done} done, ${counted} counted`,
     span: (category: string, time: string) => `${category} ${time}`,
-    person: 'one person',
-    another: 'another',
+    person: 'the code on record',
+    another: 'another code, not shown here',
     same: 'stays so',
     byHand: (count: number) => `${count} counted by hand`,
     nothing: '–',

@@ -101,8 +101,8 @@ export const settle: typeof english = {
     count: (done, counted) =>
       `${done} ${done === 1 ? 'terminada' : 'terminadas'}, ${counted === 1 ? 'cuenta' : 'cuentan'} ${counted}`,
     span: (category, time) => `${category} ${time}`,
-    person: 'una persona',
-    another: 'otra',
+    person: 'el código registrado',
+    another: 'otro código, que aquí no se muestra',
     same: 'sigue igual',
     byHand: (count) => `${count} ${count === 1 ? 'contada' : 'contadas'} a mano`,
     nothing: '–',
