@@ -102,7 +102,7 @@ export function DayLedger({ day, attended, open }: Props) {
                 {elapsed}
               </Figure>
             </td>
-            <td>{pieces.length > 0 ? '100.0 %' : ''}</td>
+            <td>{pieces.length > 0 ? `${formatNumber(100, 1)} %` : ''}</td>
           </tr>
         </tfoot>
       </table>
