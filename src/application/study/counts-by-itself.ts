@@ -16,6 +16,13 @@ export function countsByItself(
   method: MethodRevision | undefined,
   issued: Pick<StandardRevision, 'studies'> | undefined,
 ): boolean {
-  if (study.obstacles.length > 0 || isOtherMethod(study, method)) return false;
-  return issued === undefined || issued.studies.includes(study.id);
+  return study.obstacles.length === 0 && !isOtherMethod(study, method) && !isBesideStandard(study, issued);
+}
+
+/** Whether a standard was issued without this study. */
+export function isBesideStandard(
+  { id }: StudyOfPart,
+  issued: Pick<StandardRevision, 'studies'> | undefined,
+): boolean {
+  return issued !== undefined && !issued.studies.includes(id);
 }

@@ -12,14 +12,16 @@ export const studyStandard = spoken('studyStandard', {
     clock: 'clock check failed',
     trend: 'the work did not stand still',
     unseen: 'an element was never seen',
-    otherMethod: 'another method',
   },
+  otherRevision: (timed: number, used: number) =>
+    `it timed revision ${timed} of the method, in use is revision ${used}`,
+  beside: (revision: number) => `not in revision ${revision} of the standard`,
   element: 'Element',
   together: 'Together',
   perUnit: (unit: string) => `NT a part, ${unit}, and n`,
   normal: 'Normal time NT',
   standard: 'Standard time ST',
-  chooseOne: 'Choose at least one study.',
+  chooseOne: 'No study is ticked: why stands beside each. Choose at least one.',
   incomplete: 'These studies together have no reading of every element: half a method has no time.',
   allowing: (allowance: string) => `Allowance ${allowance}.`,
   stands: (sampling: string, cycles: number, groups: number) =>

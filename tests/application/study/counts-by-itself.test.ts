@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { countsByItself } from '../../../src/application/study/counts-by-itself';
+import { countsByItself, isBesideStandard } from '../../../src/application/study/counts-by-itself';
 import type { StudyOfPart } from '../../../src/application/study/read-studies-of-part';
 import { foldStudy } from '../../../src/domain/study/fold-study';
 import { everything, openStudy, tapAfter } from '../../domain/study/study-at-the-bench';
@@ -36,5 +36,7 @@ describe('a study goes into a standard before anybody ticks it', () => {
     const issued = { studies: ['t:3'] };
     expect(countsByItself(await taken({ id: 't:3' }), method, issued)).toBe(true);
     expect(countsByItself(await taken({ id: 't:8' }), method, issued)).toBe(false);
+    expect(isBesideStandard(await taken({ id: 't:8' }), issued)).toBe(true);
+    expect(isBesideStandard(await taken({ id: 't:8' }), undefined)).toBe(false);
   });
 });

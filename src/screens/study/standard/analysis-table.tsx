@@ -1,4 +1,7 @@
+import { isBesideStandard, isOtherMethod } from '../../../application/study/counts-by-itself';
 import type { StudyOfPart } from '../../../application/study/read-studies-of-part';
+import type { StandardRevision } from '../../../domain/shop/fold-standards';
+import type { MethodRevision } from '../../../domain/shop/shop';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
 import type { StudySummary } from '../../../domain/study/summarise-study';
 import { study as allWords } from '../../../i18n/en/study';
@@ -12,8 +15,8 @@ const HOUR_MS = 3_600_000;
 interface Props {
   readonly studies: readonly StudyOfPart[];
   readonly counts: (study: StudyOfPart) => boolean;
-  /** It timed another revision of the method. */
-  readonly isOther: (study: StudyOfPart) => boolean;
+  readonly method: MethodRevision | undefined;
+  readonly issued: StandardRevision | undefined;
   readonly onToggle: (study: StudyOfPart) => void;
   readonly analysis: StudiesAnalysis | null;
   readonly chosen: readonly StudyOfPart[];
@@ -22,7 +25,7 @@ interface Props {
 
 /** Elements down, studies across: what differs between people and days is in sight before it is averaged. */
 export function AnalysisTable(props: Props) {
-  const { studies, counts, isOther, onToggle, analysis, chosen, time } = props;
+  const { studies, counts, method, issued, onToggle, analysis, chosen, time } = props;
   return (
     <section class="stack" aria-labelledby="study-analysis">
       <h2 id="study-analysis">{words.studies}</h2>
@@ -33,7 +36,7 @@ export function AnalysisTable(props: Props) {
               <input type="checkbox" checked={counts(one)} onChange={() => onToggle(one)} />
               <span>
                 {one.operator} {one.day}
-                <span class="small quiet"> {remarks(one, isOther(one))}</span>
+                <span class="small quiet"> {remarks(one, method, issued)}</span>
               </span>
             </label>
           </li>
@@ -44,9 +47,12 @@ export function AnalysisTable(props: Props) {
   );
 }
 
-function remarks({ obstacles, title }: StudyOfPart, isOther: boolean): string {
+/** Its name, and everything for which it is not ticked by itself. */
+function remarks(study: StudyOfPart, method: Props['method'], issued: Props['issued']): string {
+  const { title, obstacles, methodRevision } = study;
   const said: string[] = obstacles.map((obstacle) => words.obstacles[obstacle]);
-  if (isOther) said.push(words.obstacles.otherMethod);
+  if (isOtherMethod(study, method)) said.push(words.otherRevision(methodRevision!, method!.revision));
+  if (isBesideStandard(study, issued)) said.push(words.beside(issued!.revision));
   return [title, ...said].join('; ');
 }
 

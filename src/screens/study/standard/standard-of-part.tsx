@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
-import { countsByItself, isOtherMethod } from '../../../application/study/counts-by-itself';
+import { countsByItself } from '../../../application/study/counts-by-itself';
 import type { StudyOfPart } from '../../../application/study/read-studies-of-part';
 import type { PartStandards } from '../../../domain/shop/fold-standards';
 import type { Part } from '../../../domain/shop/shop';
@@ -40,7 +40,6 @@ export function StandardOfPart({ part, studies, known }: Props) {
   });
   const [left, setLeft] = useState<ReadonlySet<string>>(() => new Set());
   const [taken, setTaken] = useState<ReadonlySet<string>>(() => new Set());
-  const isOther = (study: StudyOfPart) => isOtherMethod(study, method);
   // Nobody has to leave out by hand what cannot make a standard; but a hand may put it back and see.
   const counts = (study: StudyOfPart) =>
     taken.has(study.id) || (!left.has(study.id) && countsByItself(study, method, issued));
@@ -74,7 +73,8 @@ export function StandardOfPart({ part, studies, known }: Props) {
       <AnalysisTable
         studies={studies}
         counts={counts}
-        isOther={isOther}
+        method={method}
+        issued={issued}
         onToggle={toggle}
         analysis={analysis}
         chosen={chosen}
