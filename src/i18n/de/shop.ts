@@ -42,6 +42,9 @@ export const shop: typeof english = {
     retireNote:
       'Ein Teil außer Gebrauch wird nicht mehr angeboten. Alles, was dazu aufgezeichnet ist, bleibt.',
     study: 'Studie dieses Teils vorbereiten',
+    method: (revision, elements) =>
+      `Sein Verfahren, Revision ${revision}: ${elements}. Geändert wird es dort.`,
+    noMethod: 'Es hat noch kein Verfahren. Geschrieben wird es dort.',
     saved: (code) => `Teil ${code} ist gesichert.`,
     retired: (code) => `Teil ${code} ist außer Gebrauch.`,
     broughtBack: (code) => `Teil ${code} ist wieder in Gebrauch.`,

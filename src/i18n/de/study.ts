@@ -31,6 +31,10 @@ export const study: typeof english = {
   prepare: {
     title: 'Neue Studie',
     back: 'Zu den Studien',
+    putAway: 'Vorbereitung verwerfen',
+    putAwayWhat:
+      'Was hier steht, verschwindet; festgehaltene Revisionen bleiben. Nichts Gemessenes geht verloren.',
+    otherFirst: (kept, wanted) => `${kept} ist in Vorbereitung: verwerfen, oder ${wanted} wählen.`,
     part: 'Teil',
     newPart: 'Weiteres Teil',
     newPartCode: 'Kürzel des Teils',
@@ -145,6 +149,11 @@ export const study: typeof english = {
   },
 
   terms: {
+    from: {
+      study: (part) => `Wie in der letzten Studie, von ${part}.`,
+      standard: (part) => `Wie in der Vorgabezeit von ${part}.`,
+    },
+    look: 'Ansehen',
     allowance: 'Zuschlag, %',
     machineAllowance: 'Maschinenzuschlag, %',
     lineName: 'Für',

@@ -39,6 +39,9 @@ export const shop = spoken('shop', {
     bringBack: 'Bring this part back',
     retireNote: 'A retired part is no longer offered. Everything recorded about it stays.',
     study: 'Prepare a study of this part',
+    method: (revision: number, elements: string) =>
+      `Its method, revision ${revision}: ${elements}. It is changed there.`,
+    noMethod: 'It has no method yet. The method is written there.',
     saved: (code: string) => `Part ${code} is saved.`,
     retired: (code: string) => `Part ${code} is retired.`,
     broughtBack: (code: string) => `Part ${code} is in use again.`,

@@ -30,6 +30,10 @@ export const study = spoken('study', {
   prepare: {
     title: 'New study',
     back: 'Back to the studies',
+    putAway: 'Put this preparation away',
+    putAwayWhat: 'What is written here goes; methods kept as a revision stay. Nothing timed is lost.',
+    otherFirst: (kept: string, wanted: string) =>
+      `${kept} is in preparation: put it away, or choose ${wanted}.`,
     part: 'Part',
     newPart: 'Another part',
     newPartCode: 'Code of the part',
@@ -139,6 +143,11 @@ export const study = spoken('study', {
   },
 
   terms: {
+    from: {
+      study: (part: string) => `As in the last study, of ${part}.`,
+      standard: (part: string) => `As in the standard of ${part}.`,
+    },
+    look: 'Look at it',
     allowance: 'Allowance, %',
     machineAllowance: 'Machine allowance, %',
     lineName: 'For',

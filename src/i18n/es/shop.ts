@@ -40,6 +40,8 @@ export const shop: typeof english = {
     bringBack: 'Poner de nuevo en uso',
     retireNote: 'Una pieza fuera de uso ya no se ofrece. Todo lo registrado sobre ella queda.',
     study: 'Preparar un estudio de esta pieza',
+    method: (revision, elements) => `Su método, revisión ${revision}: ${elements}. Se cambia ahí.`,
+    noMethod: 'Todavía no tiene método. Se escribe ahí.',
     saved: (code) => `La pieza ${code} está guardada.`,
     retired: (code) => `La pieza ${code} está fuera de uso.`,
     broughtBack: (code) => `La pieza ${code} vuelve a estar en uso.`,

@@ -35,6 +35,9 @@ export const study: typeof english = {
   prepare: {
     title: 'Nuevo estudio',
     back: 'A los estudios',
+    putAway: 'Descartar esta preparación',
+    putAwayWhat: 'Lo escrito aquí se borra; los métodos guardados quedan. No se pierde nada medido.',
+    otherFirst: (kept, wanted) => `${kept} está en preparación: descartarla, o elegir ${wanted}.`,
     part: 'Pieza',
     newPart: 'Otra pieza',
     newPartCode: 'Código de la pieza',
@@ -147,6 +150,11 @@ export const study: typeof english = {
   },
 
   terms: {
+    from: {
+      study: (part) => `Como en el último estudio, de ${part}.`,
+      standard: (part) => `Como en el tiempo tipo de ${part}.`,
+    },
+    look: 'Verlo',
     allowance: 'Suplemento, %',
     machineAllowance: 'Suplemento de máquina, %',
     lineName: 'Por',

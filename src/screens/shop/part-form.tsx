@@ -5,6 +5,7 @@ import { isSameCode } from '../../domain/shop/known-code';
 import type { Part } from '../../domain/shop/shop';
 import { shop } from '../../i18n/en/shop';
 import { useApp } from '../app';
+import { PREPARE_OF } from '../study/study-places';
 import { type PartTyped, savePart } from './save-part';
 import { shownTarget } from './shown-target';
 import { TaktOffer } from './takt-offer';
@@ -42,6 +43,7 @@ export function PartForm({ part, typed, change, close }: Props) {
     close(retired ? words.retired(part.code) : words.broughtBack(part.code));
   };
   const study = part?.targetStudy;
+  const method = part?.methods.at(-1);
 
   return (
     <form class="stack shop-form" onSubmit={save} noValidate>
@@ -109,9 +111,14 @@ export function PartForm({ part, typed, change, close }: Props) {
         <div class="stack shop-more">
           {!part.retired && (
             <div class="row">
-              <button type="button" class="button" onClick={() => app.go('study', 'new')}>
+              <button type="button" class="button" onClick={() => app.go('study', PREPARE_OF + part.id)}>
                 {words.study}
               </button>
+              <p class="shop-beside">
+                {method
+                  ? words.method(method.revision, method.elements.map(({ name }) => name).join(' · '))
+                  : words.noMethod}
+              </p>
             </div>
           )}
           <div class="row">

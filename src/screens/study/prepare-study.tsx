@@ -9,6 +9,7 @@ import { asTyped } from '../../i18n/parse-number';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
 import { StorageCautions } from '../shell/storage-cautions';
+import { termsInForce } from './carried-terms';
 import { ChoiceRow } from './choice-row';
 import { draftFaults, withoutBreakPoint } from './draft-faults';
 import { FoldedSection } from './folded-section';
@@ -19,6 +20,7 @@ import { LanesSection } from './lanes-section';
 import { MethodSection } from './method-section';
 import { PartChooser } from './part-chooser';
 import { PeopleFields } from './people-fields';
+import { PutAway } from './put-away';
 import { ReadyToStart } from './ready-to-start';
 import {
   draftOfMethod,
@@ -29,20 +31,22 @@ import {
   type StudyDraft,
   wholeOf,
 } from './study-draft';
-import { draftOfTerms } from './terms-draft';
 import { TermsFields } from './terms-fields';
+import { TermsSource } from './terms-source';
 import { TextField } from './text-field';
 
 const words = study.prepare;
 
-/** Everything a study needs before its first tap, on one sheet; then the watch. */
-export function PrepareStudy() {
+/**
+ * Everything a study needs before its first tap, on one sheet; then the watch.
+ *
+ * @param wanted the part that somebody came to prepare a study of; empty where none was said
+ */
+export function PrepareStudy({ wanted }: { wanted: string }) {
   const app = useApp();
   const { bench, go, isReadOnly } = app;
   const isShut = useLatch();
-  const [draft, setDraft] = useState(
-    () => keptDraft.of(app) ?? emptyStudyDraft(bench.study.peek()?.heading ?? null),
-  );
+  const [draft, setDraft] = useState(() => keptDraft.of(app) ?? emptyStudyDraft(bench.study.peek()));
   const [isReady, setIsReady] = useState(false);
   /** How often something was missing on the way to the watch. */
   const [tries, setTries] = useState(0);
@@ -81,14 +85,21 @@ export function PrepareStudy() {
       chosenLanes: keptLanes.of(app, id),
     });
     // A study of a part with a standard begins with the allowances in force, unless others were typed meanwhile.
-    readStandards(bench).then((known) => {
-      const inForce = known.get(id)?.standards.at(-1)?.terms;
-      if (!inForce) return;
-      setDraft((now) =>
-        now.part === id && now.terms === draft.terms ? { ...now, terms: draftOfTerms(inForce) } : now,
-      );
+    if (!chosen) return;
+    termsInForce(bench, chosen).then((inForce) => {
+      setDraft((now) => {
+        if (!inForce || now.part !== id || now.terms !== draft.terms) return now;
+        const known = { ...now, ...inForce };
+        keptDraft.keep(app, known);
+        return known;
+      });
     });
   };
+  // What is in preparation already is not lost to another part that somebody came for.
+  useEffect(() => {
+    if (draft.part === '' && bench.shop.peek().parts.some(({ id }) => id === wanted)) choosePart(wanted);
+  }, []);
+  const other = bench.shop.value.parts.find(({ id }) => id === wanted && part && id !== part.id);
   // The part's sizes come from the log a moment later, and never over what was typed.
   useEffect(() => {
     if (draft.part === '' || Object.keys(draft.sizes).length > 0) return;
@@ -140,6 +151,8 @@ export function PrepareStudy() {
           {words.back}
         </button>
       </div>
+      {part && <PutAway />}
+      {other && <p class="fault">{words.otherFirst(part!.code, other.code)}</p>}
       <StorageCautions />
       <section class="stack" aria-labelledby="study-part">
         <h2 id="study-part">{words.part}</h2>
@@ -161,7 +174,8 @@ export function PrepareStudy() {
           </section>
           <section class="stack" aria-labelledby="study-terms">
             <h2 id="study-terms">{words.allowances}</h2>
-            <TermsFields terms={draft.terms} onChange={(terms) => change({ terms })} />
+            <TermsSource from={draft.termsFrom} />
+            <TermsFields terms={draft.terms} onChange={(terms) => change({ terms, termsFrom: null })} />
           </section>
           <FoldedSection title={words.plan} summary={planSummary(draft)}>
             <div class="study-method-foot">

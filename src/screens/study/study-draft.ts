@@ -8,8 +8,9 @@ import type {
 } from '../../domain/shop/element-definition';
 import type { MethodRevision } from '../../domain/shop/shop';
 import { noAllowances } from '../../domain/study/allowance-terms';
-import { hasTwoLanes, hasWorkInRun } from '../../domain/study/study';
+import { hasTwoLanes, hasWorkInRun, type Study } from '../../domain/study/study';
 import { parseNumber, parseWhole } from '../../i18n/parse-number';
+import { type TermsFrom, termsOfLast } from './carried-terms';
 import { draftOfTerms, type TermsDraft } from './terms-draft';
 
 /** An element as it is being written; numbers are still text. */
@@ -35,6 +36,8 @@ export interface StudyDraft {
   readonly operator: string;
   readonly observer: string;
   readonly terms: TermsDraft;
+  /** Null once they were typed, and where there are none. */
+  readonly termsFrom: TermsFrom | null;
   readonly told: boolean;
   readonly timing: 'continuous' | 'snapback';
   /** Empty until it is chosen: the method says which. */
@@ -48,15 +51,15 @@ export interface StudyDraft {
   readonly sizes: Readonly<Record<string, string>>;
 }
 
-export function emptyStudyDraft(last: StudyHeading | null): StudyDraft {
+export function emptyStudyDraft(last: Pick<Study, 'id' | 'heading' | 'terms'> | null): StudyDraft {
   return {
     part: '',
     elements: [],
     partsPerCycle: '1',
     conditions: '',
     operator: '',
-    observer: last?.observer ?? '',
-    terms: draftOfTerms(last?.terms ?? noAllowances),
+    observer: last?.heading?.observer ?? '',
+    ...(termsOfLast(last) ?? { terms: draftOfTerms(noAllowances), termsFrom: null }),
     told: false,
     timing: 'continuous',
     chosenLanes: '',

@@ -3,7 +3,7 @@ import type { FunctionComponent } from 'preact';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
 import { StudyList } from './study-list';
-import { PAPER_STUDY, STANDARD_DATA, STANDARD_OF } from './study-places';
+import { PAPER_STUDY, PREPARE_OF, STANDARD_DATA, STANDARD_OF } from './study-places';
 
 const places = {
   observe: async () => (await import('./observe-study')).ObserveStudy,
@@ -20,11 +20,12 @@ export function StudyScreen() {
   const { id } = route.value;
   const { value: inHand } = bench.study;
   // While a study is timed, its watch is what one sees first on coming back; another sheet needs its name.
-  if (inHand?.status === 'open' && (id === '' || id === 'new' || id === inHand.id)) {
+  const isNew = id === 'new' || id.startsWith(PREPARE_OF);
+  if (inHand?.status === 'open' && (id === '' || isNew || id === inHand.id)) {
     return <Place key="observe" load={places.observe} given={{ study: inHand }} />;
   }
   if (id === '') return <StudyList />;
-  if (id === 'new') return <Place key="prepare" load={places.prepare} given={{}} />;
+  if (isNew) return <Place key={id} load={places.prepare} given={{ wanted: id.slice(PREPARE_OF.length) }} />;
   if (id === PAPER_STUDY) return <Place key={id} load={places.paper} given={{}} />;
   if (id === STANDARD_DATA) return <Place key={id} load={places.data} given={{}} />;
   if (id.startsWith(STANDARD_OF)) {

@@ -12,6 +12,7 @@ import {
   type StudyDraft,
 } from '../../../src/screens/study/study-draft';
 import { draftOfTerms, termsOf } from '../../../src/screens/study/terms-draft';
+import { heading } from '../../domain/study/study-at-the-bench';
 
 const method: MethodRevision = {
   revision: 2,
@@ -193,5 +194,23 @@ describe('conditions', () => {
     expect(conditionsOf(conditions)).toEqual([{ name: 'feed', value: '' }]);
     expect(draftFaults(draft({ conditions }))).toEqual(['Say what “feed” is, or take the condition away.']);
     expect(conditionsText([{ name: ' ', value: '' }])).toBe('');
+  });
+});
+
+describe('a preparation', () => {
+  const terms = { allowancePct: 14, basis: 'normal_time', machineAllowancePct: 4 } as const;
+
+  it('begins with the allowances of the last study, as they were set last, and says whose they are', () => {
+    const last = { id: 't:7', heading: heading({ partCode: 'M' }), terms };
+    expect(emptyStudyDraft(last)).toMatchObject({
+      terms: { allowance: '14', machineAllowance: '4' },
+      termsFrom: { what: 'study', partCode: 'M', place: 't:7' },
+    });
+  });
+
+  it('says nothing of allowances that are none', () => {
+    const none = { ...terms, allowancePct: 0, machineAllowancePct: 0 };
+    expect(emptyStudyDraft({ id: 't:7', heading: heading(), terms: none }).termsFrom).toBeNull();
+    expect(emptyStudyDraft(null).termsFrom).toBeNull();
   });
 });

@@ -3,6 +3,7 @@ import { noAllowances } from '../../../domain/study/allowance-terms';
 import type { PaperCell, PaperReads } from '../../../domain/study/paper-study';
 import { asTyped, parseDecimal } from '../../../i18n/parse-number';
 import type { App } from '../../app';
+import type { TermsFrom } from '../carried-terms';
 import { draftOfTerms, type TermsDraft } from '../terms-draft';
 
 /** One cell as it is typed. */
@@ -23,6 +24,8 @@ export interface PaperDraft {
   readonly reads: PaperReads;
   /** Empty until the part is chosen: then those in force. */
   readonly terms: TermsDraft;
+  /** Null once they were typed, and where there are none. */
+  readonly termsFrom: TermsFrom | null;
   readonly isTyping: boolean;
   readonly cycle: number;
   /** Place among the lines of the sheet. */
@@ -41,6 +44,7 @@ export const emptyPaperDraft: PaperDraft = {
   unit: 'min',
   reads: 'own',
   terms: draftOfTerms(noAllowances),
+  termsFrom: null,
   isTyping: false,
   cycle: 1,
   place: 0,

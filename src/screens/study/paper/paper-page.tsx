@@ -1,15 +1,17 @@
 import '../observe-frame.css';
 import './paper.css';
 import { useState } from 'preact/hooks';
-import { readStandards } from '../../../application/shop/read-standards';
+import type { Part } from '../../../domain/shop/shop';
 import { study } from '../../../i18n/en/study';
 import { studyPaper as words } from '../../../i18n/en/study-paper';
 import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
+import { termsInForce, termsOfLast } from '../carried-terms';
 import { ChoiceRow } from '../choice-row';
-import { draftOfTerms, termsOf } from '../terms-draft';
+import { termsOf } from '../terms-draft';
 import { TermsFields } from '../terms-fields';
+import { TermsSource } from '../terms-source';
 import { TextField } from '../text-field';
 import { keptPaper, type PaperDraft } from './paper-draft';
 import { PaperEntry } from './paper-entry';
@@ -27,11 +29,16 @@ export function PaperPage() {
     setFault('');
   };
   /** A study of a part begins with the allowances in force, as one that is timed does. */
-  const choose = async (id: string) => {
+  const choose = async (chosen: Part) => {
+    const { id } = chosen;
     change({ part: id });
-    const inForce =
-      (await readStandards(bench)).get(id)?.standards.at(-1)?.terms ?? bench.study.peek()?.heading?.terms;
-    if (inForce) setDraft((now) => (now.part === id ? { ...now, terms: draftOfTerms(inForce) } : now));
+    const carried = (await termsInForce(bench, chosen)) ?? termsOfLast(bench.study.peek());
+    setDraft((now) => {
+      if (!carried || now.part !== id || now.terms !== draft.terms) return now;
+      const known = { ...now, ...carried };
+      keptPaper.keep(app, known);
+      return known;
+    });
   };
   const parts = bench.shop.value.parts.filter(({ retired, methods }) => !retired && methods.length > 0);
   const part = parts.find(({ id }) => id === draft.part);
@@ -62,15 +69,15 @@ export function PaperPage() {
       {parts.length > 0 && (
         <>
           <div class="choices">
-            {parts.map(({ id, code }) => (
+            {parts.map((one) => (
               <button
-                key={id}
+                key={one.id}
                 type="button"
                 class="choice"
-                aria-pressed={id === draft.part}
-                onClick={() => choose(id)}
+                aria-pressed={one.id === draft.part}
+                onClick={() => choose(one)}
               >
-                {code}
+                {one.code}
               </button>
             ))}
           </div>
@@ -111,7 +118,8 @@ export function PaperPage() {
           </div>
           <section class="stack" aria-labelledby="paper-terms">
             <h2 id="paper-terms">{study.prepare.allowances}</h2>
-            <TermsFields terms={draft.terms} onChange={(terms) => change({ terms })} />
+            <TermsSource from={draft.termsFrom} />
+            <TermsFields terms={draft.terms} onChange={(terms) => change({ terms, termsFrom: null })} />
           </section>
           {fault !== '' && (
             <p class="fault" role="alert">

@@ -1,0 +1,36 @@
+import { useState } from 'preact/hooks';
+import { study } from '../../i18n/en/study';
+import { useApp } from '../app';
+import { keptDraft } from './kept-draft';
+
+const words = study.prepare;
+
+/** Drops a preparation, once it was said what goes with it and what stays. */
+export function PutAway() {
+  const app = useApp();
+  const [isAsked, setIsAsked] = useState(false);
+  if (!isAsked) {
+    return (
+      <div class="row">
+        <button type="button" class="button plain" onClick={() => setIsAsked(true)}>
+          {words.putAway}
+        </button>
+      </div>
+    );
+  }
+  const putAway = () => {
+    keptDraft.drop(app);
+    app.go('study');
+  };
+  return (
+    <div class="row" role="alert">
+      <p>{words.putAwayWhat}</p>
+      <button type="button" class="button strong" onClick={putAway}>
+        {words.putAway}
+      </button>
+      <button type="button" class="button" onClick={() => setIsAsked(false)}>
+        {study.observe.goOn}
+      </button>
+    </div>
+  );
+}
