@@ -44,7 +44,7 @@ export const promisesWords: typeof english = {
     countBy: (day, parts, part) => `Bis ${day}: ${parts} × ${part} sind zu erwarten.`,
     countRange: (low, high) => `${low}, wenn es langsam läuft, ${high}, wenn es gut läuft (95 %).`,
     countWorking: (attended, efficiency, setUps, perPart) =>
-      `(${attended} Anwesenheitszeit bis dahin, alle Personen zusammen${efficiency === null ? '' : `, × ${efficiency} % Zeitgrad`} − ${setUps} für Rüsten) ÷ ${perPart} s je Teil, ganze Teile.`,
+      `(${attended} Anwesenheitszeit bis dahin, alle Personen zusammen${efficiency === null ? '' : `, × ${efficiency} % Zeitgrad`}${setUps === null ? '' : ` − ${setUps} für Rüsten`}) ÷ ${perPart} s je Teil, ganze Teile.`,
     noTimeUntil:
       'Zwischen diesen Tagen arbeitet nach Kalender niemand, oder der Tag liegt zu fern für eine Zusage.',
     due: (day, people) =>

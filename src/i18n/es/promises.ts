@@ -42,7 +42,7 @@ export const promisesWords: typeof english = {
     countBy: (day, parts, part) => `Para el ${day}: se pueden esperar ${parts} × ${part}.`,
     countRange: (low, high) => `${low} si va lento, ${high} si va bien (95 %).`,
     countWorking: (attended, efficiency, setUps, perPart) =>
-      `(${attended} de presencia hasta entonces, de todas las personas${efficiency === null ? '' : `, × ${efficiency} % de eficiencia`} − ${setUps} de preparaciones) ÷ ${perPart} s por pieza, piezas enteras.`,
+      `(${attended} de presencia hasta entonces, de todas las personas${efficiency === null ? '' : `, × ${efficiency} % de eficiencia`}${setUps === null ? '' : ` − ${setUps} de preparaciones`}) ÷ ${perPart} s por pieza, piezas enteras.`,
     noTimeUntil:
       'Según el calendario nadie trabaja entre esos días, o el día queda demasiado lejos para prometer.',
     due: (day, people) =>

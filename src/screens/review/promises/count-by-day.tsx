@@ -40,7 +40,7 @@ export function CountByDay({ part, setUpMs, efficiency: { efficiencies, mean, da
         {words.countWorking(
           promisesWords.hours(formatNumber(attendedMs / HOUR_MS, 1)),
           mean === null ? null : formatNumber(100 * mean, 1),
-          roundedClockFace(setUpMs),
+          setUpMs > 0 ? roundedClockFace(setUpMs) : null,
           formatNumber(part.standardMs / 1_000, 1),
         )}{' '}
         {mean === null && words.noInterval}

@@ -48,20 +48,22 @@ export function PromisesPlace({ days, book }: PlaceProps) {
             )}
           </p>
         )}
-        <fieldset class="choices review-parts no-print">
-          <legend class="small quiet">{words.keptLabel}</legend>
-          {shares.map((each) => (
-            <button
-              key={each}
-              type="button"
-              class="choice"
-              aria-pressed={kept === each}
-              onClick={() => setKept(each)}
-            >
-              {words.keptOn[each]}
-            </button>
-          ))}
-        </fieldset>
+        {capacity && (
+          <fieldset class="choices review-parts no-print">
+            <legend class="small quiet">{words.keptLabel}</legend>
+            {shares.map((each) => (
+              <button
+                key={each}
+                type="button"
+                class="choice"
+                aria-pressed={kept === each}
+                onClick={() => setKept(each)}
+              >
+                {words.keptOn[each]}
+              </button>
+            ))}
+          </fieldset>
+        )}
         {good.length >= CAPACITY_DAYS && (
           <p class={tried === '' ? 'review-tried no-print' : 'review-tried'}>
             <label>
