@@ -31,8 +31,7 @@ export const studyData: typeof english = {
   ask: (element) => `${element} allein, für eine Größe`,
   whole: 'Das ganze Teil',
   wholeMissing: (elements) => `Nicht bekannt: kein Messwert sagt es von ${elements}.`,
-  wholeNote:
-    'NT je Teil, nach der Größe, mit der ein Abschnitt am deutlichsten wächst, sonst nach seinem Mittelwert. Für die Summe wird kein Intervall genannt.',
+  wholeNote: 'NT je Teil: nach der Größe, mit der jeder wächst, sonst sein Mittelwert.',
   parts: 'Teile im Angebot',
   mean: (time, half) => `${time}, ± ${half} als Mittelwert`,
   each: (parts, half) =>

@@ -28,8 +28,7 @@ export const studyData = spoken('studyData', {
   ask: (element: string) => `${element} alone, for a size`,
   whole: 'The whole part',
   wholeMissing: (elements: string) => `Not known: nothing was read that tells it of ${elements}.`,
-  wholeNote:
-    'NT of each for one part, by the size with which it shows to grow most plainly, else by its mean. No interval is said of the sum.',
+  wholeNote: 'NT a part: by the size each shows to grow with, else its mean.',
   parts: 'Parts quoted for',
   mean: (time: string, half: string) => `${time}, ± ${half} as a mean`,
   each: (parts: number, half: string) =>

@@ -30,8 +30,7 @@ export const studyData: typeof english = {
   ask: (element) => `Solo ${element}, para un tamaño`,
   whole: 'La pieza entera',
   wholeMissing: (elements) => `No se conoce: ninguna lectura lo dice de ${elements}.`,
-  wholeNote:
-    'NT de cada elemento por pieza, según el tamaño con el que crece más claramente, si no por su media. De la suma no se da intervalo.',
+  wholeNote: 'NT por pieza: según el tamaño con el que cada uno crece, si no su media.',
   parts: 'Piezas de la oferta',
   mean: (time, half) => `${time}, ± ${half} como media`,
   each: (parts, half) =>

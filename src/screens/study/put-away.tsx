@@ -18,14 +18,17 @@ export function PutAway() {
       </div>
     );
   }
-  const putAway = () => {
-    keptDraft.drop(app);
-    app.go('study');
-  };
   return (
     <div class="row" role="alert">
       <p>{words.putAwayWhat}</p>
-      <button type="button" class="button strong" onClick={putAway}>
+      <button
+        type="button"
+        class="button strong"
+        onClick={() => {
+          keptDraft.drop(app);
+          app.go('study');
+        }}
+      >
         {words.putAway}
       </button>
       <button type="button" class="button" onClick={() => setIsAsked(false)}>

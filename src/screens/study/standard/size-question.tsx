@@ -17,7 +17,7 @@ interface Props {
   readonly whole: WholePart;
 }
 
-const { figure, said } = timeWords.min;
+const { said } = timeWords.min;
 const isSize = (size: number) => size > 0 && size < 1e9;
 
 /** The time for a part of any size: of the element, with its interval, and of the whole part as far as it is known. */
@@ -80,7 +80,7 @@ function Whole({ whole, sizes }: Pick<Props, 'whole'> & { sizes: ReadonlyMap<str
   const { summary, outside } = timeOfWhole(whole, sizes);
   const missing = [...whole.missing, ...outside];
   if (missing.length > 0) return <p class="fault">{words.wholeMissing(study.and(missing))}</p>;
-  const { externalMs, internalMs, occasionalMs, machineMs, normalTimeMs, standardTimeMs, terms } = summary;
+  const { normalTimeMs, standardTimeMs, terms } = summary;
   return (
     <>
       <p role="status">
@@ -97,15 +97,7 @@ function Whole({ whole, sizes }: Pick<Props, 'whole'> & { sizes: ReadonlyMap<str
           );
         })}
       </ul>
-      <p class="small">
-        {studyStandard.working.sums(
-          figure(externalMs),
-          figure(internalMs),
-          figure(occasionalMs),
-          figure(machineMs),
-        )}
-        . {standardFormula(summary)}
-      </p>
+      <p class="small">{standardFormula(summary)}</p>
       <p class="quiet small">{words.wholeNote}</p>
     </>
   );
