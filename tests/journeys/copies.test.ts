@@ -29,7 +29,7 @@ describe('a shop’s copy', () => {
     await beginFirstTurn(page, 'K7', 'M', '1:30');
     await page.waitForTimeout(1_600);
     await partDone(page);
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await saved(page);
     shown = await reviewText(page);

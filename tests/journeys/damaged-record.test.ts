@@ -43,7 +43,7 @@ describe('a record that is not what was written', () => {
     page = await tablet.start();
     await page.goto(site.url);
     await beginFirstTurn(page, 'K7', 'M', '1:30');
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await saved(page);
     await spoil(page, 2);

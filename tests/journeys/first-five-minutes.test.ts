@@ -136,7 +136,7 @@ describe('a stranger in the demo shop', () => {
     await tapButton(page, /^Start/);
     await page.getByRole('button', { name: /^Part done/ }).waitFor();
     expect(await guide().count()).toBe(0);
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await guide().waitFor();
   });
@@ -216,7 +216,7 @@ describe('a tablet that has taken a newer release', () => {
     await page.getByRole('button', { name: /^Part done/ }).waitFor();
     await page.waitForTimeout(1_500);
     expect(await updated().count()).toBe(0);
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await updated().waitFor();
     await tapButton(page, 'What changed');

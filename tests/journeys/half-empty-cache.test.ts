@@ -64,7 +64,7 @@ describe('a tablet whose kept files are not as they were', () => {
     await page.reload();
     await beginFirstTurn(page, 'K7', 'M', '1:30');
     await partDone(page);
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await saved(page);
     before = await readOwnLog(page);

@@ -89,7 +89,7 @@ describe('with a keyboard alone', () => {
   });
 
   it('ends the turn and reads the own record', async () => {
-    await tabTo(page, /^End turn$/);
+    await tabTo(page, /^End turn/);
     await press('Enter');
     await page.waitForTimeout(200);
     await tabTo(page, /^End the turn$/);

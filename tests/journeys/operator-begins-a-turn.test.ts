@@ -28,7 +28,7 @@ describe('an operator who begins a turn', () => {
   });
 
   it('begins another turn with the same person and part', async () => {
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await tapButton(page, 'Start another turn');
     expect(await page.getByRole('button', { name: /^K7/ }).getAttribute('aria-pressed')).toBe('true');
@@ -37,7 +37,7 @@ describe('an operator who begins a turn', () => {
   });
 
   it('chooses anew once the page was opened again', async () => {
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await page.getByRole('button', { name: 'Start another turn' }).waitFor();
     await page.reload();

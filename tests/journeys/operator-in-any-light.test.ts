@@ -139,7 +139,7 @@ describe('an operator at a tablet of their own making', () => {
   });
 
   it('takes the last 90 days along as a file', async () => {
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     const file = await downloadedText(page, page.getByRole('button', { name: /^The last 90 days of K7/ }));
     expect(file.split('\r\n')[0]).toContain('net_time_s');

@@ -1,4 +1,4 @@
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { beginFirstTurn, partDone } from './support/pace-steps';
 import { Site } from './support/site';
@@ -38,6 +38,14 @@ function faults(page: Page, main: number): Promise<string[]> {
     },
     [SECOND_PX, main],
   );
+}
+
+/** Nothing lies over it, and it is not beyond an edge. */
+function isUnderTheFinger(button: Locator): Promise<boolean> {
+  return button.evaluate((each) => {
+    const { x, y, width, height } = each.getBoundingClientRect();
+    return each.contains(document.elementFromPoint(x + width / 2, y + height / 2));
+  });
 }
 
 async function inBoth(page: Page): Promise<string[]> {
@@ -94,18 +102,34 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
     expect(await inBoth(page)).toEqual([]);
   });
 
+  it('reaches whoever goes on in two taps while questions are open, and is told that there is more below', async () => {
+    for (const viewport of [landscape, portrait]) {
+      await page.setViewportSize(viewport);
+      await tapButton(page, /^End turn/);
+      const other = page.getByRole('button', { name: 'Another code' });
+      await other.waitFor();
+      expect(await isUnderTheFinger(other)).toBe(true);
+      if (viewport === landscape) await page.getByText('▼ More below').waitFor();
+      await tapButton(page, 'Keep working');
+    }
+    await page.setViewportSize(landscape);
+  });
+
   it('sees that a second question is another one', async () => {
     await partDone(page);
-    await page.getByText('Question 1 of 2:').waitFor();
+    await page.getByText(/^\d\d:\d\d · \S+$/).waitFor();
     await tapButton(page, /No part$/);
     await page.getByText('Answered: No part. 1 more asked').first().waitFor();
-    await page.getByText('Question 2 of 2:').waitFor();
+    // The finger is still there, and nobody has read the other question.
+    await tapButton(page, /No part$/);
+    await page.getByText('That is the next question: read it first').first().waitFor();
+    await wait(800);
     await tapButton(page, /No part$/);
     await page.getByText('Answered: No part', { exact: true }).first().waitFor();
   });
 
   it('has Cancel of another code in view, and every button of a panel for a glove', async () => {
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'Another code');
     const cancel = (await page.getByRole('button', { name: 'Cancel' }).boundingBox())!;
     expect(cancel.y + cancel.height).toBeLessThan(400);
@@ -128,7 +152,7 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
     };
     await say('rework');
     await say('scrap');
-    await page.getByText('1 scrap · 1 rework · 1 of it waiting').waitFor();
+    await page.getByText('1 scrap · 1 to rework').waitFor();
     expect(await inBoth(page)).toEqual([]);
     await tapButton(page, /^Previous part/);
     expect(await inBoth(page)).toEqual([]);
@@ -156,7 +180,7 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
   });
 
   it('lets nothing happen when the finger that ends the turn comes off somewhere else', async () => {
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     const box = (await page.getByRole('button', { name: 'End the turn' }).boundingBox())!;
     const session = await page.context().newCDPSession(page);
     const at = [{ x: box.x + 40, y: box.y + 40 }];

@@ -105,7 +105,7 @@ describe('an operator with a tablet that has never seen the app', () => {
     await partDone(page);
     await partDone(page);
     await page.getByText('Right after the tap before: not counted so far').waitFor();
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await page.getByText('24 parts done.').waitFor();
     await tap(page, page.getByRole('region', { name: 'Still open' }).getByText('A part', { exact: true }));
     await page.getByText('25 parts done.').waitFor();

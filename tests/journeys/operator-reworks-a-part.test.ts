@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { appOnTablet } from './support/app-on-tablet';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
-import { tapButton } from './support/tap';
+import { tap, tapButton } from './support/tap';
 
 const BETWEEN_TAPS_MS = 1_700;
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -29,12 +29,12 @@ describe('an operator with a part to be reworked', () => {
     await tapButton(page, 'rework');
     await page.getByText('To rework: it waits under “Previous part”').first().waitFor();
     await makePart(page);
-    await page.getByText('1 rework · 1 of it waiting').waitFor();
+    await page.locator('.pace-tally-apart').getByText('1 to rework').waitFor();
     await page
       .getByRole('button', { name: /^Previous part/ })
       .getByText('1 to rework')
       .waitFor();
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await page.getByText('1 part waits to be reworked, under “Previous part”.').waitFor();
     await tapButton(page, 'Keep working');
     await tapButton(page, /^Previous part/);
@@ -45,7 +45,7 @@ describe('an operator with a part to be reworked', () => {
   it('takes the beginning back, and the part waits again', async () => {
     await page.getByRole('button', { name: /^Undo/ }).getByText('start of rework').waitFor();
     await tapButton(page, /^Undo/);
-    await page.getByText('1 rework · 1 of it waiting').waitFor();
+    await page.locator('.pace-tally-apart').getByText('1 to rework').waitFor();
   });
 
   it('is told when it is finished; the time is that part’s, and nothing waits any more', async () => {
@@ -57,7 +57,7 @@ describe('an operator with a part to be reworked', () => {
       .getByText(/^Rework finished, 0:0/)
       .first()
       .waitFor();
-    await page.getByText('1 rework', { exact: true }).waitFor();
+    await page.getByText('1 reworked', { exact: true }).waitFor();
     await saved(page);
     const records = await readOwnLog(page);
     const first = records.find(({ fact }) => fact.kind === 'part-done')!;
@@ -77,13 +77,38 @@ describe('an operator with a part to be reworked', () => {
     await tapButton(page, 'A stop was in it');
   });
 
+  it('is asked why work stood still until that is said, or that nothing is; the rest is asked at the end', async () => {
+    const stop = async () => {
+      await tapButton(page, 'Stop');
+      await wait(1_100);
+      await tapButton(page, /^Go on/);
+    };
+    const asked = page.getByRole('button', { name: /say why$/ });
+    await stop();
+    await makePart(page);
+    await makePart(page);
+    await makePart(page);
+    await asked.waitFor();
+    await stop();
+    await tapButton(page, /say why$/);
+    await tapButton(page, 'Not stated');
+    await asked.waitFor({ state: 'detached' });
+    await tapButton(page, /^End turn/);
+    const unsaid = page.locator('.pace-end-question').getByRole('button', { name: 'Say why' });
+    expect(await unsaid.count()).toBe(2);
+    await tap(page, unsaid.first());
+    await tap(page, page.getByRole('button', { name: 'Machine or tool' }));
+    expect(await unsaid.count()).toBe(1);
+    await tapButton(page, 'Keep working');
+  });
+
   it('is told that scrap earns no target, and reads it all in the own record', async () => {
     await makePart(page);
     await tapButton(page, /^Previous part/);
     await tapButton(page, 'scrap');
     await page.getByText('Scrap: earns no target').first().waitFor();
-    await page.getByText('1 scrap · 1 rework', { exact: true }).waitFor();
-    await tapButton(page, 'End turn');
+    await page.getByText('1 scrap · 1 reworked', { exact: true }).waitFor();
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await page.getByText('Marked for rework: 1. Reworked, as tapped: 1. Still waiting: 0.').waitFor();
     await page.getByText('Left out of them: 1 with a stop in it.').waitFor();

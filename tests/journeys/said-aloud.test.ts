@@ -131,7 +131,7 @@ describe('what is said aloud', () => {
       /^button: Undo/,
       /^button: Previous part/,
       /^button: Change part$/,
-      /^button: End turn$/,
+      /^button: End turn or hand over$/,
       /^heading: K7 · M/,
       /^navigation: /,
       /^link: Pace$/,

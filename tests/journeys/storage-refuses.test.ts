@@ -125,7 +125,7 @@ describe('a tablet whose storage refuses', () => {
   it('that never answers lets work go on in reserve, and has it all when it answers again', async () => {
     await page.goto(site.url);
     await beginFirstTurn(page, 'K7', 'M', '0:05');
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await saved(page);
     const before = await readOwnLog(page);
@@ -190,7 +190,7 @@ describe('a tablet whose storage refuses', () => {
   it('whose records a newer release has changed records no more, and says why, also when it is loaded again', async () => {
     await page.goto(site.url);
     await beginFirstTurn(page, 'K7', 'M', '0:05');
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await saved(page);
     await page.evaluate(

@@ -31,7 +31,7 @@ describe('two people at one tablet', () => {
     await page.getByRole('button', { name: 'Add', exact: true }).click();
     await toScreen('Pace');
     await parts(1);
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'M2');
     await page.getByRole('heading', { name: /^M2 · M/ }).waitFor();
     await parts(2);
@@ -50,7 +50,7 @@ describe('two people at one tablet', () => {
   });
 
   it('see their own parts at the end, without the one they shared', async () => {
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await page.getByText('One part was shared by two').waitFor();
     const sheet = page.locator('.pace-own table').first();

@@ -109,7 +109,7 @@ describe('a newer release while a turn runs', () => {
     await other.goto(site.url);
     await other.getByText('This one only reads.').waitFor();
     await page.bringToFront();
-    await tapButton(page, 'End turn');
+    await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await page.getByText(notice).waitFor();
     const before = await readOwnLog(page);

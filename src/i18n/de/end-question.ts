@@ -12,5 +12,6 @@ export const endQuestion: typeof english = {
   // Parted where two answers share a narrow place.
   endNo: 'Weiter\u00adarbeiten',
   handOver: 'Oder jemand anderes macht weiter',
+  goesOn: (code, ms) => `${code} macht weiter, mit den bisherigen ${clockFace(ms)} dieses Teils`,
   handOverNote: 'Das angefangene Teil gehört dann beiden und steht in keinem eigenen Mittelwert.',
 };

@@ -59,6 +59,7 @@ export const pace: typeof english = {
   takenBack: (what) => `Zurückgenommen: ${what}`,
   changePart: 'Teil wechseln',
   endTurn: 'Einsatz beenden',
+  orHandOver: 'oder übergeben',
   lastPartIs: 'Voriges Teil',
   outcomes: { good: 'gut', rework: 'Nacharbeit', scrap: 'Ausschuss' },
   toRework: (count) => `${count} Nacharbeit`,

@@ -21,11 +21,12 @@ export const turnQuestion: typeof english = {
   reworking: (code, at) => `Nacharbeit an ${code}, fertig um ${at}`,
   reworkingNote: 'Es bleibt ein Teil. Diese Zeit ist seine Nacharbeit und in keinem Mittelwert.',
   reworkFailed: 'Doch Ausschuss',
-  tally: (scrap, marked, waiting) =>
+  tally: (scrap, marked, waiting, shared) =>
     [
       scrap > 0 && `${scrap} Ausschuss`,
-      marked > 0 && `${marked} Nacharbeit`,
-      waiting > 0 && `davon ${waiting} ${waiting === 1 ? 'wartet' : 'warten'}`,
+      waiting > 0 && `${waiting} zur Nacharbeit`,
+      marked > waiting && `${marked - waiting} nachgearbeitet`,
+      shared > 0 && `${shared} zu zweit`,
     ]
       .filter(Boolean)
       .join(' · '),
@@ -37,7 +38,7 @@ export const turnQuestion: typeof english = {
   sayWhy: (ms) => `Stillstand ${clockFace(ms)} – Grund angeben`,
   saidWhy: (ms, why) => `Stillstand ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} vor ${to} – was war es?`,
-  openCount: (place, count) => `Frage ${place} von ${count}:`,
+  isNext: 'Das ist die nächste Frage: erst lesen',
   answered: (word, left) =>
     left === 0 ? `Beantwortet: ${word}` : `Beantwortet: ${word}. Noch ${left} offen`,
 };

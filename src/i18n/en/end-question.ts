@@ -11,5 +11,6 @@ export const endQuestion = spoken('endQuestion', {
   endYes: 'End the turn',
   endNo: 'Keep working',
   handOver: 'Or somebody else goes on',
+  goesOn: (code: string, ms: number) => `${code} goes on, with the ${clockFace(ms)} that this part has taken`,
   handOverNote: 'The part in hand is shared by the two, and in neither’s own average.',
 });

@@ -58,6 +58,7 @@ export const pace = spoken('pace', {
   takenBack: (what: string) => `Taken back: ${what}`,
   changePart: 'Change part',
   endTurn: 'End turn',
+  orHandOver: 'or hand over',
   lastPartIs: 'Previous part',
   outcomes: { good: 'good', rework: 'rework', scrap: 'scrap' },
   toRework: (count: number) => `${count} to rework`,

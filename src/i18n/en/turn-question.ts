@@ -21,11 +21,12 @@ export const turnQuestion = spoken('turnQuestion', {
   reworking: (code: string, at: string) => `Rework of ${code}, done at ${at}`,
   reworkingNote: 'It stays one part. This time is its rework and in no average.',
   reworkFailed: 'It is scrap after all',
-  tally: (scrap: number, marked: number, waiting: number) =>
+  tally: (scrap: number, marked: number, waiting: number, shared: number) =>
     [
       scrap > 0 && `${scrap} scrap`,
-      marked > 0 && `${marked} rework`,
-      waiting > 0 && `${waiting} of it waiting`,
+      waiting > 0 && `${waiting} to rework`,
+      marked > waiting && `${marked - waiting} reworked`,
+      shared > 0 && `${shared} shared`,
     ]
       .filter(Boolean)
       .join(' · '),
@@ -37,7 +38,7 @@ export const turnQuestion = spoken('turnQuestion', {
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
   saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
   sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
-  openCount: (place: number, count: number) => `Question ${place} of ${count}:`,
+  isNext: 'That is the next question: read it first',
   answered: (word: string, left: number) =>
     left === 0 ? `Answered: ${word}` : `Answered: ${word}. ${left} more asked`,
 });

@@ -11,5 +11,6 @@ export const endQuestion: typeof english = {
   endYes: 'Terminar',
   endNo: 'Seguir trabajando',
   handOver: 'O sigue otra persona',
+  goesOn: (code, ms) => `Sigue ${code}, con los ${clockFace(ms)} que lleva esta pieza`,
   handOverNote: 'La pieza en curso es de ambas personas y no entra en la media propia de ninguna.',
 };

@@ -59,6 +59,7 @@ export const pace: typeof english = {
   takenBack: (what) => `Se deshizo: ${what}`,
   changePart: 'Cambiar pieza',
   endTurn: 'Terminar periodo',
+  orHandOver: 'o relevo',
   lastPartIs: 'Pieza anterior',
   outcomes: { good: 'buena', rework: 'retrabajo', scrap: 'desecho' },
   toRework: (count) => `${count} ${count === 1 ? 'retrabajo' : 'retrabajos'}`,

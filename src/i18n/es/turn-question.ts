@@ -21,11 +21,12 @@ export const turnQuestion: typeof english = {
   reworking: (code, at) => `Retrabajo de ${code}, terminada a las ${at}`,
   reworkingNote: 'Sigue siendo una pieza. Este tiempo es su retrabajo y no entra en ninguna media.',
   reworkFailed: 'Al final es desecho',
-  tally: (scrap, marked, waiting) =>
+  tally: (scrap, marked, waiting, shared) =>
     [
       scrap > 0 && `${scrap} ${scrap === 1 ? 'desecho' : 'desechos'}`,
-      marked > 0 && `${marked} ${marked === 1 ? 'retrabajo' : 'retrabajos'}`,
-      waiting > 0 && `${waiting} en espera`,
+      waiting > 0 && `${waiting} por retrabajar`,
+      marked > waiting && `${marked - waiting} ${marked - waiting === 1 ? 'retrabajada' : 'retrabajadas'}`,
+      shared > 0 && `${shared} entre dos`,
     ]
       .filter(Boolean)
       .join(' · '),
@@ -37,6 +38,6 @@ export const turnQuestion: typeof english = {
   sayWhy: (ms) => `Parada ${clockFace(ms)} – indicar motivo`,
   saidWhy: (ms, why) => `Parada ${clockFace(ms)}: ${why}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} antes de ${to} – ¿qué fue?`,
-  openCount: (place, count) => `Pregunta ${place} de ${count}:`,
+  isNext: 'Esa es la siguiente pregunta: leerla antes',
   answered: (word, left) => (left === 0 ? `Respondido: ${word}` : `Respondido: ${word}. Quedan ${left}`),
 };

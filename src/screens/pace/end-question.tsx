@@ -1,15 +1,18 @@
 import { endTurn } from '../../application/turn/end-turn';
+import { ownOfTurn } from '../../domain/turn/own-of-turn';
 import { pace } from '../../domain/turn/pace';
 import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
+import { turnOfPerson } from '../../domain/turn/turn-of-person';
 import { endQuestion as words } from '../../i18n/en/end-question';
 import { useApp } from '../app';
 import { useNow } from '../use-now';
 import { HandOver } from './hand-over';
 import { OwnDoubts } from './own-doubts';
+import { StoppageSheet } from './stoppage-sheet';
 
 /** Asked once, in the place of the figures, away from the button that asked; and what is still open with it. */
-export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
+export function EndQuestion({ turn, close }: { turn: Turn; close(said?: string): void }) {
   const { bench, isReadOnly } = useApp();
   return (
     <div class="pace-end-question">
@@ -26,20 +29,23 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(): void }) {
           >
             {words.endYes}
           </button>
-          <button type="button" class="button" onClick={close}>
+          <button type="button" class="button" onClick={() => close()}>
             {words.endNo}
           </button>
         </div>
       </section>
-      <OwnDoubts turn={turn} />
       <HandOver turn={turn} done={close} />
+      <div class="pace-end-open">
+        <OwnDoubts turn={turn} />
+        <StoppageSheet turn={turnOfPerson(turn, turn.person)} isUnsaidOnly />
+      </div>
     </div>
   );
 }
 
 function WhatIsLeft({ turn }: { turn: Turn }) {
   const { partElapsedMs } = pace(turn, useNow().value);
-  const done = turn.cycles.filter(({ person }) => person === turn.person).length;
+  const done = ownOfTurn(turn).cycles.length;
   const toRework = reworkMarked(turn).waiting.length;
   return (
     <p class="number">

@@ -1,7 +1,8 @@
 import { explainStoppage } from '../../application/turn/explain-stoppage';
 import type { StopReason } from '../../domain/records/shop-fact';
-import type { Stoppage } from '../../domain/turn/turn';
+import { NOT_STATED, type Stoppage } from '../../domain/turn/turn';
 import { useApp } from '../app';
+import { leftUnsaid } from './left-unsaid';
 import { ReasonGrid } from './reason-grid';
 
 interface Props {
@@ -19,6 +20,7 @@ export function ReasonChoice({ turn, stoppage, title, chosen }: Props) {
       title={title}
       reason={stoppage.reason}
       choose={(reason) => {
+        if (reason.id === NOT_STATED) leftUnsaid.value = stoppage.key;
         explainStoppage(bench, turn, stoppage.key, reason);
         chosen(reason);
       }}

@@ -8,17 +8,26 @@ import { ownRecord as own } from '../../i18n/en/own-record';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { clockFace } from '../../i18n/format-duration';
 import { useApp } from '../app';
+import { useBroughtIntoView } from '../use-brought-into-view';
 import { ReasonGrid } from './reason-grid';
 import { reasonText } from './reason-text';
 import { timeOfDay } from './time-of-day';
 
+interface Props {
+  readonly turn: Turn;
+  /** Those of which nobody said why, and nothing where there is none. */
+  readonly isUnsaidOnly?: boolean;
+}
+
 /** Every stoppage of the turn, and every gap that was one; its reason can still be said, or said otherwise. */
-export function StoppageSheet({ turn }: { turn: Turn }) {
+export function StoppageSheet({ turn, isUnsaidOnly = false }: Props) {
   const { bench, isReadOnly } = useApp();
   const [open, setOpen] = useState('');
+  const why = useBroughtIntoView<HTMLDivElement>(open);
   const { startedAt } = turn;
-  const stoppages = stoodStill(turn);
+  const stoppages = stoodStill(turn).filter(({ reason }) => !isUnsaidOnly || reason === NOT_STATED);
   const asked = stoppages.find(({ key }) => key === open);
+  if (isUnsaidOnly && stoppages.length === 0) return null;
   return (
     <section class="stack">
       <h2>{own.stoppagesTitle}</h2>
@@ -63,16 +72,18 @@ export function StoppageSheet({ turn }: { turn: Turn }) {
         </table>
       )}
       {asked && (
-        <ReasonGrid
-          title={asks.reasonTitleAfter(printedMs(asked))}
-          reason={asked.reason}
-          choose={(reason) => {
-            const { id, label, category } = reason;
-            if (asked.is === 'gap') answerGap(bench, turn.id, asked.key, { reason: id, label, category });
-            else explainStoppage(bench, turn.id, asked.key, reason);
-            setOpen('');
-          }}
-        />
+        <div ref={why}>
+          <ReasonGrid
+            title={asks.reasonTitleAfter(printedMs(asked))}
+            reason={asked.reason}
+            choose={(reason) => {
+              const { id, label, category } = reason;
+              if (asked.is === 'gap') answerGap(bench, turn.id, asked.key, { reason: id, label, category });
+              else explainStoppage(bench, turn.id, asked.key, reason);
+              setOpen('');
+            }}
+          />
+        </div>
       )}
     </section>
   );

@@ -1,5 +1,6 @@
 import { averageOfPart } from '../../domain/turn/average-of-part';
 import { isGood } from '../../domain/turn/earned-time';
+import { ownOfTurn } from '../../domain/turn/own-of-turn';
 import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
@@ -9,11 +10,12 @@ import { roundedClockFace } from '../../i18n/rounded-clock-face';
 /** Parts done in this turn, and the average of the part in hand; its target stands beside the clock. */
 export function Tally({ turn }: { turn: Turn }) {
   const own = averageOfPart(turn, turn.inHand.part);
-  const byThem = turn.cycles.filter(({ person }) => person === turn.person);
+  const byThem = ownOfTurn(turn).cycles;
   const done = byThem.length;
+  const shared = turn.cycles.filter(({ person, isShared }) => isShared && person === turn.person).length;
   const scrap = byThem.filter((cycle) => !isGood(cycle)).length;
   const { marked, waiting } = reworkMarked({ ...turn, cycles: byThem });
-  const apart = asks.tally(scrap, marked.length, waiting.length);
+  const apart = asks.tally(scrap, marked.length, waiting.length, shared);
   return (
     <div>
       <div class="pace-tally">

@@ -83,6 +83,7 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
           onClick={(event) => open('end', event)}
         >
           {words.endTurn}
+          <span class="pace-second-note">{words.orHandOver}</span>
         </button>
       </div>
     </div>

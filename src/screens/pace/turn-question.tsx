@@ -4,8 +4,10 @@ import { printedMs } from '../../domain/turn/whole-seconds';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
+import { MoreBelow } from '../more-below';
+import { DoubtLine } from '../settle/doubt-line';
+import { operatorOf } from '../settle/question';
 import { changePartSaid } from './change-part-said';
-import { DoubtChoice } from './doubt-choice';
 import { EndQuestion } from './end-question';
 import { OutcomeChoice } from './outcome-choice';
 import { PartChoice } from './part-choice';
@@ -22,12 +24,21 @@ export interface TurnQuestionProps {
   acted(said?: string): void;
 }
 
-/** The question that stands in the place of the figures. */
-export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
+/** The question that stands in the place of the figures, and a word where there is more of it below. */
+export function TurnQuestion(props: TurnQuestionProps) {
+  return (
+    <>
+      <Question {...props} />
+      <MoreBelow />
+    </>
+  );
+}
+
+function Question({ turn, panel, acted }: TurnQuestionProps) {
   const { bench } = useApp();
   const cycle = turn.cycles.at(-1);
   const stoppage = turn.stoppages.at(-1);
-  if (panel === 'end') return <EndQuestion turn={turn} close={() => acted()} />;
+  if (panel === 'end') return <EndQuestion turn={turn} close={acted} />;
   if (panel === 'change') {
     return (
       <PartChoice
@@ -45,7 +56,19 @@ export function TurnQuestion({ turn, panel, acted }: TurnQuestionProps) {
   if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn} cycle={cycle} chosen={acted} />;
   if (panel === 'plan') return <PlanChoice turn={turn} done={() => acted()} />;
   if (panel === 'undo') return <UndoChoice turn={turn} done={acted} />;
-  if (panel === 'doubt') return <DoubtChoice turn={turn} answered={() => acted()} />;
+  const change = turn.doubts.findLast(({ kind }) => kind === 'before-change');
+  if (panel === 'doubt' && change) {
+    return (
+      <DoubtLine
+        turn={turn}
+        doubt={change}
+        choose={(choice) => {
+          if ('say' in choice) choice.say(operatorOf(turn));
+          acted();
+        }}
+      />
+    );
+  }
   const gap = turn.doubts.findLast(({ kind }) => kind === 'gap');
   if (panel === 'gap' && gap) {
     return (

@@ -4,6 +4,9 @@ import type { Turn } from '../../domain/turn/turn';
 import { useApp } from '../app';
 import { type Choice, question } from './question';
 
+/** So soon after an answer nobody has read the question that took its place: a tap was meant for the one before. */
+export const UNREAD_MS = 700;
+
 interface Props {
   readonly turn: Turn;
   readonly doubt: Doubt;

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { answerGap } from '../../application/turn/answer-gap';
 import type { Doubt } from '../../domain/turn/doubt';
 import { partOfDoubt } from '../../domain/turn/part-of-doubt';
@@ -8,7 +8,7 @@ import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
 import { ReasonGrid } from '../pace/reason-grid';
 import { timeOfDay } from '../pace/time-of-day';
-import { DoubtLine } from './doubt-line';
+import { DoubtLine, UNREAD_MS } from './doubt-line';
 import { PersonForm } from './person-form';
 import type { Choice, Who } from './question';
 import { WhoForm } from './who-form';
@@ -34,6 +34,8 @@ export function DoubtList({ turns, who, setWho }: Props) {
     .sort((a, b) => wallMs(a) - wallMs(b));
   const shown = areAllShown ? lines : lines.slice(0, SHOWN);
 
+  const answeredAt = useRef(-UNREAD_MS);
+
   const act = (key: string, choice: Choice, by: Who) => {
     const isKnown = by.isAtStation || (by.by !== '' && (choice.needsWhy !== true || by.why !== ''));
     if (isKnown && 'say' in choice) {
@@ -52,7 +54,11 @@ export function DoubtList({ turns, who, setWho }: Props) {
               turn={turn}
               doubt={doubt}
               label={labelOf(turn, doubt, who)}
-              choose={(choice) => act(key, choice, who)}
+              choose={(choice, event) => {
+                if (who.isAtStation && event.timeStamp - answeredAt.current < UNREAD_MS) return;
+                answeredAt.current = event.timeStamp;
+                act(key, choice, who);
+              }}
             />
             {open && !open.isWhoKnown && (
               <WhoForm

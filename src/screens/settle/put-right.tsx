@@ -5,6 +5,7 @@ import type { Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
 import { useApp } from '../app';
 import { timeOfDay } from '../pace/time-of-day';
+import { useBroughtIntoView } from '../use-brought-into-view';
 import { CountRight } from './count-right';
 import { PartsRight } from './parts-right';
 import { PersonRight } from './person-right';
@@ -53,6 +54,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
   const [id, setId] = useState('');
   const [wanted, setWanted] = useState<Wanted | null>(null);
   const [told, setTold] = useState('');
+  const section = useBroughtIntoView<HTMLElement>(`${what ?? ''}${wanted?.word ?? ''}`);
   const turns = all.filter(({ isWithdrawn }) => !isWithdrawn);
   const turn = turns.find((each) => each.id === id) ?? turns.at(-1);
   if (!turn) return null;
@@ -73,7 +75,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
   const whats = turn.enteredLater ? enteredWhats : turn.cycles.length > 0 ? tappedWhats : emptyWhats;
   const chosen = whats.find((each) => each === what) ?? null;
   return (
-    <section class="stack no-print settle-right" aria-label={words.title}>
+    <section class="stack no-print settle-right" aria-label={words.title} ref={section}>
       <h2>{words.title}</h2>
       <div class="settle-span">
         {turns.length > 1 && (
@@ -117,6 +119,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
           who={isAtStation ? { ...operatorOf(turn), why: '' } : who}
           submit={wanted.word}
           needsWhy={!wanted.isAnswer}
+          isOfTime={chosen === 'time'}
           done={(given) => {
             wanted.say(given);
             if (!isAtStation) setWho?.({ ...given, why: '' });

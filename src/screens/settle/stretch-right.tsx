@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { reclassifyTime } from '../../application/turn/reclassify-time';
-import type { Turn } from '../../domain/turn/turn';
+import { NOT_STATED, type Turn } from '../../domain/turn/turn';
+import { ledger } from '../../i18n/en/ledger';
 import { putRight as words } from '../../i18n/en/put-right';
 import { useApp } from '../app';
 import { reasonText } from '../pace/reason-text';
@@ -12,6 +13,9 @@ interface Props {
   readonly turn: Turn;
   ask(wanted: Wanted): void;
 }
+
+/** Work stood still, and more than that nobody says. */
+const unstated = { id: NOT_STATED, label: '', category: 'stoppage' } as const;
 
 /** What a stretch of the turn was. */
 export function StretchRight({ turn, ask }: Props) {
@@ -43,8 +47,8 @@ export function StretchRight({ turn, ask }: Props) {
         >
           {words.work}
         </button>
-        {withBreak(bench.shop.value.reasons).map(({ id, label, category }) => {
-          const word = reasonText({ reason: id, label });
+        {[...withBreak(bench.shop.value.reasons), unstated].map(({ id, label, category }) => {
+          const word = id === NOT_STATED ? ledger.names.stoppage : reasonText({ reason: id, label });
           return (
             <button
               type="button"

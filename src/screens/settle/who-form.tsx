@@ -9,18 +9,25 @@ interface Props {
   /** What sending it does, in words. */
   readonly submit: string;
   readonly needsWhy: boolean;
+  /** It is about a stretch of time: a tap was missed, and nothing was chosen wrongly. */
+  readonly isOfTime?: boolean;
   done(who: Who): void;
   close(): void;
 }
 
 /** Asked with the first answer: who says so, and where a part or a person changes, why. */
-export function WhoForm({ who, submit, needsWhy, done, close }: Props) {
+export function WhoForm({ who, submit, needsWhy, isOfTime = false, done, close }: Props) {
   const { bench } = useApp();
   const [by, setBy] = useState(who.by);
   const [why, setWhy] = useState(who.why);
   const [isMissing, setMissing] = useState(false);
   // It is asked once; at the station somebody else than the operator may stand there.
   const [isCodeAsked, setCodeAsked] = useState(who.by === '' || who.isAtStation);
+  const reasons = [
+    ...(isOfTime ? words.tapMissed : words.chosenWrongly),
+    ...(who.isAtStation ? [] : [words.toldByOperator]),
+    words.notedOnPaper,
+  ];
   const send = (event: Event) => {
     event.preventDefault();
     if (by.trim() === '' || (needsWhy && why.trim() === '')) return setMissing(true);
@@ -65,7 +72,7 @@ export function WhoForm({ who, submit, needsWhy, done, close }: Props) {
       {needsWhy && (
         // biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere
         <div class="choices" role="group" aria-label={words.reason}>
-          {words.reasons.map((reason) => (
+          {reasons.map((reason) => (
             <button
               type="button"
               key={reason}
