@@ -7,8 +7,15 @@ import { recordKey } from './record-key';
  */
 export function withoutUndone(placed: readonly PlacedRecord[]): PlacedRecord[] {
   const undone = new Set<string>();
-  for (const { record } of placed) if (record.fact.kind === 'undone') undone.add(record.fact.of);
-  // Mostly nothing was taken back, and naming every record costs more than reading it.
-  if (undone.size === 0) return [...placed];
-  return placed.filter(({ record }) => record.fact.kind !== 'undone' && !undone.has(recordKey(record)));
+  // Few were taken back, and naming every record costs more than reading it: only those of the same number are named.
+  const numbers = new Set<number>();
+  for (const { fact } of placed.map(({ record }) => record)) {
+    if (fact.kind !== 'undone') continue;
+    undone.add(fact.of);
+    numbers.add(Number(fact.of.slice(fact.of.lastIndexOf(':') + 1)));
+  }
+  return placed.filter(
+    ({ record }) =>
+      record.fact.kind !== 'undone' && !(numbers.has(record.sequence) && undone.has(recordKey(record))),
+  );
 }

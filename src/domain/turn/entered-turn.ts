@@ -1,6 +1,5 @@
 import { later } from '../records/later';
 import type { LogRecord } from '../records/log-record';
-import { plainPart } from '../records/plain-part';
 import { recordKey } from '../records/record-key';
 import type { EnteredLater, EnteredLine } from '../records/station-fact';
 import type { PartTapped } from './part-tapped';
@@ -59,6 +58,7 @@ export function enteredTurn(
     return {
       key: `${recordKey(start)}/${place + 1}`,
       ...part,
+      partsPerTap: 1,
       doneAt: later(start.stamp, toMs),
       ...whose(people, { fromMs, toMs }),
       fromMs,
@@ -76,9 +76,11 @@ export function enteredTurn(
 }
 
 function eachOf(line: EnteredLine) {
-  const { partsPerTap: _, ...part } = plainPart(line);
+  const { part, partCode, targetMs } = line;
   return Array.from({ length: line.done }, (_each, place) => ({
-    ...part,
+    part,
+    partCode,
+    targetMs,
     outcome:
       place < line.scrap
         ? ('scrap' as const)

@@ -34,19 +34,20 @@ export function judgeCycles(
   return parts.flatMap((tapped, place) => {
     const { key, isEntered, touchMs } = tapped;
     const as = remarks.recoded.get(key) ?? tapped;
-    const together = as.partsPerTap ?? 1;
+    const { partsPerTap: together = 1 } = as;
     const said = remarks.cycles.get(key);
     const netMs = touchMs ?? netTimesMs[place]!;
     const kind = `${as.part} ${together}`;
     const usual = recent.get(kind) ?? [];
     const canBeLong = said === undefined && touchMs === null && tapped.isUnbroken;
-    const isLong = isFarLonger(netMs, usual);
+    const usualMs = usualTime(usual, netMs);
+    const isLong = isFarLonger(netMs, usualMs);
     const inARow = longInARow.get(kind) ?? 0;
     const doubt = tapped.hasOpenGap
       ? 'gap'
       : spansBreak.has(key)
         ? 'planned-break'
-        : canBeLong && isAboutTwice(netMs, usual)
+        : canBeLong && isAboutTwice(netMs, usualMs)
           ? 'two-parts'
           : canBeLong && isLong && inARow < LONG_IN_A_ROW && !isSaidWork(key, remarks.workedBreaks)
             ? 'long-part'
@@ -83,23 +84,26 @@ export function judgeCycles(
     };
     const taps = said === 'two-parts' ? 2 : 1;
     if (isCounted) {
-      const each = Array.from({ length: taps }, () => netMs / taps);
-      recent.set(kind, [...usual, ...each].slice(-RECENT));
+      for (let tap = 0; tap < taps; tap += 1) usual.push(netMs / taps);
+      usual.splice(0, usual.length - RECENT);
+      recent.set(kind, usual);
     }
     const count = taps * together;
     return count === 1 ? cycle : shares(cycle, count, remarks);
   });
 }
 
-function isAboutTwice(netMs: number, usual: readonly number[]): boolean {
-  if (usual.length < RECENT) return false;
-  const usualMs = median(usual);
+/** Median of the recent parts; 0 where they are too few, or where the part is short beside any median of them. */
+function usualTime(usual: readonly number[], netMs: number): number {
+  if (usual.length < RECENT || netMs < TWO_PARTS_FROM * Math.min(...usual)) return 0;
+  return median(usual);
+}
+
+function isAboutTwice(netMs: number, usualMs: number): boolean {
   return usualMs > 0 && netMs >= TWO_PARTS_FROM * usualMs && netMs <= TWO_PARTS_TO * usualMs;
 }
 
-function isFarLonger(netMs: number, usual: readonly number[]): boolean {
-  if (usual.length < RECENT) return false;
-  const usualMs = median(usual);
+function isFarLonger(netMs: number, usualMs: number): boolean {
   return usualMs > 0 && netMs > LONG_FROM * usualMs && netMs - usualMs >= SHORTEST_GAP_MS;
 }
 

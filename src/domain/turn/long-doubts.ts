@@ -17,14 +17,17 @@ export function longDoubts(
   parts: readonly PartTapped[],
   netTimesMs: readonly number[],
 ): Doubt[] {
-  const inDoubt = new Map(judged.map((cycle) => [cycle.key, cycle]));
+  const inDoubt = new Map<string, Cycle>();
+  for (const cycle of judged)
+    if (cycle.doubt === 'two-parts' || cycle.doubt === 'long-part') inDoubt.set(cycle.key, cycle);
+  if (inDoubt.size === 0) return [];
   return parts.flatMap(({ key, fromMs, toMs }, place): Doubt[] => {
     const cycle = inDoubt.get(key);
     if (cycle?.doubt === 'two-parts') {
       const eachMs = Math.round(netTimesMs[place]! / 2 / cycle.together);
       return [{ kind: 'two-parts', key, fromMs, toMs, suggestion: { eachMs, together: cycle.together } }];
     }
-    if (cycle?.doubt !== 'long-part') return [];
+    if (!cycle) return [];
     const isUsual = ({ part, together, isCounted }: Cycle) =>
       isCounted && part === cycle.part && together === cycle.together;
     const usualMs =

@@ -8,8 +8,10 @@ export interface Step {
 }
 
 /** A part as it was tapped, before anybody asks whether the tap was right. */
-export interface PartTapped extends PartInHand {
+export interface PartTapped extends Pick<PartInHand, 'part' | 'partCode' | 'targetMs'> {
   readonly key: string;
+  /** Parts that the tap stands for. */
+  readonly partsPerTap: number;
   readonly doneAt: Stamp;
   readonly person: string;
   readonly isShared: boolean;

@@ -30,7 +30,7 @@ export function secondTaps(
     const { run } = stamp;
     const key = recordKey(record);
     if (fact.kind === 'undone') {
-      const place = standing.findIndex((tap) => tap.key === fact.of);
+      const place = standing.findLastIndex((tap) => tap.key === fact.of);
       if (place > 0) standing.splice(place, 1);
       second.delete(fact.of);
     } else if (fact.kind === 'part-done') {

@@ -21,10 +21,11 @@ export function spannedBreaks(
   { breaks }: PlannedShift,
   worked: ReadonlySet<string>,
 ): Extract<Doubt, { kind: 'planned-break' }>[] {
-  return parts.flatMap(({ key, touchMs, ...part }) =>
+  if (breaks.length === 0) return [];
+  return parts.flatMap(({ key, touchMs, fromMs: beganMs, toMs: doneMs }) =>
     breaks.flatMap((planned) => {
-      const fromMs = Math.max(planned.fromMs, part.fromMs);
-      const toMs = Math.min(planned.toMs, part.toMs);
+      const fromMs = Math.max(planned.fromMs, beganMs);
+      const toMs = Math.min(planned.toMs, doneMs);
       if (touchMs !== null || toMs - fromMs < LEAST_SHARE * (planned.toMs - planned.fromMs)) return [];
       if (worked.has(breakName(key, fromMs))) return [];
       const isAllWork = netTimes(ledger, [{ fromMs, toMs }])[0] === toMs - fromMs;

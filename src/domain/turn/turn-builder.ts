@@ -159,11 +159,17 @@ export class TurnBuilder {
     key: string,
   ): void {
     const judged = this.remarks.outcomes.get(key);
+    const { person, isShared } = whose(this.people, { fromMs: this.partBeganAtMs, toMs: atMs });
+    // Named one by one, as in judgeCycles.
     this.parts.push({
       key,
-      ...plainPart(done),
+      part: done.part,
+      partCode: done.partCode,
+      targetMs: done.targetMs,
+      partsPerTap: done.partsPerTap ?? 1,
       doneAt: record.stamp,
-      ...whose(this.people, { fromMs: this.partBeganAtMs, toMs: atMs }),
+      person,
+      isShared,
       fromMs: this.partBeganAtMs,
       toMs: atMs,
       // The ledger keeps the time between the taps all the same: it is the operator's, not the part's.

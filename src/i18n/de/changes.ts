@@ -11,7 +11,7 @@ export const changeWords: typeof english = {
       version: '0.1.0',
       lines: [
         'Die erste Version.',
-        'Tempo: ein Tippen je Teil, voraus oder zurück, Stillstände, die eigene Aufzeichnung.',
+        'Tempo: ein Tippen je Teil, voraus oder im Verzug, Stillstände, die eigene Aufzeichnung.',
         'Studie: Uhr, Leistungsgrad, Auswertung, Vorgaben, Studien vom Papier.',
         'Zelle: was sie bestimmt, was eine Änderung brächte, Durchlaufzeit.',
         'Rückblick: Tag, Wochen, vorher und nachher, Zusagen.',

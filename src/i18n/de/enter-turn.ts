@@ -32,9 +32,9 @@ export const enterTurn: typeof english = {
   made: (part, done, rework, scrap) =>
     `${done} × ${part}${rework > 0 ? `, davon ${rework} nachgearbeitet` : ''}${scrap > 0 ? `, davon ${scrap} Ausschuss` : ''}`,
   stoppedFor: (reason, minutes) => `${reason}: ${minutes} min`,
-  noStops: 'Zu Stillständen ist nichts angegeben: was verloren ging, ist nicht bekannt.',
+  noStops: 'Keine Stillstände angegeben: was verloren ging, ist nicht bekannt.',
   entered: (day) => `Der Einsatz ist am ${day} eingetragen und als nachgetragen gekennzeichnet.`,
-  meals: (minutes) => `${minutes} min Essenspause sind nach Kalender abgezogen.`,
+  meals: (minutes) => `${minutes} min Essenspause nach Kalender abgezogen.`,
   doneNote: 'Fertig sind alle: auch die nachgearbeiteten und der Ausschuss.',
   beside: (from, to) =>
     `Von ${from} bis ${to} ist schon ein anderer Einsatz aufgezeichnet. Fortfahren, wenn dieser daneben lief.`,

@@ -4,7 +4,7 @@ import { clockFace } from '../format-duration';
 /** Words of the supervisor's PIN. */
 export const latchWords: typeof english = {
   title: 'PIN der Aufsicht',
-  what: 'Im Vorbeigehen kann niemand Teile, Zielzeiten, Verfahren, Zuschläge und Gründe ändern oder auf diesem Tablet eine Sicherung zurückspielen. Ein Tresor ist sie nicht: sie verbirgt nichts und verschließt keine Daten, und wer das Tablet eine Stunde lang hat oder eine Sicherung der Einträge, kommt an ihr vorbei.',
+  what: 'Im Vorbeigehen kann niemand Teile, Zielzeiten, Verfahren, Zuschläge und Gründe ändern oder hier eine Sicherung zurückspielen. Ein Tresor ist sie nicht: sie verbirgt und verschließt nichts, und wer das Tablet eine Stunde lang hat oder eine Sicherung der Einträge, kommt an ihr vorbei.',
   off: 'Keine PIN gesetzt.',
   on: 'Eine PIN ist gesetzt. Messen geht ohne sie, auch ein neues Kürzel und auf Tempo ein neues Teil ohne Zielzeit; Vorgaben ändern nicht.',
   open: 'Offen für Änderungen, bis Tempo geöffnet wird.',
@@ -29,5 +29,5 @@ export const latchWords: typeof english = {
   wait: (ms) => `Zu viele falsche. Die nächste wird in ${clockFace(ms)} angenommen.`,
   noCryptography: 'Dieser Browser hat hier keine Kryptografie; die App unter einer https-Adresse öffnen.',
   forgotten:
-    'Zu einer vergessenen PIN führt kein Weg zurück: Nichts hier verrät sie, setzt sie zurück oder nimmt sie weg. Was sie sperrt, bleibt gesperrt, auch auf jedem Tablet, das eine Sicherung übernimmt; Messen, Rückblick und Sicherungen gehen weiter. Also aufschreiben und bei den Schlüsseln der Aufsicht verwahren.',
+    'Eine vergessene PIN ist verloren: Nichts hier verrät, ändert oder entfernt sie. Was sie sperrt, bleibt gesperrt, auch auf Tablets, die eine Sicherung übernehmen; Messen, Rückblick und Sicherungen gehen weiter. Also bei den Schlüsseln der Aufsicht aufschreiben.',
 };

@@ -18,7 +18,7 @@ export const outlook: typeof english = {
   ask: 'Wie viele Teile sind nötig?',
   learning: 'Anlernen: das Ende wird nicht berechnet',
   states: { steady: 'Meist in der Zeit (letzte 5)', slower: 'Meist über Zielzeit (letzte 5)' },
-  positionLater: 'Voraus oder zurück: ab dem ersten Teil',
+  positionLater: 'Voraus oder im Verzug: ab dem ersten Teil',
   lastParts: (count) => (count === 1 ? 'Das letzte Teil' : `Die letzten ${count} Teile`),
 
   planTitle: 'Gewünschte Teile und Schichtende',

@@ -32,11 +32,12 @@ export const pace: typeof english = {
   planLabel: 'Mit Stillständen',
   position: {
     ahead: (ms) => `${wholeSeconds(ms)} voraus`,
-    behind: (ms) => `${wholeSeconds(-ms)} zurück`,
+    behind: (ms) => `${wholeSeconds(-ms)} im Verzug`,
     level: 'gleichauf',
   },
   // A decimal number takes the plural, 1,0 too.
-  parts: (parts) => `= ${formatNumber(Math.abs(parts), 1)} solche Teile ${parts < 0 ? 'zurück' : 'voraus'}`,
+  parts: (parts) =>
+    `= ${formatNumber(Math.abs(parts), 1)} solche Teile ${parts < 0 ? 'im Verzug' : 'voraus'}`,
   learning: 'Anlernen: es wird kein Stand geführt',
   breakUntil: (time) => `Pause bis ${time}: der Stand ruht`,
   noPosition: 'Keine Zielzeit, also kein Stand',

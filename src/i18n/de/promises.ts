@@ -45,15 +45,14 @@ export const promisesWords: typeof english = {
     countRange: (low, high) => `${low}, wenn es langsam läuft, ${high}, wenn es gut läuft (95 %).`,
     countWorking: (attended, efficiency, setUps, perPart) =>
       `(${attended} Anwesenheitszeit bis dahin, alle Personen zusammen${efficiency === null ? '' : `, × ${efficiency} % Zeitgrad`}${setUps === null ? '' : ` − ${setUps} für Rüsten`}) ÷ ${perPart} s je Teil, ganze Teile.`,
-    noTimeUntil:
-      'Zwischen diesen Tagen arbeitet nach Kalender niemand, oder der Tag liegt zu fern für eine Zusage.',
+    noTimeUntil: 'Bis dahin arbeitet nach Kalender niemand, oder der Tag liegt zu fern.',
     due: (day, people) =>
       `Fertig am ${day} mit ${people === '1' ? 'einer Person' : `${people} Personen`} daran.`,
     latest: (day) => `Am ${day}, wenn es langsam läuft.`,
     calendar: (hours) =>
       `${hours} je Person und Tag nach Kalender; andere Aufträge sind nicht berücksichtigt.`,
     noCalendar:
-      'Unter Werkstatt steht keine Schicht: 8 h je Person von Montag bis Freitag; andere Aufträge sind nicht berücksichtigt.',
+      'Unter Werkstatt steht keine Schicht: 8 h je Person, Montag bis Freitag, ohne andere Aufträge.',
     todayLeft: (hours) => `Heute zählt mit den ${hours}, die davon noch übrig sind.`,
     todayGone: 'Vom heutigen Tag zählt nichts.',
     range: (low, high) => `(${low} bis ${high})`,

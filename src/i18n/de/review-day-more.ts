@@ -64,7 +64,7 @@ export const reviewDayMore: typeof english = {
     cause: 'Größter Verlust',
     silent: 'nichts beendet',
     ahead: (minutes) => `${minutes} voraus`,
-    behind: (minutes) => `${minutes} zurück`,
+    behind: (minutes) => `${minutes} im Verzug`,
     level: 'gleichauf',
     lost: (reason, minutes) => `${reason}, ${minutes}`,
     all: 'Der Tag',

@@ -121,8 +121,7 @@ export const review: typeof english = {
     share: 'Anteil',
     attended: (attended, elapsed, meals) =>
       `Anwesenheitszeit: ${attended} = ${elapsed} − ${meals} Essenspausen nach Kalender.`,
-    untapped: (pieces) =>
-      `Als Pause hat das niemand angetippt, darum steht es oben als das, was gerade lief: ${pieces}.`,
+    untapped: (pieces) => `Niemand hat das als Pause angetippt, es steht oben als: ${pieces}.`,
   },
 
   lost: {

@@ -13,7 +13,7 @@ export const saveTablesWords: typeof english = {
   print: 'Drucken',
   note: 'Zum Planen und Verbessern der Arbeit. Kein Nachweis von Arbeitsstunden und kein Lohnnachweis, und es nennt niemanden.',
   seconds:
-    'Dateien enthalten jede Zeit ganz. Der Bildschirm kürzt verlorene Zeit und Kategorien Abschnitt für Abschnitt auf ganze Sekunden, damit sie sich addieren: Eine Summe kann um einige Sekunden von der Datei abweichen.',
+    'Dateien enthalten jede Zeit ganz. Der Bildschirm kürzt verlorene Zeit und Kategorien auf ganze Sekunden, damit sie sich addieren: Summen können um einige Sekunden abweichen.',
   saved: (name) => `Zum Herunterladen angeboten: ${name}.`,
   failed: (problem) => `Die Tabelle wurde nicht gesichert (${problem}).`,
   about: (first, last, made) => [

@@ -13,7 +13,7 @@ export const shell: typeof english = {
     records: 'Aufzeich\u00adnungen',
   },
   questions: {
-    pace: 'Bin ich in der Zeit dieses Teils, voraus oder zurück?',
+    pace: 'Bin ich in der Zeit dieses Teils, voraus oder im Verzug?',
     study: 'Wie lange soll das dauern?',
     cell: 'Was bestimmt die Zelle, und was würde daran etwas ändern?',
     review: 'Wie lief der Tag, fair betrachtet?',

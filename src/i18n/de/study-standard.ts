@@ -22,7 +22,7 @@ export const studyStandard: typeof english = {
   perUnit: (unit) => `NT je Teil, ${unit}, und n`,
   normal: 'Normalzeit NT',
   standard: 'Vorgabezeit ST',
-  chooseOne: 'Keine Studie ist angekreuzt: warum, steht bei jeder. Mindestens eine wählen.',
+  chooseOne: 'Keine Studie ist angekreuzt: warum, steht bei jeder.',
   incomplete:
     'Diese Studien haben zusammen nicht von jedem Abschnitt einen Messwert: ein halbes Verfahren hat keine Zeit.',
   allowing: (allowance) => `Zuschlag ${allowance}.`,

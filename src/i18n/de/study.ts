@@ -32,8 +32,7 @@ export const study: typeof english = {
     title: 'Neue Studie',
     back: 'Zu den Studien',
     putAway: 'Vorbereitung verwerfen',
-    putAwayWhat:
-      'Was hier steht, verschwindet; festgehaltene Revisionen bleiben. Nichts Gemessenes geht verloren.',
+    putAwayWhat: 'Was hier steht, verschwindet; festgehaltene Revisionen und alles Gemessene bleiben.',
     otherFirst: (kept, wanted) => `${kept} ist in Vorbereitung: verwerfen, oder ${wanted} wählen.`,
     part: 'Teil',
     newPart: 'Weiteres Teil',

@@ -44,7 +44,7 @@ export const promisesWords = spoken('promisesWords', {
     countRange: (low: string, high: string) => `${low} if it runs slow, ${high} if it runs well (95 %).`,
     countWorking: (attended: string, efficiency: string | null, setUps: string | null, perPart: string) =>
       `(${attended} attended until then, all people together${efficiency === null ? '' : `, × ${efficiency} % efficiency`}${setUps === null ? '' : ` − ${setUps} for set-ups`}) ÷ ${perPart} s a part, whole parts.`,
-    noTimeUntil: 'Nobody works between these days by the calendar, or the day is too far off to promise.',
+    noTimeUntil: 'Nobody works until then by the calendar, or the day is too far off.',
     due: (day: string, people: string) =>
       `Done on ${day} with ${people === '1' ? 'one person' : `${people} people`} on it.`,
     latest: (day: string) => `On ${day} if it runs slow.`,

@@ -13,7 +13,7 @@ export const saveTablesWords = spoken('saveTablesWords', {
   print: 'Print',
   note: 'For planning and improving the work. It is no record of hours worked and no payroll record, and it names nobody.',
   seconds:
-    'Files hold every time in full. The screen cuts lost time and the ledger to whole seconds, stretch by stretch, so that they add up: a sum of it may be some seconds off the file’s.',
+    'Files hold every time in full. The screen cuts lost time and the ledger to whole seconds, so that they add up: a sum may be some seconds off.',
   saved: (name: string) => `Offered as a download: ${name}.`,
   failed: (problem: string) => `The table was not saved (${problem}).`,
   about: (first: string, last: string, made: string) => [

@@ -43,8 +43,7 @@ export const promisesWords: typeof english = {
     countRange: (low, high) => `${low} si va lento, ${high} si va bien (95 %).`,
     countWorking: (attended, efficiency, setUps, perPart) =>
       `(${attended} de presencia hasta entonces, de todas las personas${efficiency === null ? '' : `, × ${efficiency} % de eficiencia`}${setUps === null ? '' : ` − ${setUps} de preparaciones`}) ÷ ${perPart} s por pieza, piezas enteras.`,
-    noTimeUntil:
-      'Según el calendario nadie trabaja entre esos días, o el día queda demasiado lejos para prometer.',
+    noTimeUntil: 'Según el calendario nadie trabaja hasta entonces, o el día queda demasiado lejos.',
     due: (day, people) =>
       `Terminado el ${day} con ${people === '1' ? 'una persona' : `${people} personas`} en ello.`,
     latest: (day) => `El ${day} si va lento.`,

@@ -13,7 +13,7 @@ export const saveTablesWords: typeof english = {
   print: 'Imprimir',
   note: 'Para planificar y mejorar el trabajo. No es un registro de horas trabajadas ni de nóminas, y no nombra a nadie.',
   seconds:
-    'Los archivos guardan cada tiempo completo. La pantalla corta a segundos enteros, tramo a tramo, el tiempo perdido y el reparto, para que sumen: una suma puede diferir del archivo en unos segundos.',
+    'Los archivos guardan cada tiempo completo. La pantalla corta a segundos enteros el tiempo perdido y el reparto, para que sumen: una suma puede diferir en unos segundos.',
   saved: (name) => `Ofrecido como descarga: ${name}.`,
   failed: (problem) => `No se guardó la tabla (${problem}).`,
   about: (first, last, made) => [

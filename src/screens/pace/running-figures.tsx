@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { useMemo } from 'preact/hooks';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
@@ -6,6 +7,7 @@ import { useLazy } from '../use-lazy';
 import { TargetBar } from './target-bar';
 import { TickingClock } from './ticking-clock';
 import type { TurnPanel } from './turn-panel';
+import { useAfterPaint } from './use-after-paint';
 
 interface Props {
   readonly turn: Turn;
@@ -17,6 +19,10 @@ interface Props {
 /** While work runs: this part's time before everything else. */
 export function RunningFigures({ turn, open, acted, heading }: Props) {
   const Side = useLazy(true, loadSide);
+  // A tap begins this part's time anew; what it did to the whole turn is reckoned and drawn a frame later.
+  const drawn = useAfterPaint(turn);
+  // The same element as before is not drawn again.
+  const side = useMemo(() => Side && <Side turn={drawn} open={open} acted={acted} />, [Side, drawn]);
   return (
     <div class="pace-figures">
       <div class="pace-this-part">
@@ -28,7 +34,7 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
         />
         <TargetBar turn={turn} />
       </div>
-      <div class="pace-side-figures">{Side && <Side turn={turn} open={open} acted={acted} />}</div>
+      <div class="pace-side-figures">{side}</div>
     </div>
   );
 }
