@@ -35,9 +35,10 @@ export class TwoShelfRecordLog implements RecordLog {
       await this.journal.append(records, this.device);
       return this.database.append(records);
     }
+    // The database is the slower one, and is asked first.
     const answers = await Promise.allSettled([
-      this.journal.append(records, this.device),
       this.database.append(records),
+      this.journal.append(records, this.device),
     ]);
     // What one shelf refused is sent again to both: the database knows it, the journal may hold it twice.
     for (const answer of answers) if (answer.status === 'rejected') throw answer.reason;

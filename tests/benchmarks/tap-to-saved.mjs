@@ -14,8 +14,8 @@ import { fillLog, sampleRecord } from './fill-log.mjs';
 const filled = Number(process.argv[2] ?? 0);
 const BLOCKS = 4;
 const TAPS = Number(process.argv[3] ?? 25);
-/** One tap is over, and its acknowledgement has faded, before the next one: as at a bench, where a part takes longer. */
-const BETWEEN_MS = 850;
+/** A part takes longer than a finger bounces: sooner, each tap would be asked about as a second one. */
+const BETWEEN_MS = 1_700;
 /** A finger lies on the surface for so long. Let go in the same instant, its end would ask for a layout before the answer. */
 const PRESS_MS = 80;
 
