@@ -67,7 +67,7 @@ export const promisesWords: typeof english = {
     standard: (perPart, setUp, source) =>
       `${perPart} je Teil, ${setUp === null ? 'für das Rüsten ist nichts festgelegt' : `${setUp} je Rüstvorgang`}. ${source}`,
     sources: {
-      typed: 'Die Zeit eines Teils ist seine Zielzeit; eine Vorgabezeit wurde dafür nicht ausgegeben.',
+      typed: 'Die Zeit eines Teils ist seine Zielzeit; eine Vorgabezeit hat es nicht.',
       standard: 'Die Zeit eines Teils ist seine Vorgabezeit.',
       size: 'Die Zeit für diese Größe wurde eingetippt, wie Planzeiten sie ergeben.',
     },

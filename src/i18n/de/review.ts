@@ -121,7 +121,7 @@ export const review: typeof english = {
     share: 'Anteil',
     attended: (attended, elapsed, meals) =>
       `Anwesenheitszeit: ${attended} = ${elapsed} − ${meals} Essenspausen nach Kalender.`,
-    untapped: (pieces) => `Niemand hat das als Pause angetippt, es steht oben als: ${pieces}.`,
+    untapped: (pieces) => `Nicht als Pause angetippt; steht oben als ${pieces}.`,
   },
 
   lost: {
