@@ -147,11 +147,11 @@ export function PrepareStudy({ wanted }: { wanted: string }) {
     <div class="page study-prepare">
       <div class="row spread">
         <h1>{words.title}</h1>
+        {part && <PutAway />}
         <button type="button" class="button" onClick={() => go('study')}>
           {words.back}
         </button>
       </div>
-      {part && <PutAway />}
       {other && <p class="fault">{words.otherFirst(part!.code, other.code)}</p>}
       <StorageCautions />
       <section class="stack" aria-labelledby="study-part">

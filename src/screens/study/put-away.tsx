@@ -11,11 +11,9 @@ export function PutAway() {
   const [isAsked, setIsAsked] = useState(false);
   if (!isAsked) {
     return (
-      <div class="row">
-        <button type="button" class="button plain" onClick={() => setIsAsked(true)}>
-          {words.putAway}
-        </button>
-      </div>
+      <button type="button" class="button plain" onClick={() => setIsAsked(true)}>
+        {words.putAway}
+      </button>
     );
   }
   return (
