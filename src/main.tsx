@@ -9,7 +9,7 @@ import { keepInstallOffer } from './device/install-offer';
 import { localAliveMark } from './device/local-alive-mark';
 import { localJotter } from './device/local-jotter';
 import { localReserve } from './device/local-reserve';
-import { pageClock } from './device/page-clock';
+import { nameOfZone, pageClock } from './device/page-clock';
 import { onPageReturn } from './device/page-return';
 import { randomName } from './device/random-name';
 import { screenWakeLock } from './device/screen-wake-lock';
@@ -133,6 +133,7 @@ async function start(lock: WriterLock): Promise<void> {
   openings += 1;
   const own = openings;
   const opened = openLog(lock.isHeld);
+  nameOfZone();
   // Reading words takes this thread, opening records hardly does: they are opened meanwhile.
   const words = wordsSpoken();
   // The screen is read in its language; the shell asks for it again.
