@@ -35,8 +35,6 @@ export function whose(
   line: readonly PersonSpan[],
   { fromMs, toMs }: { readonly fromMs: number; readonly toMs: number },
 ): { person: string; isShared: boolean } {
-  // Of one person nearly always, and asked with every part of the turn at every tap.
-  if (line.length === 1) return { person: line[0]!.person, isShared: false };
   const inside = line.filter((span) => span.fromMs < toMs && span.toMs > fromMs);
   const last = inside.at(-1) ?? line.find((span) => span.toMs > fromMs)!;
   return { person: last.person, isShared: inside.some(({ person }) => person !== last.person) };

@@ -153,7 +153,7 @@ export const cellGoverns: typeof englishGoverns = {
     'Jeder aufgenommene Zyklus zählt als Ganzes: Handarbeit bei stehender Maschine + das Längere aus Handarbeit daneben und Maschine; danach der Mittelwert über alle Zyklen. Die Zeiten sind Normalzeiten: Istzeit × Leistungsgrad.',
     'Der Mittelwert des jeweils Längeren liegt über dem längeren der beiden Mittelwerte: dieser Unterschied ist, was das Abwechseln kostet.',
     'Gelegentliche Arbeit zählt mit ihrer Häufigkeit; neben der laufenden Maschine zählt sie nur, soweit sie länger dauert als diese.',
-    '1 Sekunde weniger: der mittlere Zyklus noch einmal, mit einer Sekunde weniger von dieser Arbeit in jedem Zyklus. Ab 0,75 heißt es, dass es sich lohnt, unter 0,05, dass es sich nicht lohnt. Daran zeigt sich, wer bestimmt: nach Anteil stünde ein langer Abschnitt auch dann vorn, wenn nur auf ihn gewartet wird. 10 % bringen mehr, wo es von der Arbeit mehr gibt, und stehen daneben.',
+    '1 Sekunde weniger: der mittlere Zyklus noch einmal, mit einer Sekunde weniger von dieser Arbeit in jedem Zyklus. Ab 0,75 heißt es, dass es sich lohnt, unter 0,05, dass es sich nicht lohnt. Daran zeigt sich, wer bestimmt: nach Anteil stünde ein langer Abschnitt auch dann vorn, wenn nur auf ihn gewartet wird. 10 % stehen daneben.',
     '10 % weniger: die Zeit je Teil noch einmal, mit diesem Abschnitt in jedem Zyklus um 10 % kürzer, bezogen auf die guten Teile am Tag. Gute Teile je Sekunde: die gewonnenen Sekunden, bezogen auf die Zeit je Teil.',
     'Leistungsgrad, ab dem die Maschine bestimmt: 100 × Handzeit neben ihr ÷ Maschinenzeit.',
     'Quelle: Groover, Work Systems, Kapitel 13.',

@@ -124,7 +124,7 @@ export const copiesWords: typeof english = {
   },
   snapshots: {
     title: 'Tägliche Sicherung auf diesem Tablet',
-    text: 'Einmal am Tag, wenn nichts gemessen wird; die letzten acht bleiben. Sie hilft bei beschädigtem Protokoll. Das Löschen der Browserdaten übersteht sie nicht.',
+    text: 'Einmal am Tag, wenn nichts gemessen wird; die letzten acht bleiben. Sie hilft bei beschädigtem Protokoll, nicht nach dem Löschen der Browserdaten.',
     none: 'Noch keine.',
     impossible: 'Dieser Browser kann keine behalten. Umso wichtiger sind Sicherungen außerhalb.',
     line: records,

@@ -44,7 +44,7 @@ export const enterTurn: typeof english = {
     person: 'Ein Kürzel fehlt. Nichts wurde geändert.',
     times:
       'Der Tag und beide Zeiten sind nötig; der Einsatz muss vorbei sein und darf höchstens einen Tag dauern. Nichts wurde geändert.',
-    whichPart: 'Auswählen, von welchem Teil die Zahl ist. Nichts wurde geändert.',
+    whichPart: 'Von welchem Teil ist die Zahl? Nichts wurde geändert.',
     parts:
       'Mindestens ein Teil, in ganzen Zahlen; Nacharbeit und Ausschuss zusammen nicht mehr als fertige Teile. Nichts wurde geändert.',
     stops:

@@ -20,7 +20,7 @@ export const firstSteps: typeof english = {
       review: 'Schichtleitung',
     },
     look: {
-      pace: 'K7 und M wählen, Start antippen, dann für jedes Teil einmal die große Fläche. Es zeigt, wie weit voraus oder im Verzug.',
+      pace: 'K7 und M wählen, Start antippen, dann für jedes Teil einmal die große Fläche. Es zeigt: voraus oder im Verzug.',
       study:
         'eine Studie öffnen. Ihr Bogen endet mit der Vorgabezeit; jede Zahl zeigt beim Antippen, wie sie zustande kam.',
       cell: 'M wählen: Die Hände bestimmen, unter „Was wäre, wenn“ bringt eine schnellere Maschine nichts. Dann V wählen.',

@@ -26,8 +26,8 @@ export const latchWords: typeof english = {
   differs: 'Die beiden PINs sind verschieden.',
   checking: 'Wird geprüft …',
   wrong: 'Das ist nicht die PIN.',
-  wait: (ms) => `Zu viele falsche. Die nächste wird in ${clockFace(ms)} angenommen.`,
-  noCryptography: 'Dieser Browser hat hier keine Kryptografie; die App unter einer https-Adresse öffnen.',
+  wait: (ms) => `Zu viele falsche. Die nächste in ${clockFace(ms)}.`,
+  noCryptography: 'Hier hat der Browser keine Kryptografie; unter einer https-Adresse öffnen.',
   forgotten:
-    'Eine vergessene PIN ist verloren: Nichts hier verrät, ändert oder entfernt sie. Was sie sperrt, bleibt gesperrt, auch auf Tablets, die eine Sicherung übernehmen; Messen, Rückblick und Sicherungen gehen weiter. Also bei den Schlüsseln der Aufsicht aufschreiben.',
+    'Eine vergessene PIN ist verloren, und was sie sperrt, bleibt gesperrt, auch auf Tablets, die eine Sicherung übernehmen; Messen und Rückblick gehen weiter. Also bei den Schlüsseln der Aufsicht aufschreiben.',
 };
