@@ -57,7 +57,6 @@ function findPlaces(modules: Modules): Map<string, string> {
   ];
   const places = new Map<string, string>();
   for (const id of ids) {
-    if (id.endsWith('.css')) continue;
     // The page names the start itself, which has to stay a file of its own.
     if (atOnce.has(id) && !start.test(id)) places.set(id, 'first');
     const [place, ...others] = all.filter(([, found]) => found.has(id)).map(([name]) => name);

@@ -142,7 +142,8 @@ export class Bench {
   /** Shows a turn that has ended to its operator again. A turn that runs is never put aside for it. */
   async showEndedTurn(stream: string): Promise<void> {
     const records = await this.log.readStream(stream);
-    if (!this.turnNow.value && foldTurn(records).status === 'ended') this.showTurn(records);
+    const turn = foldTurn(records);
+    if (!this.turnNow.value && turn.status === 'ended') this.showTurn(records, turn);
   }
 
   putAwayTurn(): void {
@@ -202,9 +203,9 @@ export class Bench {
     else if (stream === this.studyNow.value?.id) this.showStudy([...this.studyRecords, record]);
   }
 
-  private showTurn(records: LogRecord[]): void {
+  private showTurn(records: LogRecord[], turn = foldTurn(records)): void {
     this.turnRecords = records;
-    this.turnNow.value = foldTurn(records);
+    this.turnNow.value = turn;
   }
 
   private showStudy(records: LogRecord[]): void {
@@ -215,7 +216,8 @@ export class Bench {
 
   private async takeUpTurn(stream: string): Promise<void> {
     const records = await this.log.readStream(stream);
-    if (foldTurn(records).status !== 'ended') this.showTurn(records);
+    const turn = foldTurn(records);
+    if (turn.status !== 'ended') this.showTurn(records, turn);
   }
 
   private async takeUpStudy(stream: string): Promise<void> {

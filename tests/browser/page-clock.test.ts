@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { measuredStepMs } from '../../src/device/measured-step';
-import { pageClock } from '../../src/device/page-clock';
+import { nameOfZone, pageClock } from '../../src/device/page-clock';
 
 const real = performance.now.bind(performance);
 
@@ -11,6 +11,7 @@ function stepBy(ms: number): void {
 
 afterEach(() => {
   vi.restoreAllMocks();
+  vi.unstubAllGlobals();
 });
 
 describe('the clock of the page', () => {
@@ -59,5 +60,14 @@ describe('the clock of the page', () => {
     expect(Math.abs(stamp.monoMs - event.timeStamp)).toBeLessThanOrEqual(0.5);
     expect(Math.abs(stamp.wallMs - madeWallMs)).toBeLessThanOrEqual(2);
     expect(stamp.zone).toBe(Intl.DateTimeFormat().resolvedOptions().timeZone);
+  });
+
+  it('names the same zone whether the browser has the quick way to ask or not', () => {
+    const own = Intl.DateTimeFormat().resolvedOptions().timeZone;
+    expect(nameOfZone()).toBe(own);
+    vi.stubGlobal('Temporal', undefined);
+    expect(nameOfZone()).toBe(own);
+    vi.stubGlobal('Temporal', { Now: { timeZoneId: () => 'America/Lima' } });
+    expect(nameOfZone()).toBe('America/Lima');
   });
 });

@@ -46,19 +46,24 @@ describe('a tablet whose kept files are not as they were', () => {
     return (await rescued.count()) ? 'rescued' : 'broken';
   };
 
-  /** The browser looks for a newer worker by itself, a moment after it has shown a page. */
-  const anotherTookOver = () =>
-    page.evaluate(
-      () =>
-        new Promise((resolve) => {
-          navigator.serviceWorker.addEventListener('controllerchange', () => resolve(null));
-        }),
-    );
+  /**
+   * Loads the page and waits until another worker has taken it over: the browser looks for a newer one by itself, at
+   * times before the page is there, so what listens is in the page from its first moment.
+   */
+  const loadUntilAnotherTakesOver = async () => {
+    await page.goto(site.url);
+    await page.waitForFunction(() => 'tookOver' in window);
+  };
   const kept = async () => (await keptFiles(page)).map(({ url }) => url);
 
   beforeAll(async () => {
     await site.start();
     page = await tablet.start();
+    await page.addInitScript(() => {
+      navigator.serviceWorker.addEventListener('controllerchange', () =>
+        Object.assign(window, { tookOver: true }),
+      );
+    });
     await page.goto(site.url);
     await page.evaluate(() => navigator.serviceWorker.ready);
     await page.reload();
@@ -97,7 +102,7 @@ describe('a tablet whose kept files are not as they were', () => {
   });
 
   it('says which screen is missing where only that is lost, and leads to the records', async () => {
-    const cell = files.filter((url) => /cell-screen/.test(url));
+    const cell = files.filter((url) => /study-and-cell/.test(url));
     expect(cell).not.toEqual([]);
     await loseFiles(page, cell);
     await site.stop();
@@ -112,13 +117,11 @@ describe('a tablet whose kept files are not as they were', () => {
   it('is well again after a bad release in two loads of the page, with every record', async () => {
     const good = await (await fetch(`${site.url}sw.js`)).text();
     site.put('sw.js', BAD_WORKER);
-    await page.goto(site.url);
-    await anotherTookOver();
+    await loadUntilAnotherTakesOver();
     await page.goto(site.url);
     await page.getByText('blank').waitFor();
     site.withdraw();
-    await page.goto(site.url);
-    await anotherTookOver();
+    await loadUntilAnotherTakesOver();
     await page.goto(site.url);
     expect(await opened()).toBe('works');
     expect(await readOwnLog(page)).toEqual(before);

@@ -30,8 +30,9 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const main = useRef<HTMLButtonElement>(null);
   const upper = useRef<HTMLElement>(null);
 
-  // A pedal or a key presses what has the focus, so after every act that is the surface again.
-  const toMain = () => main.current?.focus({ preventScroll: true });
+  // A pedal or a key presses what has the focus, so after every act that is the surface again. Giving the focus lays
+  // the page out, so it comes right after the tap is taken and not in it.
+  const toMain = () => void setTimeout(() => main.current?.focus({ preventScroll: true }));
   useEffect(toMain, []);
 
   const acted = (said: string, shown = '') => {
