@@ -116,6 +116,8 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
   });
 
   it('sees that a second question is another one', async () => {
+    await wait(1_700);
+    await partDone(page);
     await partDone(page);
     await page.getByText(/^\d\d:\d\d · \S+$/).waitFor();
     await tapButton(page, /No part$/);

@@ -31,8 +31,12 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const upper = useRef<HTMLElement>(null);
 
   // A pedal or a key presses what has the focus, so after every act that is the surface again. Giving the focus lays
-  // the page out, so it comes right after the tap is taken and not in it.
-  const toMain = () => void setTimeout(() => main.current?.focus({ preventScroll: true }));
+  // the page out: after a tap it comes right after the tap was taken, and not in it.
+  const toMain = () => {
+    const give = () => main.current?.focus({ preventScroll: true });
+    if (panel === 'figures') setTimeout(give);
+    else give();
+  };
   useEffect(toMain, []);
 
   const acted = (said: string, shown = '') => {

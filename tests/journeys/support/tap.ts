@@ -8,12 +8,24 @@ function sessionOf(page: Page): Promise<CDPSession> {
   return known;
 }
 
+/** Longer than two frames, in which the screen follows a tap. */
+const SETTLED_MS = 40;
+const ATTEMPTS = 100;
+
 /** One touch of a finger in the middle of what is found; it must be in view, as for a person. */
 export async function tap(page: Page, target: Locator): Promise<void> {
   await target.waitFor();
-  const box = await target.boundingBox();
-  if (!box) throw new Error(`nothing to tap: ${target}`);
-  await tapAt(page, box.x + box.width / 2, box.y + box.height / 2);
+  // What was found may give way to another of the same name in the next frame: no finger is as quick as that.
+  let before = await target.boundingBox();
+  for (let attempt = 0; attempt < ATTEMPTS; attempt += 1) {
+    await page.waitForTimeout(SETTLED_MS);
+    const box = await target.boundingBox();
+    if (box && before && box.x === before.x && box.y === before.y) {
+      return tapAt(page, box.x + box.width / 2, box.y + box.height / 2);
+    }
+    before = box;
+  }
+  throw new Error(`nothing to tap: ${target}`);
 }
 
 export async function tapAt(page: Page, x: number, y: number): Promise<void> {
