@@ -120,7 +120,7 @@ export const reviewWeeks: typeof english = {
   },
   people: {
     title: 'Werte einzelner Personen',
-    note: 'Verborgen, solange kein Zweck besteht; er wird mit dem eigenen Kürzel festgehalten. Nettozeit zur Zielzeit, nach den jeweils eigenen Teilen, ohne Stillstände, ab fünf Tagen. In der Reihenfolge der Kürzel: hier gibt es keine Rangliste.',
+    note: 'Verborgen, solange kein Zweck besteht; er wird mit dem eigenen Kürzel festgehalten. Nach den eigenen Teilen, ohne Stillstände, ab fünf Tagen. In der Reihenfolge der Kürzel: keine Rangliste.',
     purpose: 'Zweck',
     by: 'Eigenes Kürzel',
     show: 'Festhalten und zeigen',
@@ -130,6 +130,8 @@ export const reviewWeeks: typeof english = {
     share: 'Nettozeit ÷ Zielzeit',
     value: (percent, half) => `${percent} ± ${half}\u00a0%`,
     tooFew: 'weniger als fünf Tage',
+    period: (from, to, isCut) =>
+      `${from} bis ${to}${isCut ? ', seit die Arbeit geändert wurde' : ''}. ±: 95-%-Intervall des Mittelwerts der Tage.`,
     hide: 'Wieder verbergen',
     shown: (purpose) => `Festgehaltener Zweck: ${purpose}`,
     looks: (count) => (count === 1 ? 'Einmal angesehen' : `${count}-mal angesehen`),

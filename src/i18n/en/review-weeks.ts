@@ -122,7 +122,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
   },
   people: {
     title: 'Figures of single persons',
-    note: 'Hidden unless there is a purpose, which is put on record with your code. Net time against target, by each one’s own parts, stoppages out, from five days on. In the order of the codes: nothing here ranks anybody.',
+    note: 'Hidden unless there is a purpose, which is put on record with your code. By each one’s own parts, stoppages out, from five days on. In the order of the codes: nothing here ranks anybody.',
     purpose: 'Purpose',
     by: 'Your code',
     show: 'Put on record and show',
@@ -132,9 +132,11 @@ export const reviewWeeks = spoken('reviewWeeks', {
     share: 'Net time ÷ target',
     value: (percent: string, half: string) => `${percent} ± ${half}\u00a0%`,
     tooFew: 'fewer than five days',
+    period: (from: string, to: string, isCut: boolean) =>
+      `${from} to ${to}${isCut ? ', since the work was changed' : ''}. ±: 95\u00a0% interval of the mean of the days.`,
     hide: 'Hide again',
     shown: (purpose: string) => `Purpose on record: ${purpose}`,
-    looks: (count: number) => (count === 1 ? 'Looked at once' : `Looked at ${count} times`),
+    looks: (count: number) => (count === 1 ? 'Looked at one time' : `Looked at ${count} times`),
     look: (day: string, by: string, purpose: string) => `${day}, ${by}: ${purpose}`,
   },
 });

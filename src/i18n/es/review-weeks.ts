@@ -118,7 +118,7 @@ export const reviewWeeks: typeof english = {
   },
   people: {
     title: 'Cifras de personas concretas',
-    note: 'Ocultas salvo que haya una finalidad, que queda registrada con el código propio. Tiempo neto frente al objetivo, según las piezas propias de cada cual, sin paradas, desde cinco días. Por orden de código: aquí no hay clasificación de nadie.',
+    note: 'Ocultas salvo que haya una finalidad, que queda registrada con el código propio. Según las piezas propias, sin paradas, desde cinco días. Por orden de código: aquí no hay clasificación de nadie.',
     purpose: 'Finalidad',
     by: 'Código propio',
     show: 'Registrar y mostrar',
@@ -128,6 +128,8 @@ export const reviewWeeks: typeof english = {
     share: 'Tiempo neto ÷ objetivo',
     value: (percent, half) => `${percent} ± ${half}\u00a0%`,
     tooFew: 'menos de cinco días',
+    period: (from, to, isCut) =>
+      `Del ${from} al ${to}${isCut ? ', desde que cambió el trabajo' : ''}. ±: intervalo del 95 % de la media de los días.`,
     hide: 'Ocultar otra vez',
     shown: (purpose) => `Finalidad registrada: ${purpose}`,
     looks: (count) => (count === 1 ? 'Consultado una vez' : `Consultado ${count} veces`),

@@ -17,6 +17,7 @@ import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { resumeWork } from '../../../src/application/turn/resume-work';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import { stopWork } from '../../../src/application/turn/stop-work';
+import { SHOP_STREAM } from '../../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { InMemorySummaryShelf } from '../../../src/storage/summaries/in-memory-summary-shelf';
 import { records as demo, minutes } from '../../demo/demo-shop';
@@ -28,10 +29,10 @@ async function emptyBench() {
   return { log, clock, bench: await Bench.open(log, clock) };
 }
 
-async function demoBench() {
+async function demoBench(clock = new FakeClock()) {
   const log = new InMemoryRecordLog('demo');
   await log.append(demo);
-  return Bench.open(log, new FakeClock());
+  return Bench.open(log, clock);
 }
 
 const terms = {
@@ -172,7 +173,7 @@ describe('figures of single persons', () => {
     await expect(lookAtPeople(bench, span, { purpose: ' ', by: 'FM' })).rejects.toThrow(
       'lookAtPeople requires a purpose',
     );
-    const figures = await lookAtPeople(bench, span, { purpose: 'Whom to train on T', by: 'FM' });
+    const { figures } = await lookAtPeople(bench, span, { purpose: 'Whom to train on T', by: 'FM' });
     expect(figures.map(({ person }) => person)).toEqual(['K7', 'M2', 'R4']);
     expect(figures.every(({ days, share }) => days >= 5 && share !== null)).toBe(true);
     await bench.rest();
@@ -181,10 +182,45 @@ describe('figures of single persons', () => {
     ]);
   });
 
+  it('come from one method only: a change that was noted leaves out the weeks before it, and is said', async () => {
+    const bench = await demoBench();
+    const whole = { from: '2026-03-02', to: '2026-03-27' };
+    const since = await lookAtPeople(bench, whole, { purpose: 'Whom to train', by: 'FM' });
+    expect(since).toMatchObject({ from: '2026-03-16', to: '2026-03-27', isCut: true });
+    const alone = await lookAtPeople(bench, { ...whole, from: '2026-03-16' }, { purpose: 'Again', by: 'FM' });
+    expect(alone.isCut).toBe(false);
+    expect(since.figures).toEqual(alone.figures);
+    await bench.rest();
+    expect((await readReviewBook(bench)).looksAtPeople[0]).toMatchObject({ fromDay: '2026-03-16' });
+  });
+
+  it('count a part from the newest revision of its method on', async () => {
+    const clock = new FakeClock();
+    const bench = await demoBench(clock);
+    const span = { from: '2026-03-16', to: '2026-03-27' };
+    const partsOf = async () =>
+      (await lookAtPeople(bench, span, { purpose: 'Try', by: 'FM' })).figures.reduce(
+        (sum, { parts }) => sum + parts,
+        0,
+      );
+    const before = await partsOf();
+    const part = bench.shop.peek().parts[0]!.id;
+    const revised = { kind: 'method-revised', part, elements: [], partsPerCycle: 1, conditions: '' } as const;
+    clock.wallMs = Date.parse('2026-03-27T05:00:00Z');
+    bench.record(SHOP_STREAM, [revised]);
+    // The first is no change: the method was written down, and the work was as it was.
+    expect(await partsOf()).toBe(before);
+    bench.record(SHOP_STREAM, [revised]);
+    const after = await partsOf();
+    expect(after).toBeGreaterThan(0);
+    expect(after).toBeLessThan(before);
+    await bench.rest();
+  });
+
   it('tell nothing of a person with fewer than five days', async () => {
     const bench = await demoBench();
     const span = { from: '2026-03-16', to: '2026-03-20' };
-    const figures = await lookAtPeople(bench, span, { purpose: 'Try', by: 'FM' });
+    const { figures } = await lookAtPeople(bench, span, { purpose: 'Try', by: 'FM' });
     expect(figures.every(({ share }) => share === null)).toBe(true);
     await bench.rest();
   });

@@ -1,8 +1,7 @@
 import { useState } from 'preact/hooks';
-import { lookAtPeople } from '../../../application/review/look-at-people';
+import { type LookAtPeople, lookAtPeople } from '../../../application/review/look-at-people';
 import { localDay } from '../../../domain/day/local-day';
 import type { DaySummary } from '../../../domain/day/summarise-day';
-import type { PersonFigure } from '../../../domain/weeks/person-figures';
 import type { ReviewBook } from '../../../domain/weeks/review-book';
 import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatDay } from '../../../i18n/format-day';
@@ -18,14 +17,13 @@ export function PeopleFigures({ days, book }: { days: readonly DaySummary[]; boo
   const { bench, isReadOnly } = useApp();
   const [purpose, setPurpose] = useState('');
   const [by, setBy] = useState('');
-  const [shown, setShown] = useState<{ purpose: string; figures: readonly PersonFigure[] } | null>(null);
+  const [shown, setShown] = useState<(LookAtPeople & { purpose: string }) | null>(null);
   const isShut = useLatch();
   const [newest, oldest] = [days[0]!.day, days.at(-1)!.day];
   if (isReadOnly) return null;
   const show = async (event: Event) => {
     event.preventDefault();
-    const figures = await lookAtPeople(bench, { from: oldest, to: newest }, { purpose, by });
-    setShown({ purpose, figures });
+    setShown({ ...(await lookAtPeople(bench, { from: oldest, to: newest }, { purpose, by })), purpose });
   };
   return (
     <details class="review-more no-print">
@@ -37,6 +35,7 @@ export function PeopleFigures({ days, book }: { days: readonly DaySummary[]; boo
         {shown ? (
           <>
             <p>{words.shown(shown.purpose)}</p>
+            <p>{words.period(formatDay(shown.from), formatDay(shown.to), shown.isCut)}</p>
             <PeopleTable figures={shown.figures} />
             <div class="row">
               <button type="button" class="button" onClick={() => setShown(null)}>
@@ -87,7 +86,7 @@ export function PeopleFigures({ days, book }: { days: readonly DaySummary[]; boo
   );
 }
 
-function PeopleTable({ figures }: { figures: readonly PersonFigure[] }) {
+function PeopleTable({ figures }: Pick<LookAtPeople, 'figures'>) {
   return (
     <table class="sheet review-sheet">
       <thead>
