@@ -1,7 +1,6 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import { chainOf } from '../domain/records/chain';
 import { COARSE_STEP_MS } from '../domain/records/coarse-clock';
-import { elapsedMs } from '../domain/records/elapsed-ms';
 import type { Fact, LogRecord } from '../domain/records/log-record';
 import { SHOP_STREAM } from '../domain/records/log-record';
 import { recordKey } from '../domain/records/record-key';
@@ -10,7 +9,6 @@ import { foldShop, withShopRecord } from '../domain/shop/fold-shop';
 import type { Shop } from '../domain/shop/shop';
 import type { foldStudy } from '../domain/study/fold-study';
 import type { Study } from '../domain/study/study';
-import { SHORTEST_GAP_MS } from '../domain/turn/find-gaps';
 import { foldTurn } from '../domain/turn/fold-turn';
 import type { Turn } from '../domain/turn/turn';
 import { ClockWatch } from './clock-watch';
@@ -230,8 +228,8 @@ export class Bench {
     const turn = this.turnNow.value;
     if (this.isReadOnly || turn?.status !== 'running') return;
     const now = this.clock.now();
-    const isLong = elapsedMs(turn.lastStamp, now) >= SHORTEST_GAP_MS;
-    if (!isLong || turn.lastStamp.run === now.run) return;
+    // However short it was: without it, all until the next tap would be time in which nobody saw anything.
+    if (turn.lastStamp.run === now.run) return;
     // A mark from before the last record, or from a clock that was ahead, says nothing.
     const lastSeenMs = this.alive?.read() ?? 0;
     const isTold = lastSeenMs >= turn.lastStamp.wallMs && lastSeenMs <= now.wallMs;

@@ -45,6 +45,20 @@ describe('a page that marks when it was last there', () => {
     expect(cycles).toMatchObject([{ netMs: 262_000, isCounted: true }]);
   });
 
+  it('asks about nothing after a quick reload right after a tap: the next part has its whole time', async () => {
+    const { bench: first, clock, log, mark } = await reloaded(2_000);
+    markPartDone(first, clock.now());
+    clock.pass(1_000);
+    await first.rest();
+    clock.reload(2_000);
+    const bench = await Bench.open(log, clock, null, false, mark);
+    clock.pass(13_000);
+    markPartDone(bench, clock.now());
+    const { doubts, cycles } = bench.turn.value!;
+    expect(doubts).toEqual([]);
+    expect(cycles.at(-1)).toMatchObject({ netMs: 16_000, isCounted: true });
+  });
+
   it('asks about the time for which it was gone, and about no more', async () => {
     const { bench, clock } = await reloaded(90_000);
     clock.pass(20_000);
