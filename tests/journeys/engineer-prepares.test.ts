@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { appOnTablet } from './support/app-on-tablet';
+import { downloadedText } from './support/download';
 import { tap } from './support/tap';
 
 describe('an engineer who prepares a study', () => {
@@ -13,6 +14,9 @@ describe('an engineer who prepares a study', () => {
     await button.scrollIntoViewIfNeeded();
     await tap(page, button);
   };
+
+  const reads = (label: string, value: string) =>
+    expect.poll(() => page.getByLabel(label).inputValue()).toBe(value);
 
   it('comes from the part in Shop to where its method is written, and reads it there afterwards', async () => {
     await reach('Add a part');
@@ -43,5 +47,43 @@ describe('an engineer who prepares a study', () => {
     await reach(/^M/);
     expect(await page.getByLabel('Operator code').inputValue()).toBe('');
     await page.getByText('Load').first().waitFor();
+  });
+
+  it('finds the size of a part again after another part, with the method and on paper', async () => {
+    await reach('Change Load');
+    await page.getByLabel('Grows with, if with anything').fill('perimeter, m');
+    await reach('Done');
+    await page.getByLabel('Size of this part: perimeter, m').fill('0.5');
+    // Nothing is kept as a revision yet: neither the size nor what was changed in the method goes with the next part.
+    await reach('Another part');
+    await page.getByLabel('Code of the part').fill('L');
+    await reach('Add this part');
+    expect(await page.getByLabel('Size of this part: perimeter, m').count()).toBe(0);
+    await reach(/^M/);
+    await page.getByText('grows with perimeter, m').waitFor();
+    await reads('Size of this part: perimeter, m', '0.5');
+    await reach('Keep as revision 1');
+    await page.getByText('Revision 1', { exact: true }).waitFor();
+    await page.goto(`${site.url}#/study/paper`);
+    await reach('M');
+    await reads('Size of this part: perimeter, m', '0.5');
+  });
+
+  it('does not begin a paper sheet of a part that has no size, and reads in its table the one given', async () => {
+    await page.getByLabel('Name of the study').fill('Sized');
+    await page.getByLabel('Day', { exact: true }).fill('2026-03-02');
+    await page.getByLabel('Size of this part: perimeter, m').fill('');
+    await reach('Begin typing');
+    await page.getByText('An element grows with the size of the part').waitFor();
+    await page.getByLabel('Size of this part: perimeter, m').fill('0.75');
+    await reach('Begin typing');
+    await reach('7');
+    await reach(/^Next/);
+    await reach('Keep this study');
+    await reach('Keep it as it is');
+    const save = page.getByRole('button', { name: 'Save the readings as a table (CSV)' });
+    const text = await downloadedText(page, save);
+    const [head, first] = text.split('\r\n').map((line) => line.split(/,(?=(?:[^"]*"[^"]*")*[^"]*$)/));
+    expect(first![head!.indexOf('"perimeter, m"')]).toBe('0.75');
   });
 });

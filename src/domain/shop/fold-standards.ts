@@ -10,6 +10,8 @@ export interface StandardRevision extends IssuedStandard {
   /** 1, 2, 3 … for the part. */
   readonly revision: number;
   readonly issuedOn: string;
+  /** The same moment by the wall clock, milliseconds. */
+  readonly issuedAtMs: number;
 }
 
 /** What the shop knows of a part beside its target: how large it is, and its standards, oldest first. */
@@ -26,7 +28,10 @@ export function foldStandards(shop: readonly LogRecord[]): ReadonlyMap<string, P
   for (const record of [...shop].sort(compareRecords)) {
     const { fact } = record;
     if (fact.kind === 'part-sized') {
-      parts.set(fact.part, { ...(parts.get(fact.part) ?? noStandards), sizes: fact.sizes });
+      // A size says nothing about another one: what the part was said to have beside it stays.
+      const known = parts.get(fact.part) ?? noStandards;
+      const said = new Map([...known.sizes, ...fact.sizes].map((size) => [size.driver, size]));
+      parts.set(fact.part, { ...known, sizes: [...said.values()] });
     } else if (fact.kind === 'standard-issued') {
       const { kind: _, part, ...issued } = fact;
       const known = parts.get(part) ?? noStandards;
@@ -35,6 +40,7 @@ export function foldStandards(shop: readonly LogRecord[]): ReadonlyMap<string, P
         id: recordKey(record),
         revision: known.standards.length + 1,
         issuedOn: localDay(record.stamp),
+        issuedAtMs: record.stamp.wallMs,
       };
       parts.set(part, { ...known, standards: [...known.standards, revision] });
     }

@@ -32,7 +32,8 @@ export function draftFaults(draft: StudyDraft): string[] {
   if (draft.operator.trim() === '') faults.push(words.operator);
   if (draft.observer.trim() === '') faults.push(words.observer);
   if (termsOf(draft.terms) === null) faults.push(words.allowances);
-  if (sizesOf(draft).length < driversOf(draft.elements).length) faults.push(words.sizes);
+  const drivers = driversOf(draft.elements);
+  if (sizesOf(drivers, draft.sizes).length < drivers.length) faults.push(words.sizes);
   if (draft.plannedCycles.trim() !== '' && wholeOf(draft.plannedCycles) < 1) faults.push(words.plannedCycles);
   if (draft.purpose === '') faults.push(words.purpose);
   if (!draft.told) faults.push(words.told);

@@ -7,6 +7,7 @@ import { useLatch } from '../latch/use-latch';
 import { ConditionFields } from './condition-fields';
 import { methodFaults } from './draft-faults';
 import { MethodSheet } from './method-sheet';
+import { SizeFields } from './size-fields';
 import { driversOf, isRevised, type StudyDraft } from './study-draft';
 import { TextField } from './text-field';
 
@@ -52,16 +53,12 @@ export function MethodSection({ draft, part, onChange, onKeep, isInPlace }: Prop
           narrow
           onInput={(partsPerCycle) => onChange({ partsPerCycle })}
         />
-        {driversOf(draft.elements).map((driver) => (
-          <TextField
-            key={driver}
-            label={words.size(driver)}
-            value={draft.sizes[driver] ?? ''}
-            mode="decimal"
-            narrow
-            onInput={(typed) => onChange({ sizes: { ...draft.sizes, [driver]: typed } })}
-          />
-        ))}
+        <SizeFields
+          part={part.id}
+          drivers={driversOf(draft.elements)}
+          sizes={draft.sizes}
+          onChange={(sizes) => onChange({ sizes })}
+        />
       </div>
       <ConditionFields conditions={draft.conditions} onChange={(conditions) => onChange({ conditions })} />
       {isChanged && (

@@ -1,11 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { readStandards } from '../../application/shop/read-standards';
 import { reviseMethod } from '../../application/shop/revise-method';
 import { isMethodUnused } from '../../application/study/is-method-unused';
 import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
-import { asTyped } from '../../i18n/parse-number';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
 import { StorageCautions } from '../shell/storage-cautions';
@@ -57,9 +55,11 @@ export function PrepareStudy({ wanted }: { wanted: string }) {
   const method = part?.methods.at(-1);
 
   const change = (changes: Partial<StudyDraft>) => {
-    const changed = { ...draft, ...changes };
-    setDraft(changed);
-    keptDraft.keep(app, changed);
+    setDraft((now) => {
+      const changed = { ...now, ...changes };
+      keptDraft.keep(app, changed);
+      return changed;
+    });
     setIsAskedForPoints(false);
   };
   const faults = tries > 0 ? draftFaults(draft) : [];
@@ -78,9 +78,15 @@ export function PrepareStudy({ wanted }: { wanted: string }) {
   }, [bench, part]);
   const choosePart = (id: string) => {
     const chosen = bench.shop.value.parts.find((other) => other.id === id);
+    const { elements: written, partsPerCycle, conditions } = draft;
+    // A method that was written and not kept waits for whoever comes back to its part.
+    const left = isRevised(draft, method)
+      ? { ...draft.left, [draft.part]: { elements: written, partsPerCycle, conditions } }
+      : draft.left;
     change({
       part: id,
-      ...draftOfMethod(chosen?.methods.at(-1)),
+      ...(left[id] ?? draftOfMethod(chosen?.methods.at(-1))),
+      left,
       sizes: {},
       chosenLanes: keptLanes.of(app, id),
     });
@@ -100,22 +106,6 @@ export function PrepareStudy({ wanted }: { wanted: string }) {
     if (draft.part === '' && bench.shop.peek().parts.some(({ id }) => id === wanted)) choosePart(wanted);
   }, []);
   const other = bench.shop.value.parts.find(({ id }) => id === wanted && part && id !== part.id);
-  // The part's sizes come from the log a moment later, and never over what was typed.
-  useEffect(() => {
-    if (draft.part === '' || Object.keys(draft.sizes).length > 0) return;
-    let isCurrent = true;
-    readStandards(bench).then((known) => {
-      const sizes = known.get(draft.part)?.sizes ?? [];
-      if (!isCurrent || sizes.length === 0) return;
-      setDraft((now) => ({
-        ...now,
-        sizes: Object.fromEntries(sizes.map(({ driver, value }) => [driver, asTyped(value)])),
-      }));
-    });
-    return () => {
-      isCurrent = false;
-    };
-  }, [bench, draft.part, draft.sizes]);
   const elements = elementsOf(draft.elements);
   const lanes = lanesOfDraft(draft);
   const chooseLanes = (chosenLanes: '1' | '2') => {

@@ -48,8 +48,13 @@ export interface StudyDraft {
   readonly plan: string;
   readonly plannedCycles: string;
   /** Typed sizes of the part, by driver. */
-  readonly sizes: Readonly<Record<string, string>>;
+  readonly sizes: TypedSizes;
+  /** Methods that were written and not kept when another part was chosen, by part. */
+  readonly left: Readonly<Record<string, MethodDraft>>;
 }
+
+export type TypedSizes = Readonly<Record<string, string>>;
+export type MethodDraft = Pick<StudyDraft, 'elements' | 'partsPerCycle' | 'conditions'>;
 
 export function emptyStudyDraft(last: Pick<Study, 'id' | 'heading' | 'terms'> | null): StudyDraft {
   return {
@@ -68,13 +73,12 @@ export function emptyStudyDraft(last: Pick<Study, 'id' | 'heading' | 'terms'> | 
     plan: '',
     plannedCycles: '',
     sizes: {},
+    left: {},
   };
 }
 
 /** The lines of a method on the sheet; none for a part without one. */
-export function draftOfMethod(
-  method: MethodRevision | undefined,
-): Pick<StudyDraft, 'elements' | 'partsPerCycle' | 'conditions'> {
+export function draftOfMethod(method: MethodRevision | undefined): MethodDraft {
   return {
     elements: (method?.elements ?? []).map(({ unitsPerOccurrence, driver = '', ...element }, key) => ({
       ...element,
@@ -143,13 +147,13 @@ function ordered(element: ElementDefinition) {
 }
 
 /** What the elements of the method grow with, each once. */
-export function driversOf(drafts: readonly ElementDraft[]): string[] {
-  return [...new Set(drafts.map(({ driver }) => driver.trim()).filter((driver) => driver !== ''))];
+export function driversOf(elements: readonly { readonly driver?: string }[]): string[] {
+  return [...new Set(elements.map(({ driver = '' }) => driver.trim()).filter((driver) => driver !== ''))];
 }
 
 /** The sizes typed for these drivers; a size that is no number above zero is missing. */
-export function sizesOf({ elements, sizes }: StudyDraft): PartSize[] {
-  return driversOf(elements).flatMap((driver) => {
+export function sizesOf(drivers: readonly string[], sizes: TypedSizes): PartSize[] {
+  return drivers.flatMap((driver) => {
     const value = parseNumber(sizes[driver] ?? '') ?? 0;
     return value > 0 ? [{ driver, value }] : [];
   });
@@ -162,7 +166,7 @@ export function planOf(
   const { purpose, plannedCycles } = draft;
   const agreement = draft.agreement.trim();
   const plan = draft.plan.trim();
-  const sizes = sizesOf(draft);
+  const sizes = sizesOf(driversOf(draft.elements), draft.sizes);
   return {
     ...(purpose === '' ? {} : { purpose }),
     ...(agreement === '' ? {} : { agreement }),

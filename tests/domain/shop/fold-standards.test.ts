@@ -89,6 +89,17 @@ describe('sizes of a part', () => {
     expect((await readStandards(bench)).get(part)!.sizes).toEqual([{ driver: 'perimeter, m', value: 3.512 }]);
   });
 
+  it('stay where another size is said beside them', async () => {
+    const { bench, part } = await shop();
+    sizePart(bench, part, [{ driver: 'perimeter, m', value: 3.4 }]);
+    sizePart(bench, part, [{ driver: 'holes', value: 12 }]);
+    await settled();
+    expect((await readStandards(bench)).get(part)!.sizes).toEqual([
+      { driver: 'perimeter, m', value: 3.4 },
+      { driver: 'holes', value: 12 },
+    ]);
+  });
+
   it('are above nothing', async () => {
     const { bench, part } = await shop();
     expect(() => sizePart(bench, part, [{ driver: 'perimeter, m', value: 0 }])).toThrow('sizes above 0');

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { cellsOf, emptyCell, emptyPaperDraft, typedMs } from '../../../src/screens/study/paper/paper-draft';
+import {
+  carriedRating,
+  cellsOf,
+  emptyCell,
+  emptyPaperDraft,
+  typedMs,
+} from '../../../src/screens/study/paper/paper-draft';
 import { paperQuestions } from '../../../src/screens/study/paper/paper-questions';
 import { element } from '../../domain/study/study-at-the-bench';
 
@@ -26,6 +32,22 @@ describe('cells typed from paper', () => {
     const found = cellsOf({ ...emptyPaperDraft, cells }, elements);
     expect(found.map(({ ratingPct }) => ratingPct)).toEqual([110, 100, 110]);
     expect(found.map(({ isFilledIn }) => isFilledIn)).toEqual([false, true, true]);
+  });
+
+  it('show without a rating the very one that they will count with', () => {
+    const cells = {
+      '1:0': { ...emptyCell, time: '0.2' },
+      '2:0': { ...emptyCell, time: '0.3', rating: '105' },
+      '3:0': { ...emptyCell, time: '0.3' },
+      '4:0': { ...emptyCell, time: '0.3', rating: '110' },
+      '5:0': { ...emptyCell, time: '0.3' },
+    };
+    const draft = { ...emptyPaperDraft, cells };
+    const counted = cellsOf(draft, elements).filter(({ isFilledIn }) => isFilledIn);
+    expect(counted.map(({ cycle }) => [cycle, carriedRating(draft, cycle, 0)])).toEqual(
+      counted.map(({ cycle, ratingPct }) => [cycle, String(ratingPct)]),
+    );
+    expect([1, 3, 5, 6].map((cycle) => carriedRating(draft, cycle, 0))).toEqual(['100', '105', '110', '110']);
   });
 
   it('are none where nothing was typed, but for a break point not seen between two that were', () => {

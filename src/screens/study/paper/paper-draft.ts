@@ -4,6 +4,7 @@ import type { PaperCell, PaperReads } from '../../../domain/study/paper-study';
 import { asTyped, parseDecimal } from '../../../i18n/parse-number';
 import type { App } from '../../app';
 import type { TermsFrom } from '../carried-terms';
+import type { TypedSizes } from '../study-draft';
 import { draftOfTerms, type TermsDraft } from '../terms-draft';
 
 /** One cell as it is typed. */
@@ -16,6 +17,8 @@ export interface TypedCell {
 
 export interface PaperDraft {
   readonly part: string;
+  /** Of the part, by what its elements grow with. */
+  readonly sizes: TypedSizes;
   readonly title: string;
   readonly operator: string;
   readonly observer: string;
@@ -37,6 +40,7 @@ export const emptyCell: TypedCell = { time: '', rating: '', cause: '', isMissed:
 
 export const emptyPaperDraft: PaperDraft = {
   part: '',
+  sizes: {},
   title: '',
   operator: '',
   observer: '',
@@ -88,6 +92,19 @@ export function asTypedTime(ms: number, unit: 'min' | 's'): string {
   return asTyped(Number((ms / (unit === 'min' ? 60_000 : 1_000)).toFixed(4)));
 }
 
+/** The rating that a cell without one counts with: the last one typed of its element in a cycle before, 100 at first. */
+export function carriedRating(
+  { cells }: Pick<PaperDraft, 'cells'>,
+  cycle: number,
+  elementIndex: number,
+): string {
+  for (let before = cycle - 1; before > 0; before -= 1) {
+    const { rating } = cells[cellKey(before, elementIndex)] ?? emptyCell;
+    if (rating !== '') return rating;
+  }
+  return '100';
+}
+
 /**
  * The cells in the order of the sheet. A rating that was not typed is the last one of that element, and 100 at
  * first; machine work is never rated. What was left empty is no reading, but for a watch between two that were read.
@@ -95,16 +112,13 @@ export function asTypedTime(ms: number, unit: 'min' | 's'): string {
 export function cellsOf(draft: PaperDraft, elements: readonly ElementDefinition[]): PaperCell[] {
   const lines = linesOf(elements, draft.reads);
   const cycles = Math.max(0, ...Object.keys(draft.cells).map((key) => Number(key.split(':')[0])));
-  const ratings = new Map<number, number>();
   const all: PaperCell[] = [];
   for (let cycle = 1; cycle <= cycles; cycle += 1) {
     for (const elementIndex of lines) {
       const typed = draft.cells[cellKey(cycle, elementIndex)] ?? emptyCell;
       const isMachine = elements[elementIndex]?.work === 'machine';
-      const rating =
-        typed.rating === '' ? (ratings.get(elementIndex) ?? 100) : (parseDecimal(typed.rating) ?? Number.NaN);
-      const ratingPct = isMachine && typed.rating === '' ? 100 : rating;
-      ratings.set(elementIndex, ratingPct);
+      const carried = isMachine ? '100' : carriedRating(draft, cycle, elementIndex);
+      const ratingPct = parseDecimal(typed.rating || carried) ?? Number.NaN;
       const ms = typed.isMissed ? null : typedMs(typed.time, draft.unit);
       if (ms === null && !typed.isMissed && draft.reads === 'own') continue;
       all.push({ cycle, elementIndex, ms, ratingPct, isFilledIn: typed.rating === '', cause: typed.cause });

@@ -8,10 +8,12 @@ import { study } from '../../../i18n/en/study';
 import { studyPaper as words } from '../../../i18n/en/study-paper';
 import { useApp } from '../../app';
 import { causeWords } from '../cause-words';
+import { driversOf, sizesOf } from '../study-draft';
 import { termsOf } from '../terms-draft';
 import { NumberPad } from './number-pad';
 import {
   asTypedTime,
+  carriedRating,
   cellKey,
   cellsOf,
   emptyCell,
@@ -97,6 +99,9 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
         terms: termsOf(draft.terms) ?? noAllowances,
         reads: draft.reads,
         carried: {
+          ...Object.fromEntries(
+            sizesOf(driversOf(elements), draft.sizes).map(({ driver, value }) => [driver, String(value)]),
+          ),
           part: part.code,
           operator: draft.operator.trim(),
           observer: draft.observer.trim(),
@@ -149,7 +154,11 @@ export function PaperEntry({ draft, part, method, onChange }: Props) {
               <span class="small">
                 {name === 'time' ? words.value : isMachine ? study.observe.machineLock : words.rating}
               </span>
-              <strong class="number">{name === 'rating' && isMachine ? '' : cell[name] || study.none}</strong>
+              <strong class="number">
+                {name === 'time'
+                  ? cell.time || study.none
+                  : !isMachine && (cell.rating || `(${carriedRating(draft, draft.cycle, elementIndex)})`)}
+              </strong>
             </button>
           ))}
           <button

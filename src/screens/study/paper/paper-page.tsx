@@ -9,6 +9,8 @@ import { studyStandard } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
 import { termsInForce, termsOfLast } from '../carried-terms';
 import { ChoiceRow } from '../choice-row';
+import { SizeFields } from '../size-fields';
+import { driversOf, sizesOf } from '../study-draft';
 import { termsOf } from '../terms-draft';
 import { TermsFields } from '../terms-fields';
 import { TermsSource } from '../terms-source';
@@ -23,15 +25,17 @@ export function PaperPage() {
   const [draft, setDraft] = useState<PaperDraft>(() => keptPaper.of(app));
   const [fault, setFault] = useState('');
   const change = (part: Partial<PaperDraft>) => {
-    const changed = { ...draft, ...part };
-    setDraft(changed);
-    keptPaper.keep(app, changed);
+    setDraft((now) => {
+      const changed = { ...now, ...part };
+      keptPaper.keep(app, changed);
+      return changed;
+    });
     setFault('');
   };
   /** A study of a part begins with the allowances in force, as one that is timed does. */
   const choose = async (chosen: Part) => {
     const { id } = chosen;
-    change({ part: id });
+    change({ part: id, sizes: {} });
     const carried = (await termsInForce(bench, chosen)) ?? termsOfLast(bench.study.peek());
     setDraft((now) => {
       if (!carried || now.part !== id || now.terms !== draft.terms) return now;
@@ -43,12 +47,14 @@ export function PaperPage() {
   const parts = bench.shop.value.parts.filter(({ retired, methods }) => !retired && methods.length > 0);
   const part = parts.find(({ id }) => id === draft.part);
   const method = part?.methods.at(-1);
+  const drivers = driversOf(method?.elements ?? []);
 
   if (draft.isTyping && part && method) {
     return <PaperEntry draft={draft} part={part} method={method} onChange={change} />;
   }
   const begin = () => {
     if (!part || draft.title.trim() === '' || draft.day === '') setFault(words.missing);
+    else if (sizesOf(drivers, draft.sizes).length < drivers.length) setFault(study.faults.sizes);
     else if (termsOf(draft.terms) === null) setFault(study.faults.allowances);
     else change({ isTyping: true });
   };
@@ -101,6 +107,14 @@ export function PaperPage() {
               value={draft.observer}
               onInput={(observer) => change({ observer })}
             />
+            {part && (
+              <SizeFields
+                part={part.id}
+                drivers={drivers}
+                sizes={draft.sizes}
+                onChange={(sizes) => change({ sizes })}
+              />
+            )}
           </div>
           <div class="row study-terms">
             <ChoiceRow

@@ -1,7 +1,7 @@
 import type { ElementDefinition } from '../../../domain/shop/element-definition';
 import { studyPaper as words } from '../../../i18n/en/study-paper';
 import { studySheet } from '../../../i18n/en/study-sheet';
-import { cellKey, type PaperDraft, type TypedCell } from './paper-draft';
+import { carriedRating, cellKey, type PaperDraft } from './paper-draft';
 
 interface Props {
   readonly draft: PaperDraft;
@@ -13,6 +13,20 @@ interface Props {
 /** The cycle in hand and the one before it, as they were typed; a touch goes to a line. */
 export function PaperSheet({ draft, elements, lines, onStand }: Props) {
   const { cycle, place: here, cells } = draft;
+  const shown = (inCycle: number, elementIndex: number) => {
+    const cell = cells[cellKey(inCycle, elementIndex)];
+    if (!cell) return '';
+    if (cell.isMissed) return words.missed;
+    // What nobody typed and what counts all the same stands in brackets, as on the sheet of the study.
+    const isCarried = cell.time !== '' && elements[elementIndex]!.work !== 'machine';
+    const carried = isCarried && `(${carriedRating(draft, inCycle, elementIndex)})`;
+    return (
+      <>
+        <span class="study-live-rating">{cell.rating || carried}</span>{' '}
+        <span class={cell.cause === '' ? '' : 'struck'}>{cell.time}</span>
+      </>
+    );
+  };
   return (
     <table class="sheet study-live">
       <colgroup>
@@ -43,22 +57,11 @@ export function PaperSheet({ draft, elements, lines, onStand }: Props) {
                 {elements[elementIndex]!.name}
               </button>
             </td>
-            <td>{shown(cells[cellKey(cycle - 1, elementIndex)])}</td>
-            <td>{shown(cells[cellKey(cycle, elementIndex)])}</td>
+            <td>{shown(cycle - 1, elementIndex)}</td>
+            <td>{shown(cycle, elementIndex)}</td>
           </tr>
         ))}
       </tbody>
     </table>
-  );
-}
-
-function shown(cell: TypedCell | undefined) {
-  if (!cell) return '';
-  if (cell.isMissed) return words.missed;
-  return (
-    <>
-      <span class="study-live-rating">{cell.rating}</span>{' '}
-      <span class={cell.cause === '' ? '' : 'struck'}>{cell.time}</span>
-    </>
   );
 }
