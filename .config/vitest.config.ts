@@ -19,6 +19,7 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['tests/**/*.test.{ts,tsx}'],
+          setupFiles: ['tests/support/every-record-reads-back.ts'],
           exclude: ['tests/journeys/**', 'tests/browser/**', 'tests/benchmarks/**'],
           // A guard against what never ends, not a measure: machines that run this may be busy.
           testTimeout: 120_000,

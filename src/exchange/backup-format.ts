@@ -35,10 +35,12 @@ export function backupFormat(secrets: Secrets | null): BackupFormat {
     // Share sheets of Chromium take no file that ends otherwise (MDN, Navigator.share, from memory).
     ending: (isLocked) => (isLocked ? '-locked.txt' : '.txt'),
 
+    takes,
+
     write(records, about, passphrase): BackupWriting {
-      let refusable = 0;
-      const plain = written(records, about, (record) => {
-        if (!recordShape(record).ok) refusable += 1;
+      let leftOut = 0;
+      const plain = written(records, about, () => {
+        leftOut += 1;
       });
       if (passphrase !== undefined && (!secrets || passphrase === '')) {
         throw new RangeError(
@@ -48,17 +50,21 @@ export function backupFormat(secrets: Secrets | null): BackupFormat {
         );
       }
       const chunks = passphrase === undefined ? plain : lockBackup(plain, passphrase, secrets!);
-      return { chunks, refusable: () => refusable };
+      return { chunks, leftOut: () => leftOut };
     },
 
     read: (source, options = {}) => readBackup(source, options, secrets),
   };
 }
 
+function takes(record: LogRecord): boolean {
+  return recordShape(record).ok;
+}
+
 async function* written(
   records: AsyncIterable<readonly LogRecord[]>,
   about: BackupAbout,
-  see: (record: LogRecord) => void,
+  leaveOut: () => void,
 ): AsyncGenerator<Bytes> {
   const tally = new BackupTally();
   const encoder = new TextEncoder();
@@ -71,7 +77,10 @@ async function* written(
   for await (const batch of records) {
     let text = '';
     for (const record of batch) {
-      see(record);
+      if (!takes(record)) {
+        leaveOut();
+        continue;
+      }
       tally.count(record);
       text += `${recordLine(record)}\n`;
     }

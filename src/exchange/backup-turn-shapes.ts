@@ -97,6 +97,7 @@ export const turnFacts: FieldsByKind<TurnFact> = {
     label: text,
     by: text,
     why: text,
+    isAtStation: optional(truth),
   },
   'part-set-aside': { partDone: text, cause: text, by: text },
   'part-taken-back': { partDone: text, by: text },

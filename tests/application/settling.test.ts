@@ -74,6 +74,10 @@ describe('settling a turn that is past', () => {
     // 3 × 80 s, 0.3 s to the bounce, 60 s to the end.
     expect(turn).toMatchObject({ person: 'M2', status: 'ended', lastAtMs: 300_300 });
     expect(corrections).toHaveLength(3);
+    // A screen hands over who answers as a whole; what a copy does not know may not come along into the record.
+    const who = { by: 'F1', why: 'said so', isAtStation: false };
+    reclassifyTime(bench, id, { fromMs: 0, toMs: 10_000, ...time, ...who });
+    expect(JSON.stringify(await bench.log.readStream(id))).not.toContain('isAtStation');
     expect(() => reclassifyTime(bench, id, { fromMs: 5, toMs: 5, ...time })).toThrow(
       'reclassifyTime requires a stretch that begins in the turn and ends after it begins',
     );

@@ -6,6 +6,8 @@ export interface CopyMade {
   readonly summary: BackupSummary;
   /** Records on the screen that the log did not have yet, so neither has the copy. */
   readonly unsaved: number;
+  /** Records that no copy can hold. */
+  readonly leftOut: number;
 }
 
 export type CopyRefusal =

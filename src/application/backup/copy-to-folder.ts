@@ -41,13 +41,14 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
     if (there?.ok && hasCollapsed(records, there.summary.records)) {
       return { ok: false, reason: 'count-collapsed', records, before: there.summary.records };
     }
-    await folder.write(name, format.write(bench.log.readAll(), { release, device, madeAt }).chunks);
+    const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt });
+    await folder.write(name, chunks);
     const written = await folder.read(name);
     if (!written) return { ok: false, reason: 'not-written', problem: `${name} is not there` };
     const reading = await format.read(written);
     if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
     noteCopy(bench, 'folder', reading.summary.records);
-    return { ok: true, folder: chosen.name, name, summary: reading.summary, unsaved };
+    return { ok: true, folder: chosen.name, name, summary: reading.summary, unsaved, leftOut: leftOut() };
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };
   }

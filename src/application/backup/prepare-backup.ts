@@ -24,13 +24,13 @@ export async function prepareBackup(
   const madeAt = bench.clock.now();
   const { device } = bench.log;
   const unsaved = bench.saving.value.unsaved;
-  const { chunks } = format.write(bench.log.readAll(), { release, device, madeAt }, passphrase);
+  const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt }, passphrase);
   try {
     const name = backupName(device, madeAt, format.ending(passphrase !== undefined));
     const file = await handOver.gather(name, chunks);
     const reading = await format.read(file.source, { passphrase });
     if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
-    return { ok: true, file, summary: reading.summary, unsaved };
+    return { ok: true, file, summary: reading.summary, unsaved, leftOut: leftOut() };
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };
   }

@@ -54,7 +54,7 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
     }
   };
 
-  checkNewestRecords(bench.log).then(
+  checkNewestRecords(bench.log, tools.format.takes).then(
     (breaks) => tell({ breaks }),
     () => {},
   );

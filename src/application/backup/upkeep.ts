@@ -1,13 +1,13 @@
-import type { ChainBreak } from '../../domain/records/chain';
 import type { CopyAge } from '../../domain/records/copy-age';
+import type { RecordFault } from '../records/check-records';
 import type { SnapshotOutcome } from './take-snapshot';
 
 /** How the records fare: what the frame tells, and nobody has to ask. */
 export interface Upkeep {
   /** Null until it was read. */
   readonly copyAge: CopyAge | null;
-  /** Breaks among the newest records of this tablet. */
-  readonly breaks: readonly ChainBreak[];
+  /** What is amiss among the newest records of this tablet. */
+  readonly breaks: readonly RecordFault[];
   /** Records that were here once and are not any more, until somebody settles it. */
   readonly missing: number;
   /** What became of the last attempt at a daily snapshot; null before the first. */

@@ -39,8 +39,8 @@ export interface DeviceCount {
 export interface BackupWriting {
   /** The file, piece by piece; to be read once. */
   readonly chunks: AsyncIterable<Uint8Array<ArrayBuffer>>;
-  /** Once all pieces are read: how many records a restore with this release would refuse. */
-  refusable(): number;
+  /** Once all pieces are read: how many records are not in it, because no reader would take them. */
+  leftOut(): number;
 }
 
 export type BackupReading =
@@ -65,6 +65,8 @@ export interface ReadingOptions {
 export interface BackupFormat {
   /** How the name of such a file ends. */
   ending(isLocked: boolean): string;
+  /** Whether a copy can hold this record. One that it cannot is left out: it must not cost the others their copy. */
+  takes(record: LogRecord): boolean;
   /**
    * @param records by device and sequence, as a log reads them
    * @throws {RangeError} writeBackup requires a browser with cryptography for a pass-phrase

@@ -1,6 +1,11 @@
 import { type ChainBreak, ChainCheck } from '../../domain/records/chain';
 import type { LogRecord } from '../../domain/records/log-record';
+import type { BackupFormat } from '../ports/backup-format';
 import type { RecordLog } from '../ports/record-log';
+
+/** A break of the chain, or a record that no copy can hold. */
+export type RecordFault = Omit<ChainBreak, 'why'> & { readonly why: ChainBreak['why'] | 'unreadable' };
+type Takes = BackupFormat['takes'];
 
 /** What following the chain of checksums through the log came to. */
 export interface RecordsCheck {
@@ -8,7 +13,7 @@ export interface RecordsCheck {
   readonly devices: number;
   readonly breakCount: number;
   /** The first of them. */
-  readonly breaks: readonly ChainBreak[];
+  readonly breaks: readonly RecordFault[];
 }
 
 const MOST_BREAKS = 20;
@@ -20,9 +25,14 @@ export const NEWEST = 1_000;
  * readable and goes into every copy.
  *
  * @param told called after each batch with how many records were looked at
+ * @param takes whether a copy can hold a record; left out where none is made
  */
-export async function checkRecords(log: RecordLog, told: (records: number) => void): Promise<RecordsCheck> {
-  const following = new Following();
+export async function checkRecords(
+  log: RecordLog,
+  told: (records: number) => void,
+  takes?: Takes,
+): Promise<RecordsCheck> {
+  const following = new Following(takes);
   for await (const batch of log.readAll()) {
     for (const record of batch) following.take(record);
     told(following.records);
@@ -31,10 +41,11 @@ export async function checkRecords(log: RecordLog, told: (records: number) => vo
 }
 
 /** Follows the newest records of this tablet alone; the first of them is taken on trust. */
-export async function checkNewestRecords(log: RecordLog): Promise<readonly ChainBreak[]> {
+export async function checkNewestRecords(log: RecordLog, takes: Takes): Promise<readonly RecordFault[]> {
   const check = new ChainCheck();
-  for (const record of await log.readNewest(NEWEST)) check.take(record);
-  return check.breaks;
+  const newest = await log.readNewest(NEWEST);
+  for (const record of newest) check.take(record);
+  return [...check.breaks, ...newest.filter((record) => !takes(record)).map(unreadable)];
 }
 
 class Following {
@@ -42,8 +53,10 @@ class Following {
   private devices = 0;
   private device = '';
   private breakCount = 0;
-  private readonly breaks: ChainBreak[] = [];
+  private readonly breaks: RecordFault[] = [];
   private readonly check = new ChainCheck();
+
+  constructor(private readonly takes: Takes = () => true) {}
 
   take(record: LogRecord): void {
     this.records += 1;
@@ -55,6 +68,7 @@ class Following {
     }
     this.check.take(record);
     for (const found of this.check.breaks.splice(0)) this.note(found);
+    if (!this.takes(record)) this.note(unreadable(record));
   }
 
   found(): RecordsCheck {
@@ -62,8 +76,12 @@ class Following {
     return { records, devices, breakCount, breaks };
   }
 
-  private note(found: ChainBreak): void {
+  private note(found: RecordFault): void {
     this.breakCount += 1;
     if (this.breaks.length < MOST_BREAKS) this.breaks.push(found);
   }
+}
+
+function unreadable({ device, sequence }: LogRecord): RecordFault {
+  return { device, sequence, why: 'unreadable' };
 }

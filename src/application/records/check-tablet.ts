@@ -2,6 +2,7 @@ import type { CopyAge } from '../../domain/records/copy-age';
 import { median } from '../../statistics/median';
 import { readCopyAge } from '../backup/read-copy-age';
 import type { Bench } from '../bench';
+import type { BackupFormat } from '../ports/backup-format';
 import type { Installation } from '../ports/installation';
 import type { LastingStorage } from '../ports/lasting-storage';
 import type { TabletTools } from '../tablet-tools';
@@ -30,12 +31,14 @@ export interface TabletState {
  * Looks at the tablet itself and through every record of the log. It writes nothing where records lie.
  *
  * @param told called with how many records were looked at, again and again
+ * @param takes whether a copy can hold a record; left out where none is made
  */
 export async function checkTablet(
   bench: Bench,
   { probe, installation }: TabletTools,
   storage: LastingStorage,
   told: (records: number) => void,
+  takes?: BackupFormat['takes'],
 ): Promise<TabletState> {
   const times = await probe.saveTimes(WRITES).catch(() => []);
   const [isLasting, roomBytes, screen, copy] = await Promise.all([
@@ -44,7 +47,7 @@ export async function checkTablet(
     probe.keepsScreenOn(),
     readCopyAge(bench).catch(() => null),
   ]);
-  const records = await checkRecords(bench.log, told).catch(() => null);
+  const records = await checkRecords(bench.log, told, takes).catch(() => null);
   return {
     clockStepMs: bench.clock.stepMs(),
     saving: times.length > 0 ? saving(times) : null,

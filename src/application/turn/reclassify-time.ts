@@ -9,12 +9,20 @@ import type { Bench } from '../bench';
 export function reclassifyTime(
   bench: Bench,
   stream: string,
-  stretch: Omit<Extract<CorrectionFact, { kind: 'time-reclassified' }>, 'kind'>,
+  {
+    fromMs,
+    toMs,
+    category,
+    reason,
+    label,
+    by,
+    why,
+  }: Omit<Extract<CorrectionFact, { kind: 'time-reclassified' }>, 'kind' | 'isAtStation'>,
 ): void {
-  if (!(stretch.fromMs >= 0 && stretch.toMs > stretch.fromMs)) {
+  if (!(fromMs >= 0 && toMs > fromMs)) {
     throw new RangeError(
       'reclassifyTime requires a stretch that begins in the turn and ends after it begins',
     );
   }
-  bench.record(stream, [{ kind: 'time-reclassified', ...stretch }]);
+  bench.record(stream, [{ kind: 'time-reclassified', fromMs, toMs, category, reason, label, by, why }]);
 }

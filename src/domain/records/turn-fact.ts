@@ -159,6 +159,8 @@ export type CorrectionFact = { readonly by: string } & (
       readonly reason: string;
       readonly label: string;
       readonly why: string;
+      /** In records of older releases, which wrote down too much; it says nothing. */
+      readonly isAtStation?: boolean;
     }
   /** Kept and counted, but in no mean, with its cause; and back again. */
   | { readonly kind: 'part-set-aside'; readonly partDone: string; readonly cause: string }

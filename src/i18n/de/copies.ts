@@ -145,6 +145,7 @@ export const copiesWords: typeof english = {
       `${records(count)} geprüft; ${breaks(broken)}. Alles Lesbare lässt sich weiter sichern und ausgeben.`,
     missing: (device, sequence) => `Eintrag ${sequence} von ${device} fehlt.`,
     changed: (device, sequence) => `Eintrag ${sequence} von ${device} ist nicht, was geschrieben wurde.`,
+    unreadable: (device, sequence) => `Eintrag ${sequence} von ${device} kann in keine Sicherung.`,
     more: (count) => `und ${formatNumber(count)} weitere`,
     recent: 'Unter den neuesten Einträgen:',
     failed: (problem) => `Die Prüfung wurde nicht fertig (${problem}). Nichts wurde gelöscht.`,

@@ -140,6 +140,7 @@ export const copiesWords = spoken('copiesWords', {
       `${records(count)} followed; ${counted(breaks, 'break', 'breaks')}. Everything readable can still be copied and exported.`,
     missing: (device: string, sequence: number) => `Record ${sequence} of ${device} is missing.`,
     changed: (device: string, sequence: number) => `Record ${sequence} of ${device} is not what was written.`,
+    unreadable: (device: string, sequence: number) => `Record ${sequence} of ${device} can go into no copy.`,
     more: (count: number) => `and ${formatNumber(count)} more`,
     recent: 'Among the newest records:',
     failed: (problem: string) => `The check could not be finished (${problem}). Nothing has been deleted.`,

@@ -143,6 +143,7 @@ export const copiesWords: typeof english = {
       `${records(count)} ${count === 1 ? 'comprobado' : 'comprobados'}; ${breaks(broken)}. Todo lo legible se puede seguir copiando y exportando.`,
     missing: (device, sequence) => `Falta el registro ${sequence} de ${device}.`,
     changed: (device, sequence) => `El registro ${sequence} de ${device} no es lo que se escribió.`,
+    unreadable: (device, sequence) => `El registro ${sequence} de ${device} no puede ir en ninguna copia.`,
     more: (count) => `y ${formatNumber(count)} más`,
     recent: 'Entre los registros más recientes:',
     failed: (problem) => `No se pudo terminar la comprobación (${problem}). No se ha borrado nada.`,

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
 import { problemOf } from '../../application/backup/problem-of';
-import { checkRecords, type RecordsCheck } from '../../application/records/check-records';
-import type { ChainBreak } from '../../domain/records/chain';
+import { checkRecords, type RecordFault, type RecordsCheck } from '../../application/records/check-records';
 import { copiesWords } from '../../i18n/en/copies';
 import { useApp } from '../app';
 import { BroughtIntoView } from './brought-into-view';
@@ -10,7 +9,7 @@ const words = copiesWords.check;
 
 /** The chain of checksums, followed through the whole log while one watches. */
 export function CheckSection() {
-  const { bench, upkeep } = useApp();
+  const { bench, copying, upkeep } = useApp();
   const [followed, setFollowed] = useState<number | null>(null);
   const [found, setFound] = useState<RecordsCheck | null>(null);
   const [problem, setProblem] = useState('');
@@ -21,7 +20,7 @@ export function CheckSection() {
     setProblem('');
     setFollowed(0);
     try {
-      setFound(await checkRecords(bench.log, setFollowed));
+      setFound(await checkRecords(bench.log, setFollowed, (await copying?.())?.format.takes));
     } catch (error) {
       setProblem(words.failed(problemOf(error)));
     }
@@ -51,7 +50,7 @@ export function CheckSection() {
               <p class="records-told">{words.sound(found.records, found.devices)}</p>
             )}
             {found && found.breakCount > 0 && (
-              <div class="fault">
+              <div class="fault" role="alert">
                 <p>
                   <strong>{words.broken(found.records, found.breakCount)}</strong>
                 </p>
@@ -65,11 +64,11 @@ export function CheckSection() {
   );
 }
 
-function Breaks({ breaks, more }: { breaks: readonly ChainBreak[]; more: number }) {
+function Breaks({ breaks, more }: { breaks: readonly RecordFault[]; more: number }) {
   return (
     <ul>
       {breaks.map(({ device, sequence, why }) => (
-        <li key={`${device} ${sequence}`}>{words[why](device, sequence)}</li>
+        <li key={`${device} ${sequence} ${why}`}>{words[why](device, sequence)}</li>
       ))}
       {more > 0 && <li>{words.more(more)}</li>}
     </ul>

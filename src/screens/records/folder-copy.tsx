@@ -16,6 +16,7 @@ export function FolderCopy({ copying }: { copying: () => Promise<BackupTools> })
   const [tools, setTools] = useState<BackupTools | null>(null);
   const [chosen, setChosen] = useState<Chosen>(null);
   const [told, setTold] = useState('');
+  const [isRefused, setRefused] = useState(false);
   useEffect(() => {
     copying().then(async (brought) => {
       setTools(brought);
@@ -27,9 +28,11 @@ export function FolderCopy({ copying }: { copying: () => Promise<BackupTools> })
 
   /** Does one thing with the folder from a tap, and says what came of it. */
   const act = (work: () => Promise<string>) => async () => {
+    setRefused(false);
     try {
       setTold(await work());
     } catch (error) {
+      setRefused(true);
       setTold(words.failed(problemOf(error)));
     }
     setChosen(await folder.chosen());
@@ -37,6 +40,7 @@ export function FolderCopy({ copying }: { copying: () => Promise<BackupTools> })
   const copy = async () => {
     const made = await copyToFolder(bench, tools);
     if (made.ok) return words.done(made.name, made.summary.records);
+    setRefused(true);
     if (made.reason === 'no-folder') return words.noFolder;
     if (made.reason === 'permission-needed') return words.asks(made.folder);
     if (made.reason === 'count-collapsed') return words.collapsed(made.records, made.before);
@@ -73,7 +77,9 @@ export function FolderCopy({ copying }: { copying: () => Promise<BackupTools> })
           </button>
         )}
       </div>
-      <p role="status">{told}</p>
+      <p class={isRefused ? 'fault' : ''} role={isRefused ? 'alert' : 'status'}>
+        {told}
+      </p>
     </div>
   );
 }

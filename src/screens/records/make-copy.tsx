@@ -26,18 +26,22 @@ export function MakeCopy({ copying, again }: Props) {
   const [ready, setReady] = useState<PreparedBackup | null>(null);
   const [isMaking, setMaking] = useState(false);
   const [told, setTold] = useState('');
+  const [isRefused, setRefused] = useState(false);
 
   const make = async () => {
     const fault = typed ? phraseFault(typed) : '';
     if (fault) return setTold(fault);
     setTold(words.making);
+    setRefused(false);
     setMaking(true);
     try {
       if (typed && !(await secrets())) return setTold(words.noCryptography);
       const made = await prepareBackup(bench, await copying(), typed?.phrase);
       if (made.ok) setReady(made);
+      else setRefused(true);
       setTold(made.ok ? '' : refusalInWords(made));
     } catch (error) {
+      setRefused(true);
       setTold(words.notWritten(problemOf(error)));
     } finally {
       setMaking(false);
@@ -61,18 +65,21 @@ export function MakeCopy({ copying, again }: Props) {
             {words.make}
           </button>
         </div>
-        <p role="status">{told}</p>
+        <p class={isRefused ? 'fault' : ''} role={isRefused ? 'alert' : 'status'}>
+          {told}
+        </p>
       </div>
     );
   }
-  const { file, summary, unsaved } = ready;
+  const { file, summary, unsaved, leftOut } = ready;
+  const breaks = Math.max(summary.breakCount, leftOut);
   return (
     <BroughtIntoView answer={told}>
       <div class="panel stack">
         <p class="number records-name">
           {words.ready(file.name, summary.records, formatSize(file.bytes))}
           {unsaved > 0 && words.unsaved(unsaved)}
-          {summary.breakCount > 0 && words.withBreaks(summary.breakCount)}
+          {breaks > 0 && words.withBreaks(breaks)}
         </p>
         <div class="row">
           {file.canShare && (

@@ -15,7 +15,7 @@ import { tabletText } from './tablet-text';
 
 /** What the tablet, its browser and its storage are like, and a text about it for whoever helps. */
 export function SelfCheck() {
-  const { bench, copies, isDemo, lastingStorage, tabletTools, go } = useApp();
+  const { bench, copies, copying, isDemo, lastingStorage, tabletTools, go } = useApp();
   const [looks, setLooks] = useState(0);
   const [followed, setFollowed] = useState(0);
   const [lines, setLines] = useState<readonly TabletLine[] | null>(null);
@@ -25,9 +25,11 @@ export function SelfCheck() {
     let isHere = true;
     const look = async () => {
       const brought = await tabletTools();
-      const state = await checkTablet(bench, brought, await lastingStorage(), (count) => {
+      const told = (count: number) => {
         if (isHere) setFollowed(count);
-      });
+      };
+      const takes = (await copying?.())?.format.takes;
+      const state = await checkTablet(bench, brought, await lastingStorage(), told, takes);
       if (!isHere) return;
       setTools(brought);
       setLines(tabletLines(state, { copies, isDemo }));
@@ -37,7 +39,7 @@ export function SelfCheck() {
     return () => {
       isHere = false;
     };
-  }, [bench, looks, copies, isDemo, tabletTools, lastingStorage]);
+  }, [bench, looks, copies, copying, isDemo, tabletTools, lastingStorage]);
 
   const amiss = lines?.filter(({ state }) => state === 'look').length ?? 0;
   const now = bench.clock.now();

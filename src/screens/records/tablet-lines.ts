@@ -91,9 +91,11 @@ function copyLine(copy: TabletState['copy']): TabletLine {
   const found = copy.isCopied
     ? `${keep.age(formatAge(copy.ageMs))} ${keep.since(copy.recordsSince)}`
     : copy.recordsSince === 0
-      ? keep.none
+      ? copiesWords.records(0)
       : `${keep.none} ${keep.notYet(copy.recordsSince)}`;
-  return judged(words.names.copy, found, !copy.isDue, words.todo.copy);
+  // Whoever checks the tablet hears of it before the frame would ask for one.
+  const isFine = !copy.isDue && (copy.isCopied || copy.recordsSince === 0);
+  return judged(words.names.copy, found, isFine, words.todo.copy);
 }
 
 function recordsLine(records: TabletState['records']): TabletLine {

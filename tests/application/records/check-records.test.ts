@@ -57,6 +57,14 @@ describe('the check of all records', () => {
     });
   });
 
+  it('names a record that follows from the others and can go into no copy', async () => {
+    const log = await logOf(...chained(3, 't'));
+    const takes = ({ sequence }: LogRecord) => sequence !== 2;
+    const amiss = [{ device: 't', sequence: 2, why: 'unreadable' }];
+    expect(await checkRecords(log, () => {}, takes)).toMatchObject({ breakCount: 1, breaks: amiss });
+    expect(await checkNewestRecords(log, takes)).toEqual(amiss);
+  });
+
   it('counts every break and lists the first twenty', async () => {
     // Of 60 records every second is left out: 30 stay, the first of them whole, each later one after a gap.
     const holed = chained(60, 't').filter((_, place) => place % 2 === 0);
@@ -70,9 +78,9 @@ describe('the check at opening', () => {
   it('looks at the newest thousand of this tablet only', async () => {
     const records = chained(NEWEST + 500, 't');
     const old = records.map((record, place) => (place === 400 ? changed(record) : record));
-    expect(await checkNewestRecords(await logOf(...old))).toEqual([]);
+    expect(await checkNewestRecords(await logOf(...old), () => true)).toEqual([]);
     const recent = records.map((record, place) => (place === 600 ? changed(record) : record));
-    expect(await checkNewestRecords(await logOf(...recent))).toEqual([
+    expect(await checkNewestRecords(await logOf(...recent), () => true)).toEqual([
       { device: 't', sequence: 601, why: 'changed' },
     ]);
   });

@@ -57,6 +57,11 @@ describe('the check of a tablet', () => {
     ['files that are not there yet', { isOffline: false }, 'Without a network: look'],
     ['a damaged record', { records: { count: 7, devices: 1, breakCount: 1 } }, 'Records: look'],
     ['records that cannot be read', { records: null }, 'Records: look'],
+    [
+      'records of which no copy was ever made',
+      { copy: { isCopied: false, recordsSince: 3, finishedSince: 0, isDue: false } },
+      'Copy outside: look',
+    ],
   ])('sees %s', (_, other, line) => {
     expect(amiss(other)).toEqual([line]);
   });
