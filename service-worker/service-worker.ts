@@ -19,6 +19,10 @@ declare const self: ServiceWorkerGlobalScope & {
   __RESCUE__: Record<string, string>;
 };
 
+/** The page reads the same cache for its start, and is not to wait for what looks after it. */
+const MEND_AFTER_MS = 1_000;
+const started = () => new Promise((resolve) => setTimeout(resolve, MEND_AFTER_MS));
+
 const manifest = self.__WB_MANIFEST;
 const languages = self.__LANGUAGES__;
 const rescue = self.__RESCUE__;
@@ -42,9 +46,15 @@ cleanupOutdatedCaches();
 registerRoute(new PrecacheRoute(controller, { directoryIndex: '' }));
 registerRoute(
   new NavigationRoute(({ event }) => {
-    // Without a network there is nothing to mend with.
-    (event as FetchEvent).waitUntil(mend(controller, manifest).catch(() => {}));
-    return wholeApp(controller);
+    const page = wholeApp(controller);
+    (event as FetchEvent).waitUntil(
+      page
+        .then(started, started)
+        .then(() => mend(controller, manifest))
+        // Without a network there is nothing to mend with.
+        .catch(() => {}),
+    );
+    return page;
   }),
 );
 registerRoute(
