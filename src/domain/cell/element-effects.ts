@@ -35,14 +35,16 @@ export function elementEffects(work: CellWork): ElementEffect[] {
     const lessMs = gained * Math.min(SECOND_MS, meanMs);
     return lessMs / Math.max(1, beforeMs - lessMs);
   };
-  const repetitive = work.elements.map(({ name, place, meanMs: perPartMs }): ElementEffect => {
+  const repetitive = work.elements.map(({ name, place, timesMs, meanMs: perPartMs }): ElementEffect => {
+    // In a mix it is not done on every part, and where it is not no second of it can go.
+    const secondMs = timesMs.reduce((sum, ms) => sum + Math.min(SECOND_MS, ms), 0) / timesMs.length;
     const elements = work.elements.map((own) => (own.name === name ? shorter(own) : own));
     const gained = seconds[kindOf[place]]?.gained ?? 0;
     return {
       name,
       place,
       perPartMs,
-      bySecond: bySecond(gained, perPartMs),
+      bySecond: bySecond(gained, secondMs),
       byTenth: byTenth({ ...work, elements }),
     };
   });

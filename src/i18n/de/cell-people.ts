@@ -46,8 +46,8 @@ export const cellPeople: typeof english = {
   oneMachine: (part, adds) =>
     `${part}: eine Maschine je Person; eine zweite bringt nur ${adds} gute Teile in der Stunde mehr.`,
   oneMachineOnly: (part) => `${part}: eine Maschine je Person; eine zweite bringt nichts, was belegt wäre.`,
-  moreMachines: (part, count, adds) =>
-    `${part}: ${count} Maschinen je Person; ${count === 2 ? 'die zweite' : 'die letzte davon'} bringt ${adds} gute Teile in der Stunde mehr.`,
+  moreMachines: (part, count, adds, waits) =>
+    `${part}: von ${count} Maschinen je Person bringt die letzte ${adds} gute Teile in der Stunde mehr, und jede wartet ${waits} der Zeit. Ob es sich lohnt, zeigen erst die Kosten.`,
   ideal: (ideal) => `Allein nach den Zeiten kann eine Person ${ideal} solche Maschinen bedienen.`,
   cheapest: (machines) => `Am günstigsten ist ein gutes Teil mit ${machines}.`,
   machinesCount: (count) => `${count} ${count === 1 ? 'Maschine' : 'Maschinen'}`,
@@ -60,14 +60,14 @@ export const cellPeople: typeof english = {
     cost: 'Kosten je gutem Teil',
   },
   machinesNote:
-    'Gute Teile sind simuliert, mit Stillständen und dem Warten aufeinander. Warten und Verlust gelten allein nach den Zeiten, Beladen zählt nicht als Warten; der Verlust bei Rufen zu beliebiger Zeit steckt nicht in den guten Teilen: hier werden die Maschinen reihum bedient.',
+    'Gute Teile sind simuliert, mit Stillständen und dem Warten aufeinander. Warten und Verlust gelten allein nach den Zeiten, Beladen zählt nicht als Warten; Rufe zu beliebiger Zeit stecken nicht in den guten Teilen: hier werden die Maschinen reihum bedient.',
   operatorRate: 'Person, Kosten je Stunde',
   machineRate: 'Maschine, Kosten je Stunde',
   how: [
-    'Takt = Arbeitszeit eines Tages ÷ darin gewünschte Teile. Resttakt, also was davon bleibt: Arbeitszeit ohne Stillstände × Anteil ohne Ausschuss ÷ gewünschte Teile, abzüglich gelegentlicher Arbeit und Nacharbeit je Teil.',
+    'Takt = Arbeitszeit eines Tages ÷ darin gewünschte Teile. Resttakt: Arbeitszeit ohne Stillstände × Anteil ohne Ausschuss ÷ gewünschte Teile, abzüglich gelegentlicher Arbeit und Nacharbeit je Teil.',
     'Gute Teile am Tag sind die der Simulation auf den anderen Seiten.',
     'Die Arbeit wird Abschnitt für Abschnitt vergeben, solange sie in den Resttakt passt: zuerst der Abschnitt, auf den die meisten anderen warten, und einmal nach der meisten Arbeit dahinter; gezeigt wird das Bessere von beiden. Keines findet immer das Beste (Jacobs & Chase; Helgeson und Birnie 1961).',
-    'Abstimmungsgrad = alle Handarbeit ÷ (Personen × Resttakt) oder ÷ (Personen × längster Platz). Abstimmungsverlust = der Rest. Beide sind gebräuchlich, und sie unterscheiden sich.',
+    'Abstimmungsgrad = alle Handarbeit ÷ (Personen × Resttakt) oder ÷ (Personen × längster Platz). Abstimmungsverlust = der Rest. Beide sind gebräuchlich.',
     'Die Marke „8 von 10“: in acht von zehn aufgenommenen Zyklen war diese Person bis dahin fertig.',
     'Maschinen reihum: die Runde dauert das Längere aus Beladen + Maschine und Maschinenzahl × Eigenzeit der Person; n′ = (Beladen + Maschine) ÷ (Beladen + Arbeit daneben) (Niebel & Freivalds).',
     'Rufe zu beliebiger Zeit: binomial, jede Maschine braucht die Person in Beladen ÷ (Beladen + Maschine) der Zeit.',

@@ -111,7 +111,7 @@ export const cellWhatIf: typeof english = {
   how: [
     'Jedes simulierte Teil bekommt die Zeiten eines aufgenommenen Zyklus, durch Zufall gezogen; wo ein Zyklus dem vorigen ähnelt, werden kurze Folgen gezogen. Stillstände, Ausschuss und Nacharbeit kommen so oft und dauern so lange wie in den neuesten Einsätzen; ein Nacharbeitsteil braucht noch einmal die Handzeit eines Teils.',
     'Minuten je Teil sind ohne Stillstände, Nacharbeit und Ausschuss; alles andere in der Tabelle enthält sie.',
-    'Ein Stillstand aus einem Grund, bei dem laut Angabe unter „Personen und Maschinen“ die Maschine steht, hält die Maschine auf; jeder andere die Person, und die Maschine läuft inzwischen ihren Zyklus zu Ende.',
+    'Ein Stillstand hält die Maschine auf, wo es unter „Personen und Maschinen“ so angegeben ist; sonst die Person, und die Maschine beendet ihren Zyklus.',
     'Mit dem Antippen kommt, was zehn Tage Zufall sagen; alle Tage folgen einen Augenblick später.',
     'Gelegentliche Arbeit, die einmal je Wagen anfällt, fällt so oft an, wie der Wagen geht.',
     'Jetzt und dann treffen auf denselben Zufall, damit das Intervall des Unterschieds schmal ist: mittlerer Unterschied nach Tagen ± t·s/√n, bei 95 %. Eine Durchlaufzeit zählt an dem Tag, an dem ihr Teil frei wird.',

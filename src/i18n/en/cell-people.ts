@@ -44,8 +44,8 @@ export const cellPeople = spoken('cellPeople', {
     `${part}: one machine for one operator; a second adds only ${adds} good parts an hour.`,
   oneMachineOnly: (part: string) =>
     `${part}: one machine for one operator; a second adds nothing that shows.`,
-  moreMachines: (part: string, count: number, adds: string) =>
-    `${part}: ${count} machines for one operator; ${count === 2 ? 'the second' : 'the last of them'} adds ${adds} good parts an hour.`,
+  moreMachines: (part: string, count: number, adds: string, waits: string) =>
+    `${part}: of ${count} machines for one operator the last adds ${adds} good parts an hour, and each waits ${waits} of the time. Whether that pays, only cost tells.`,
   ideal: (ideal: string) => `By times alone one operator can serve ${ideal} machines like this one.`,
   cheapest: (machines: string) => `A good part is cheapest with ${machines}.`,
   machinesCount: (count: number) => `${count} ${count === 1 ? 'machine' : 'machines'}`,

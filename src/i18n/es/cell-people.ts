@@ -45,8 +45,8 @@ export const cellPeople: typeof english = {
   oneMachine: (part, adds) =>
     `${part}: una máquina por persona; una segunda añade solo ${adds} piezas buenas por hora.`,
   oneMachineOnly: (part) => `${part}: una máquina por persona; una segunda no añade nada demostrado.`,
-  moreMachines: (part, count, adds) =>
-    `${part}: ${count} máquinas por persona; ${count === 2 ? 'la segunda' : 'la última de ellas'} añade ${adds} piezas buenas por hora.`,
+  moreMachines: (part, count, adds, waits) =>
+    `${part}: de ${count} máquinas por persona, la última añade ${adds} piezas buenas por hora y cada una espera el ${waits} del tiempo. Si compensa, solo lo dicen los costes.`,
   ideal: (ideal) => `Solo por los tiempos, una persona puede atender ${ideal} máquinas como esta.`,
   cheapest: (machines) => `Una pieza buena sale más barata con ${machines}.`,
   machinesCount: (count) => `${count} ${count === 1 ? 'máquina' : 'máquinas'}`,

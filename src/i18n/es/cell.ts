@@ -79,10 +79,11 @@ export const cellGoverns: typeof englishGoverns = {
     other: 'Dónde compensa aliviar a la otra persona:',
     hands: 'Dónde compensa menos trabajo manual:',
   },
+  equalMix: 'Calculado con tantas piezas de una como de otra: ningún periodo de trabajo muestra otra mezcla.',
   onEvery: 'en todas las piezas',
   onNone: 'en ninguna pieza',
   fully: (parts) => `en ${parts}`,
-  partly: (parts) => `menos en ${parts}`,
+  partly: (parts) => `algo menos en ${parts}`,
   notOn: (parts) => `no en ${parts}`,
   why: {
     most: (first, second) =>
@@ -161,7 +162,7 @@ export const cellGoverns: typeof englishGoverns = {
     'Cada ciclo cronometrado se toma entero: trabajo manual con la máquina parada + lo más largo entre el trabajo manual a su lado y la máquina; después, la media de todos los ciclos. Los tiempos son tiempos normales: observado × valoración.',
     'La media de lo más largo de cada ciclo está por encima de la más larga de las dos medias: esa diferencia es lo que cuesta alternarse.',
     'El trabajo ocasional cuenta con su frecuencia; hecho junto a la máquina en marcha, cuenta solo en lo que dura más que ella.',
-    '1 segundo menos: el ciclo medio otra vez, con un segundo menos de ese trabajo en cada ciclo. Se dice que compensa desde 0,75, y que no compensa por debajo de 0,05. Muestra quién manda: en proporción, un elemento largo sería el primero incluso donde solo se le espera. Un 10 % da más donde hay más de ese trabajo, y está al lado.',
+    '1 segundo menos: el ciclo medio otra vez, con un segundo menos de ese trabajo en cada ciclo. Se dice que compensa desde 0,75, y que no compensa por debajo de 0,05. Muestra quién manda: en proporción, un elemento largo sería el primero incluso donde solo se le espera.',
     '10 % menos: el tiempo por pieza otra vez, con ese elemento un 10 % más corto en cada ciclo, aplicado a las piezas buenas al día. Piezas buenas por segundo: los segundos ganados, aplicados al tiempo por pieza.',
     'Ritmo a partir del cual manda la máquina: 100 × tiempo manual a su lado ÷ tiempo de máquina.',
     'Fuente: Groover, Work Systems, capítulo 13.',

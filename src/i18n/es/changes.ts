@@ -13,7 +13,7 @@ export const changeWords: typeof english = {
         'La primera versión.',
         'Ritmo: un toque por pieza, por delante o por detrás, paradas, el registro propio.',
         'Estudio: reloj, valoración, hoja resumen, estándares, estudios en papel.',
-        'Célula: qué la gobierna, qué traería un cambio, tiempo de paso.',
+        'Célula: qué manda en ella, qué traería un cambio, tiempo de paso.',
         'Repaso: el día, las semanas, antes y después, promesas.',
         'Registros: dos copias en la tableta, copias fuera, tablas, revisión de la tableta.',
       ],

@@ -5,7 +5,7 @@ import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { formatNumber } from '../../i18n/format-number';
 import { dayWords } from './day-words';
 import { PlainTable } from './plain-table';
-import { shownDifference } from './shown-difference';
+import { leadDigits, shownDifference } from './shown-difference';
 import type { Runs } from './use-tried-runs';
 
 interface Props {
@@ -25,20 +25,25 @@ type Interval = RunDifferences['lead'];
  *
  * @param scale from the unit of the interval to that of the difference
  */
-export function differenceText(by: number, interval: Interval, scale = 1): string {
+export function differenceText(by: number, interval: Interval, scale = 1, digits = 1): string {
   if (!interval) return says.notShown;
   const { lower, upper } = interval;
-  if (lower === 0 && upper === 0) return signed(by);
-  const text = withInterval(by, interval, scale);
+  if (lower === 0 && upper === 0) return signed(by, digits);
+  const text = withInterval(by, interval, scale, digits);
   return isShown(interval) ? text : says.isNotShown(text);
 }
 
 /** The difference and half of its interval. */
-export function withInterval(by: number, { lower, upper }: NonNullable<Interval>, scale = 1): string {
-  return says.interval(signed(by), formatNumber((scale * (upper - lower)) / 2, 1));
+export function withInterval(
+  by: number,
+  { lower, upper }: NonNullable<Interval>,
+  scale = 1,
+  digits = 1,
+): string {
+  return says.interval(signed(by, digits), formatNumber((scale * (upper - lower)) / 2, digits));
 }
 
-const signed = (by: number, digits = 1) => `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
+const signed = (by: number, digits: number) => `${by > 0 ? '+' : ''}${formatNumber(by, digits)}`;
 
 /** Now, then and the difference, of everything that a shop decides by. */
 export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
@@ -51,8 +56,8 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
     ['minutes', minutes(cycles.before.partMs), minutes(cycles.after.partMs), 3],
     ['perDay', before.meanGood, after.meanGood, 1],
     ['promise', before.lowGood, after.lowGood, 0],
-    ['lead', minutes(before.meanLeadMs), minutes(after.meanLeadMs), 1],
-    ['leadHigh', minutes(before.highLeadMs), minutes(after.highLeadMs), 1],
+    ['lead', minutes(before.meanLeadMs), minutes(after.meanLeadMs), leadDigits(before.meanLeadMs)],
+    ['leadHigh', minutes(before.highLeadMs), minutes(after.highLeadMs), leadDigits(before.highLeadMs)],
     ['inside', before.meanInside, after.meanInside, 1],
     ['people', people(cycles.before), people(cycles.after), 0],
     ['personHour', before.meanGood / hours[0], after.meanGood / hours[1], 1],
@@ -69,7 +74,7 @@ export function ChangeFigures({ isChanged, cycles, runs, dayMs, more }: Props) {
   const difference = (row: Row, by: number, digits: number) => {
     if (row === 'promise' && !isShown(more.lowDay)) return says.notShown;
     const interval = intervals[row];
-    if (interval) return differenceText(by, ...interval);
+    if (interval) return differenceText(by, interval[0], interval[1], digits);
     return unit(row, signed(by, digits));
   };
   const shown = rows.filter(([row]) => row !== 'machine' || cycles.before.hasMachine);

@@ -7,7 +7,7 @@ import { cellWhatIf as says } from '../../i18n/en/cell-what-if';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { withInterval } from './change-figures';
-import { shownDifference } from './shown-difference';
+import { leadDigits, shownDifference } from './shown-difference';
 import type { ActiveChange } from './tried-change';
 import type { Runs } from './use-tried-runs';
 
@@ -32,6 +32,7 @@ export function ChangeSentence({ active, cycles, effect, plans, runs, more }: Pr
   const [now, then] = [runs.before.summary.meanLeadMs, runs.after.summary.meanLeadMs];
   const isLead = isShown(more.lead) && Math.abs(then / now - 1) > SPOKEN_OF.lead;
   const isChanged = active.length > 0;
+  const digits = leadDigits(now);
   return (
     <div class="stack cell-answer cell-held" aria-live="polite">
       <h1>{isChanged ? answerOf({ active, cycles, effect, plans, runs, more }) : says.begin}</h1>
@@ -39,7 +40,10 @@ export function ChangeSentence({ active, cycles, effect, plans, runs, more }: Pr
         {isChanged && tookOver && says.tookOver[kind === 'slower' ? 'slower' : 'faster'][governs]}{' '}
         {isChanged &&
           isLead &&
-          says.leadTime(words.minutes(decimalMinutes(now, 1)), words.minutes(decimalMinutes(then, 1)))}
+          says.leadTime(
+            words.minutes(decimalMinutes(now, digits)),
+            words.minutes(decimalMinutes(then, digits)),
+          )}
       </p>
     </div>
   );

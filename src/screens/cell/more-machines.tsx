@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { setCell } from '../../application/cell/cell-settings';
 import { isShown, moreGood } from '../../domain/cell/compare-cells';
-import { costOfPart, serveMachines } from '../../domain/cell/serve-machines';
+import { costOfPart, type MachinesChoice, serveMachines } from '../../domain/cell/serve-machines';
 import { type SimulatedRun, simulatedDays } from '../../domain/cell/simulated-days';
 import type { CellSettings } from '../../domain/records/shop-fact';
 import { cell as words } from '../../i18n/en/cell';
@@ -40,7 +40,7 @@ export function MoreMachines({ cell, part }: { cell: CellData; part: ReckonedPar
   const keep = (to: Partial<CellSettings>) => setCell(bench, { ...settings, ...to });
   return (
     <section class="stack">
-      <h2>{answerOf(part, runs, perHours)}</h2>
+      <h2>{answerOf(part, runs, perHours, choices)}</h2>
       <p>
         {says.ideal(formatNumber(ideal, 2))}{' '}
         {isCosted && cheapest && says.cheapest(says.machinesCount(cheapest.machines))}
@@ -84,8 +84,13 @@ function runsWith(cell: CellData, part: ReckonedPart, most: number): SimulatedRu
   });
 }
 
-/** As many as each add something. */
-function answerOf(part: ReckonedPart, runs: readonly SimulatedRun[], perHours: readonly number[]): string {
+/** As many as each add something, and what the last of them costs in waiting: whether it pays is not said by that. */
+function answerOf(
+  part: ReckonedPart,
+  runs: readonly SimulatedRun[],
+  perHours: readonly number[],
+  choices: readonly MachinesChoice[],
+): string {
   const adds = perHours.map((good, place) => good - (perHours[place - 1] ?? 0));
   const past = adds.findIndex((more, place) => place > 0 && more < ADDS * perHours[place - 1]!);
   const count = past < 0 ? perHours.length : past;
@@ -95,5 +100,6 @@ function answerOf(part: ReckonedPart, runs: readonly SimulatedRun[], perHours: r
     const more = two && isShown(moreGood(one!.run, two.run)) ? adds[1]! : 0;
     return more < 0.05 ? says.oneMachineOnly(name) : says.oneMachine(name, formatNumber(more, 1));
   }
-  return says.moreMachines(name, count, formatNumber(adds[count - 1]!, 1));
+  const { machineWaits: waits } = choices[count - 1]!;
+  return says.moreMachines(name, count, formatNumber(adds[count - 1]!, 1), percent(waits));
 }

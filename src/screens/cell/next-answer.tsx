@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { ENOUGH_CYCLES } from '../../domain/cell/cycle-precision';
 import { type NextStep, nextStep, type PaysOn } from '../../domain/cell/next-step';
 import type { WorkKindOfCell } from '../../domain/cell/second-out';
@@ -16,29 +17,41 @@ interface Props {
 export function NextAnswer({ parts, goodPerDay }: Props) {
   const single = parts.filter(({ source }) => source);
   const mix = parts.find(({ source }) => !source);
-  const step = nextStep(single, mix);
+  const step = useMemo(() => nextStep(single, mix), [parts]);
   if (!step) return <TooEarly parts={single} />;
-  const hasMachine = single.some(({ cycle }) => cycle.hasMachine);
-  const hasOther = single.some(({ seconds }) => seconds.other);
+  const told = single.filter(({ partCode }) => step.parts.includes(partCode));
+  const isEqual = !mix && told.length > 1;
+  const perDay = evenly((mix ? [mix] : told).map(goodPerDay));
+  const hasMachine = told.some(({ cycle }) => cycle.hasMachine);
+  const hasOther = told.some(({ seconds }) => seconds.other);
   const kinds: readonly WorkKindOfCell[] = hasMachine ? ['outside', 'inside', 'machine'] : ['outside'];
-  const told = hasOther ? [...kinds, 'other' as const] : kinds;
-  const inOrder = [step.kind, ...told.filter((kind) => kind !== step.kind)];
+  const asked = hasOther ? [...kinds, 'other' as const] : kinds;
+  const inOrder = [step.kind, ...asked.filter((kind) => kind !== step.kind)];
   const isAlone = !hasMachine && !hasOther;
+  // Of a standing machine nothing is said to parts that have none.
+  const nameOf = (kind: WorkKindOfCell, isBeside: boolean) =>
+    kind === 'outside' && !isBeside ? 'hands' : kind;
+  const isBesideAll = told.every(({ cycle }) => cycle.hasMachine);
   return (
     <section class="stack cell-answer" aria-live="polite">
-      <h1>{says.next[isAlone ? 'hands' : step.kind](step.first.name)}</h1>
+      <h1>{says.next[nameOf(step.kind, !step.isWithoutMachine)](step.first.name)}</h1>
       {!isAlone && (
         <p>
-          {inOrder.map((kind) => `${says.pays[hasMachine ? kind : 'hands']} ${where(step.pays[kind])}. `)}
+          {inOrder.map(
+            (kind) =>
+              `${says.pays[nameOf(kind, isBesideAll)]} ${where(step.pays[kind], step.parts.length)}. `,
+          )}
         </p>
       )}
-      <WhyFirst step={step} perDay={meanOf((mix ? [mix] : single).map(goodPerDay))} />
+      <WhyFirst step={step} perDay={perDay} />
+      {isEqual && <p class="small quiet">{says.equalMix}</p>}
     </section>
   );
 }
 
-const meanOf = (all: readonly (number | undefined)[]) =>
-  all.reduce<number>((sum, own) => sum + (own ?? Number.NaN), 0) / all.length;
+/** Good parts of a day in which as many are made of each. */
+const evenly = (all: readonly (number | undefined)[]) =>
+  all.length / all.reduce<number>((sum, own) => sum + 1 / (own ?? Number.NaN), 0);
 
 /** Why that element is the first, by the measure of the table, and which one another measure would begin with. */
 function WhyFirst({ step, perDay }: { step: NextStep; perDay: number }) {
@@ -62,8 +75,8 @@ function WhyFirst({ step, perDay }: { step: NextStep; perDay: number }) {
 }
 
 /** In full here, in part there, not elsewhere: by the figures of the table. */
-function where({ fully, partly, not }: PaysOn): string {
-  if (partly.length + not.length === 0) return says.onEvery;
+function where({ fully, partly, not }: PaysOn, all: number): string {
+  if (fully.length === all) return says.onEvery;
   if (fully.length + partly.length === 0) return says.onNone;
   const told = [
     ...(fully.length > 0 ? [says.fully(words.list(fully.map(codeOf)))] : []),

@@ -10,10 +10,21 @@ function part(code: DemoCode, cycles = 400) {
   const work = { ...spreadCell(code, cycles), occasionals: occasionals() };
   return {
     partCode: code,
+    work,
     wholeCycles: cycles,
     effects: elementEffects(work),
     seconds: secondOut(work),
   };
+}
+
+/** Hand work alone: each element takes the same in every cycle. */
+function byHand(partCode: string, seconds: Readonly<Record<string, number>>) {
+  const elements = Object.entries(seconds).map(([name, took]) => {
+    const timesMs = Array.from({ length: 8 }, () => 1_000 * took);
+    return { name, place: 'external', work: 'manual', timesMs, meanMs: 1_000 * took } as const;
+  });
+  const work: CellWork = { elements, occasionals: [], complete: [...Array(8).keys()] };
+  return { partCode, work, wholeCycles: 8, effects: elementEffects(work), seconds: secondOut(work) };
 }
 
 // The same analysis as in cell-cycle.test.ts: the machine governs in 0, 3, 14, 50 and 100 % of the cycles.
@@ -76,7 +87,8 @@ describe('what the cell should do next', () => {
 
   it('begins where a second gives most, and names what gives more for a tenth, which is longer and gives less for one', () => {
     const { first, mostByTenth } = nextStep(demoCodes.map((code) => part(code)))!;
-    expect(mostByTenth.name).toBe('E6');
+    // As many of each: the machine of V takes longest of all, and with it the machine leads by share.
+    expect(mostByTenth.name).toBe('MC');
     expect(mostByTenth.byTenth).toBeGreaterThan(2 * first.byTenth);
     expect(mostByTenth.bySecond).toBeLessThan(0.85 * first.bySecond);
   });
@@ -85,6 +97,24 @@ describe('what the cell should do next', () => {
     const { kind, first } = nextStep([part('M'), part('V')], part('M'))!;
     expect(kind).toBe('outside');
     expect(first).toEqual(part('M').effects.find(({ name }) => name === 'E2'));
+  });
+
+  it('takes as many of each part where nothing tells more: a second less of what half of them have is half a second', () => {
+    const { first, parts } = nextStep([byHand('BR', { Press: 3 }), byHand('PL', { Deburr: 47 })])!;
+    expect(parts).toEqual(['BR', 'PL']);
+    expect(first.name).toBe('Deburr');
+    // 25 s a part as a mean; half a second less is 24.5 s.
+    expect(first.bySecond).toBeCloseTo(25 / 24.5 - 1, 9);
+    expect(first.byTenth).toBeCloseTo(25 / (25 - 4.7 / 2) - 1, 9);
+  });
+
+  it('speaks of a machine to the parts alone that have one', () => {
+    const { pays, isWithoutMachine } = nextStep([part('V'), byHand('PL', { Deburr: 470 })])!;
+    expect(pays.machine).toEqual({ fully: ['V'], partly: [], not: [] });
+    expect(pays.inside).toEqual({ fully: [], partly: [], not: ['V'] });
+    expect(pays.outside.fully).toEqual(['V', 'PL']);
+    expect(isWithoutMachine).toBe(true);
+    expect(nextStep([part('M'), part('V')])!.isWithoutMachine).toBe(false);
   });
 
   it('stands at the head of its own list wherever one part is made: the list and the advice have one measure', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { compareRuns, isShown, moreGood } from '../../../src/domain/cell/compare-cells';
 import type { CellRun } from '../../../src/domain/cell/simulate-cell';
 import { differenceText } from '../../../src/screens/cell/change-figures';
+import { leadDigits } from '../../../src/screens/cell/shown-difference';
 
 const between = (lower: number, upper: number) => ({ difference: (lower + upper) / 2, lower, upper });
 const runOf = (goodByDay: readonly number[]): CellRun => ({
@@ -31,6 +32,13 @@ describe('a difference', () => {
   it('of lead time is in minutes, and none that shows where no lot left', () => {
     expect(differenceText(-0.7, between(-60_000, -24_000), 1 / 60_000)).toBe('−0.7 ± 0.3');
     expect(differenceText(-0.7, compareRuns(runOf(days), runOf(days), 1).lead)).toBe('none that shows');
+  });
+
+  it('of a lead time below ten minutes is told in thousandths, as the time a part takes is', () => {
+    expect([leadDigits(27_000), leadDigits(599_000), leadDigits(600_000)]).toEqual([3, 3, 1]);
+    expect(differenceText(-0.052, between(-3_600, -2_640), 1 / 60_000, leadDigits(27_000))).toBe(
+      '−0.052 ± 0.008',
+    );
   });
 
   it('of nothing is plain', () => {
