@@ -57,7 +57,7 @@ describe('an operator with a scanner and a keyboard at the station', () => {
 
   it('types how many parts are wanted with the focus on the surface, and taps nothing', async () => {
     await page.locator('.pace-outlook').waitFor();
-    await tapButton(page, /How many parts are wanted/);
+    await tapButton(page, /^Parts wanted/);
     await page.keyboard.press('Enter');
     await page.keyboard.type('12');
     expect(await page.getByLabel('Good parts').inputValue()).toBe('12');

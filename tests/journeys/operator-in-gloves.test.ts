@@ -152,8 +152,8 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
       await tapButton(page, /^Previous part/);
       await tapButton(page, outcome);
     };
-    await say('rework');
-    await say('scrap');
+    await say('Rework later');
+    await say('Scrap');
     await page.getByText('1 scrap · 1 to rework').waitFor();
     expect(await inBoth(page)).toEqual([]);
     await tapButton(page, /^Previous part/);
@@ -175,7 +175,10 @@ describe.each(['own', 'demo'])('an operator in gloves, in the %s shop', (shop) =
     await page.getByLabel('Shift ends at').fill('23:59');
     expect(await inBoth(page)).toEqual([]);
     await tapButton(page, 'Set');
-    await page.locator('.pace-outlook').getByText('1500 wanted').waitFor();
+    await page
+      .locator('.pace-outlook')
+      .getByText(/of 1500 left/)
+      .waitFor();
     await tap(page, page.locator('.pace-outlook'));
     expect(await page.getByLabel('Shift ends at').inputValue()).toBe('23:59');
     await tapButton(page, 'Back');

@@ -26,7 +26,7 @@ describe('an operator with a part to be reworked', () => {
 
   it('marks it, goes on, and finds it again when there is time for it', async () => {
     await tapButton(page, /^Previous part/);
-    await tapButton(page, 'rework');
+    await tapButton(page, 'Rework later');
     await page.getByText('To rework: it waits under “Previous part”').first().waitFor();
     await makePart(page);
     await page.locator('.pace-tally-apart').getByText('1 to rework').waitFor();
@@ -35,7 +35,7 @@ describe('an operator with a part to be reworked', () => {
       .getByText('1 to rework')
       .waitFor();
     await tapButton(page, /^End turn/);
-    await page.getByText('1 part waits to be reworked, under “Previous part”.').waitFor();
+    await page.getByText('1 part waits to be reworked: in any turn here, under “Previous part”.').waitFor();
     await tapButton(page, 'Keep working');
     await tapButton(page, /^Previous part/);
     await tapButton(page, /^Rework M of/);
@@ -105,12 +105,49 @@ describe('an operator with a part to be reworked', () => {
   it('is told that scrap earns no target, and reads it all in the own record', async () => {
     await makePart(page);
     await tapButton(page, /^Previous part/);
-    await tapButton(page, 'scrap');
+    await tapButton(page, 'Scrap');
     await page.getByText('Scrap: earns no target').first().waitFor();
     await page.getByText('1 scrap · 1 reworked', { exact: true }).waitFor();
     await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
     await page.getByText('Marked for rework: 1. Reworked, as tapped: 1. Still waiting: 0.').waitFor();
     await page.getByText('Left out of them: 1 with a stop in it.').waitFor();
+  });
+
+  it('marks one by mistake, and takes back the mark and not the part', async () => {
+    await tapButton(page, 'Start another turn');
+    await tapButton(page, /^Start/);
+    await makePart(page);
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, 'Scrap');
+    await page.locator('.pace-tally-apart').getByText('1 scrap').waitFor();
+    await tapButton(page, /^Undo/);
+    await page.getByText('Taken back: Scrap').first().waitFor();
+    expect(await page.locator('.pace-tally-figure').first().innerText()).toBe('1');
+    await page.locator('.pace-tally-apart').waitFor({ state: 'detached' });
+  });
+
+  it('is offered in the next turn what waited at the end of the one before, whoever made it', async () => {
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, 'Rework later');
+    await tapButton(page, /^End turn/);
+    await tapButton(page, 'End the turn');
+    await tapButton(page, 'Start another turn');
+    await page.getByText(/^1 part waits to be reworked/).waitFor();
+    await tapButton(page, 'Another code');
+    await page.getByLabel('Code', { exact: true }).fill('MO');
+    await tapButton(page, 'Add code');
+    await tapButton(page, /^Start/);
+    await page
+      .getByRole('button', { name: /^Previous part/ })
+      .getByText('1 to rework')
+      .waitFor();
+    await tapButton(page, /^Previous part/);
+    await tapButton(page, /^Rework M of .* · K7/);
+    await page.getByText(/^Rework of M, done at .* · K7/).waitFor();
+    await tapButton(page, /^Rework done/);
+    const previous = page.getByRole('button', { name: /^Previous part/ });
+    await previous.getByText('1 to rework').waitFor({ state: 'detached' });
+    expect(await previous.isDisabled()).toBe(true);
   });
 });

@@ -14,8 +14,10 @@ export function beginRework(bench: Bench, partDone: string, at: Stamp): void {
   const open = turn.status === 'stopped' ? turn.stoppages.at(-1)?.key : undefined;
   const stoppage = open ?? recordKey(bench.record(turn.id, [{ kind: 'stopped' }], at)[0]!);
   const why = { reason: 'rework', label: '', category: 'rework', ofPart: partDone } as const;
+  // A part of an earlier turn was marked there.
+  const isOwn = turn.cycles.some(({ key }) => key === partDone);
   bench.record(turn.id, [
     { kind: 'stoppage-explained', stoppage, ...why },
-    { kind: 'part-judged', partDone, outcome: 'rework' },
+    ...(isOwn ? [{ kind: 'part-judged', partDone, outcome: 'rework' } as const] : []),
   ]);
 }

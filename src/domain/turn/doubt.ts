@@ -29,9 +29,9 @@ export type Doubt = {
       readonly suggestion: { readonly usualMs: number };
     }
   | {
-      /** Time between the last part and a change of part: what was it? Nothing is suggested. */
+      /** Time between the last part and a change of part: what was it? Nothing is suggested; stops are not asked about. */
       readonly kind: 'before-change';
-      readonly suggestion: { readonly from: PartInHand; readonly to: PartInHand };
+      readonly suggestion: { readonly from: PartInHand; readonly to: PartInHand; readonly workedMs: number };
     }
   | {
       /** A planned break lies in the part, and nobody tapped: was it taken? The stretch is the break's. */

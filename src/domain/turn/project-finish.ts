@@ -17,7 +17,7 @@ export interface Range {
 export interface Projection {
   /** When the parts that are wanted are done, milliseconds since the turn began; null where nobody said how many. */
   readonly finishMs: Range | null;
-  /** Good parts of the turn when its shift ends; null outside of a shift. */
+  /** Good parts of the turn when its shift ends; null outside of a shift, and once it is over. */
   readonly partsByEnd: Range | null;
   /** The same at the mean time of the parts it was reckoned from, with nothing lost any more: what stops cost is the rest. */
   readonly undisturbedByEnd: number | null;
@@ -67,7 +67,7 @@ export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number
   const done = turn.cycles.filter(isGood).length;
   const left = turn.wantedParts === null ? null : Math.max(0, turn.wantedParts - done);
   const { breaks, endsAtMs } = turn.planned;
-  const untilEndMs = endsAtMs === null ? null : workBetween(nowMs, Math.max(nowMs, endsAtMs), breaks);
+  const untilEndMs = endsAtMs === null || endsAtMs <= nowMs ? null : workBetween(nowMs, endsAtMs, breaks);
   if (left === 0 || (left === null && !untilEndMs)) return null;
 
   const ownMeanMs = meanWork(recent);

@@ -64,6 +64,11 @@ export class TurnBuilder {
     }
     if (isUndoable(fact)) this.undoable = { key, kind: fact.kind };
     switch (fact.kind) {
+      case 'part-judged':
+        if (this.isMarked(fact.partDone)) {
+          this.undoable = { key, kind: fact.kind, outcome: fact.outcome };
+        }
+        break;
       case 'part-done':
         this.resume(atMs);
         this.closeStretch(atMs);
@@ -227,7 +232,13 @@ export class TurnBuilder {
       return;
     }
     if (said === undefined) {
-      this.doubts.push({ kind: 'before-change', key, fromMs, toMs: atMs, suggestion: { from, to } });
+      this.doubts.push({
+        kind: 'before-change',
+        key,
+        fromMs,
+        toMs: atMs,
+        suggestion: { from, to, workedMs },
+      });
     }
     this.settle(said === 'set-up' ? 'set-up' : 'unaccounted');
     this.beginPart(atMs);
@@ -239,6 +250,12 @@ export class TurnBuilder {
     this.partGapMs = 0;
     this.steps = [];
     this.isPartBegun = isBegunByItself(this.inHand);
+  }
+
+  /** The part just done is marked by a tap of its own; the one whose rework has begun, by the tap that began it. */
+  private isMarked(partDone: string): boolean {
+    const begun = this.status === 'stopped' ? this.stoppages.at(-1)!.ofPart : '';
+    return partDone !== begun && partDone.split('/')[0] === this.parts.at(-1)?.key;
   }
 
   private explained(key: string, fromMs: number): Stoppage {

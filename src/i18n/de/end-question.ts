@@ -7,7 +7,7 @@ export const endQuestion: typeof english = {
   endText: (count, ms) =>
     `${count} ${count === 1 ? 'Teil' : 'Teile'} fertig. Das angefangene Teil, bisher ${clockFace(ms)}, wird nicht gezählt.`,
   toRework: (count) =>
-    `${count} ${count === 1 ? 'Teil wartet' : 'Teile warten'} auf Nacharbeit, unter „Voriges Teil“.`,
+    `${count} ${count === 1 ? 'Teil wartet' : 'Teile warten'} auf Nacharbeit: in jedem Einsatz hier unter „Voriges Teil“.`,
   endYes: 'Einsatz beenden',
   // Parted where two answers share a narrow place.
   endNo: 'Weiter\u00adarbeiten',

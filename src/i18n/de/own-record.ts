@@ -6,7 +6,7 @@ export const ownRecord: typeof english = {
   ownTitle: 'Die eigene Aufzeichnung',
   ownWhen: (person, day, from, to) => `${person} · ${day}, ${from} bis ${to}`,
   ownNote:
-    'Wer gearbeitet hat, sieht sie zuerst. Sie ist zum Verbessern und Planen da, nicht für Lohn oder Disziplinarmaßnahmen.',
+    'Wer gearbeitet hat, sieht sie zuerst. Sie ist zum Verbessern und Planen da, nicht für Lohn oder Strafen.',
   startAnother: 'Neuer Einsatz',
   whose: 'Wessen Aufzeichnung?',
   shared: (count) =>
@@ -33,7 +33,7 @@ export const ownRecord: typeof english = {
   leftOut: (reasons) => `Darin nicht enthalten: ${reasons}.`,
   leftOutFor: {
     asked: 'mit offener Frage',
-    'no-time-left': 'ohne eigene Zeit, weil Stillstände oder Lücken sie ausfüllen',
+    'no-time-left': 'nur Stillstände oder Lücken',
     interrupted: 'mit Stillstand darin',
     'first-off': 'Erstteil',
     'set-aside': 'beiseitegelegt',
@@ -56,7 +56,7 @@ export const ownRecord: typeof english = {
   daysTitle: 'Zum Mitnehmen',
   takeDays: (person) => `Die letzten 90 Tage von ${person} als Datei`,
   daysNote:
-    'Jedes Teil mit seiner Zeit und der Zielzeit, die es hatte. Die Datei gehört der Person: niemand erfährt davon.',
+    'Jedes Teil mit Zeit und damaliger Zielzeit. Niemand erfährt davon.',
   taken: (name, count) => `Gesichert: ${name}, ${count} ${count === 1 ? 'Teil' : 'Teile'}.`,
   notTaken: (error) => `Nichts wurde gesichert: ${error}`,
 };

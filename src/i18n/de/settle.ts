@@ -36,8 +36,7 @@ export const settle: typeof english = {
   breakWorked: 'Nein, gearbeitet',
   stillPerson: (ms, person) =>
     `${roundedClockFace(ms)} abwesend. Danach noch ${person}? Die Teile zählen in jedem Fall.`,
-  stillAfterShift: (person) =>
-    `Die Schicht ist zu Ende. Danach noch ${person}? Die Teile zählen in jedem Fall.`,
+  stillAfterShift: (person) => `Schichtende. Danach noch ${person}? Die Teile zählen immer.`,
   yes: 'Ja',
   someoneElse: 'Jemand anderes',
   saidAtStation: 'am Platz gesagt',

@@ -16,6 +16,7 @@ export const turnQuestion: typeof english = {
   scrapSaid: 'Ausschuss: keine Zielzeit erbracht',
   reworkSaid: 'Zur Nacharbeit: wartet unter „Voriges Teil“',
   reworkNow: 'Jetzt nacharbeiten',
+  reworkLater: 'Später nacharbeiten',
   reworkBegun: 'Nacharbeit begonnen: antippen, wenn das Teil gut ist',
   waitingPart: (code, at, ms) => `${code} von ${at} nacharbeiten, ${roundedClockFace(ms)}`,
   reworking: (code, at) => `Nacharbeit an ${code}, fertig um ${at}`,
@@ -36,7 +37,7 @@ export const turnQuestion: typeof english = {
   reasonTitleAfter: (ms) => `Stillstand ${clockFace(ms)}: warum?`,
   gapTitle: (ms) => `${roundedClockFace(ms)} keine Arbeit: was war es?`,
   sayWhy: (ms) => `Stillstand ${clockFace(ms)} – Grund angeben`,
-  saidWhy: (ms, why) => `Stillstand ${clockFace(ms)}: ${why}`,
+  saidWhy: (ms, why) => `${why}: ${clockFace(ms)}`,
   sayWhat: (ms, to) => `${roundedClockFace(ms)} vor ${to} – was war es?`,
   isNext: 'Das ist die nächste Frage: erst lesen',
   answered: (word, left) =>

@@ -7,7 +7,7 @@ export const endQuestion = spoken('endQuestion', {
   endText: (count: number, ms: number) =>
     `${count === 1 ? '1 part' : `${count} parts`} done. The part in hand, ${clockFace(ms)} so far, will not be counted.`,
   toRework: (count: number) =>
-    `${count} ${count === 1 ? 'part waits' : 'parts wait'} to be reworked, under “Previous part”.`,
+    `${count} ${count === 1 ? 'part waits' : 'parts wait'} to be reworked: in any turn here, under “Previous part”.`,
   endYes: 'End the turn',
   endNo: 'Keep working',
   handOver: 'Or somebody else goes on',

@@ -32,7 +32,7 @@ export const ownRecord = spoken('ownRecord', {
   leftOut: (reasons: string) => `Left out of them: ${reasons}.`,
   leftOutFor: {
     asked: 'with an open question',
-    'no-time-left': 'without a time of its own, as stops or gaps took it',
+    'no-time-left': 'nothing but stops or gaps',
     interrupted: 'with a stop in it',
     'first-off': 'first-off piece',
     'set-aside': 'set aside',

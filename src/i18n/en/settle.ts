@@ -37,8 +37,7 @@ export const settle = spoken('settle', {
   breakWorked: 'No, worked on',
   stillPerson: (ms: number, person: string) =>
     `Away for ${roundedClockFace(ms)}. Still ${person} after it? The parts count either way.`,
-  stillAfterShift: (person: string) =>
-    `The shift has ended. Still ${person} after it? The parts count either way.`,
+  stillAfterShift: (person: string) => `The shift has ended. Still ${person}? The parts count either way.`,
   yes: 'Yes',
   someoneElse: 'Someone else',
   saidAtStation: 'said at the station',

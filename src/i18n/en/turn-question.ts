@@ -15,7 +15,8 @@ export const turnQuestion = spoken('turnQuestion', {
   firstOff: 'First-off piece: set-up',
   scrapSaid: 'Scrap: earns no target',
   reworkSaid: 'To rework: it waits under “Previous part”',
-  reworkNow: 'Rework it now',
+  reworkNow: 'Rework now',
+  reworkLater: 'Rework later',
   reworkBegun: 'Rework begun: tap when it is good',
   waitingPart: (code: string, at: string, ms: number) => `Rework ${code} of ${at}, ${roundedClockFace(ms)}`,
   reworking: (code: string, at: string) => `Rework of ${code}, done at ${at}`,
@@ -36,7 +37,7 @@ export const turnQuestion = spoken('turnQuestion', {
   reasonTitleAfter: (ms: number) => `Stopped ${clockFace(ms)}: why?`,
   gapTitle: (ms: number) => `Not work for ${roundedClockFace(ms)}: what was it?`,
   sayWhy: (ms: number) => `Stopped ${clockFace(ms)} – say why`,
-  saidWhy: (ms: number, why: string) => `Stopped ${clockFace(ms)}: ${why}`,
+  saidWhy: (ms: number, why: string) => `${why}: ${clockFace(ms)}`,
   sayWhat: (ms: number, to: string) => `${roundedClockFace(ms)} before ${to} – what was it?`,
   isNext: 'That is the next question: read it first',
   answered: (word: string, left: number) =>

@@ -27,7 +27,7 @@ export const turnSetup = spoken('turnSetup', {
   addPart: 'Add part',
   anotherPart: 'Another part',
   cancel: 'Cancel',
-  codeTaken: (code: string) => `There is a part ${code} already.`,
+  codeTaken: (code: string, target: string) => `${code} is there already, ${target}: change it in Shop.`,
   codeIsFull: (most: number) => `A code has ${most} characters at most: no more fit in.`,
   needsCode: 'A part needs a code.',
   targetInShop: 'A target is set in Shop, with the supervisor’s PIN. The part can be made without.',

@@ -7,7 +7,7 @@ export const endQuestion: typeof english = {
   endText: (count, ms) =>
     `${count} ${count === 1 ? 'pieza terminada' : 'piezas terminadas'}. La pieza en curso, ${clockFace(ms)} hasta ahora, no se contará.`,
   toRework: (count) =>
-    `${count} ${count === 1 ? 'pieza espera' : 'piezas esperan'} retrabajo, en «Pieza anterior».`,
+    `${count} ${count === 1 ? 'pieza espera' : 'piezas esperan'} retrabajo: en cualquier periodo aquí, en «Pieza anterior».`,
   endYes: 'Terminar',
   endNo: 'Seguir trabajando',
   handOver: 'O sigue otra persona',

@@ -6,22 +6,23 @@ const parts = (count: number) => `${count} ${count === 1 ? 'pieza' : 'piezas'}`;
 /** Words of where a turn is heading, and of the parts that are wanted in it. */
 export const outlook: typeof english = {
   finish: (about, from, to) =>
-    from === to ? `Listo a las ${about}` : `Listo hacia las ${about}, de ${from} a ${to}`,
+    from === to ? `Listo a las ${about}` : `Listo hacia las ${about} (${from}–${to})`,
   byEnd: (time, about, from, to) =>
     from === to
       ? `${parts(about)} para las ${time}`
-      : `Unas ${parts(about)} para las ${time}, de ${from} a ${to}`,
+      : `Unas ${parts(about)} para las ${time} (${from}–${to})`,
   byEndOf: (time, about, from, to, wanted) =>
     from === to
       ? `${about} de ${wanted} para las ${time}`
-      : `Unas ${about} de ${wanted} para las ${time}, de ${from} a ${to}`,
+      : `Unas ${about} de ${wanted} para las ${time} (${from}–${to})`,
   allDone: (wanted) => (wanted === 1 ? '1 de 1 terminada' : `Las ${wanted} terminadas`),
+  atTarget: (time) => `Al objetivo: listo a las ${time}`,
   notYet: 'Aún es pronto: se calcula desde 10 piezas contadas',
-  ask: '¿Cuántas piezas hacen falta?',
+  ask: '¿Cuántas piezas?',
   learning: 'Aprendizaje: no se calcula el final',
   states: {
-    steady: 'La mayoría de las 5 últimas: en tiempo',
-    slower: 'La mayoría de las 5 últimas: sobre objetivo',
+    steady: 'Últimas 5: cerca del objetivo o menos',
+    slower: 'Últimas 5: sobre objetivo',
   },
   positionLater: 'Por delante o por detrás: desde la primera pieza',
   lastParts: (count) => (count === 1 ? 'La última pieza' : `Las últimas ${count} piezas`),
@@ -29,12 +30,11 @@ export const outlook: typeof english = {
   planTitle: 'Piezas que se piden y fin del turno',
   wanted: 'Piezas buenas',
   until: 'El turno acaba a las',
-  askShort: '¿Cuántas piezas?',
-  wantedCount: (wanted) => `se piden ${wanted}`,
+  left: (left, wanted) => `faltan ${left} de ${wanted}`,
   set: 'Fijar',
   none: 'Sin número',
   fault: 'Un número entero de 1 a 2000 o una hora, por favor.',
-  soFar: (good) => `Hasta ahora, ${parts(good)} ${good === 1 ? 'buena' : 'buenas'}.`,
+  soFar: (good) => `Buenas hasta ahora: ${good}, de todas las personas y piezas.`,
   howTitle: 'Cómo se calcula',
   howRange: (count, turns) =>
     `200 ensayos con ${count === 1 ? 'la última pieza' : `las últimas ${count} piezas`} de este periodo y lo que se perdió en él${turns > 0 ? `, o con lo que ${turns === 1 ? 'perdió un periodo anterior del mismo orden y cómo cambió' : `perdieron ${turns} periodos anteriores del mismo orden y cómo cambiaron`}` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas del calendario.`,
@@ -44,6 +44,7 @@ export const outlook: typeof english = {
       : `Las últimas ${parts(count)} contadas tardaron ${formatNumber(ratio, 2)} veces sus objetivos: todo su tiempo entre todos sus objetivos.`,
   undisturbed: (count) =>
     `Sin perder más tiempo, con su tiempo medio: ${count} ${count === 1 ? 'pieza' : 'piezas'} al final.`,
+  state: 'Últimas 5: sobre objetivo desde una mediana del 110 %, hasta que baja al 105 %.',
   scrap: 'Una pieza de desecho lleva su tiempo y no gana objetivo.',
   plan: '«Con paradas» incluye también paradas, preparación, retrabajo y llamadas a otra tarea: lo que el plan tiene que absorber, lo cause quien lo cause.',
   target: (what) => `Objetivo: ${what}.`,

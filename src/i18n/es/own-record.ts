@@ -34,7 +34,7 @@ export const ownRecord: typeof english = {
   leftOut: (reasons) => `No entran en ellas: ${reasons}.`,
   leftOutFor: {
     asked: 'con una pregunta abierta',
-    'no-time-left': 'sin tiempo propio, porque paradas o huecos lo ocupan',
+    'no-time-left': 'solo paradas o huecos',
     interrupted: 'con una parada',
     'first-off': 'primera pieza',
     'set-aside': 'apartada',

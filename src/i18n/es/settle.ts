@@ -36,8 +36,7 @@ export const settle: typeof english = {
   breakWorked: 'No, se trabajó',
   stillPerson: (ms, person) =>
     `Ausencia de ${roundedClockFace(ms)}. ¿Seguía ${person} después? Las piezas cuentan en todo caso.`,
-  stillAfterShift: (person) =>
-    `El turno ha terminado. ¿Seguía ${person} después? Las piezas cuentan en todo caso.`,
+  stillAfterShift: (person) => `Fin de turno. ¿Seguía ${person}? Las piezas cuentan siempre.`,
   yes: 'Sí',
   someoneElse: 'Otra persona',
   saidAtStation: 'dicho en el puesto',

@@ -27,7 +27,7 @@ export const turnSetup: typeof english = {
   addPart: 'Añadir pieza',
   anotherPart: 'Otra pieza',
   cancel: 'Cancelar',
-  codeTaken: (code) => `Ya hay una pieza ${code}.`,
+  codeTaken: (code, target) => `${code} ya existe, ${target}: se cambia en Taller.`,
   codeIsFull: (most) => `Un código tiene como máximo ${most} caracteres: no caben más.`,
   needsCode: 'Una pieza necesita un código.',
   targetInShop: 'El objetivo se pone en Taller, con el PIN de supervisión. La pieza se puede hacer sin él.',

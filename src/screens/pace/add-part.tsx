@@ -101,7 +101,7 @@ export function AddPart({ added, cancel, typing }: Props) {
       )}
       <p id="pace-target-understood" class={same || !isTargetFine ? 'fault' : 'quiet small'} role="status">
         {same ? (
-          words.codeTaken(same.code)
+          words.codeTaken(same.code, words.targetOf(same.targetMs))
         ) : target.ok ? (
           <>
             {code.trim() === '' && `${words.needsCode} `}

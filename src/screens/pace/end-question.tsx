@@ -1,7 +1,6 @@
 import { endTurn } from '../../application/turn/end-turn';
 import { ownOfTurn } from '../../domain/turn/own-of-turn';
 import { pace } from '../../domain/turn/pace';
-import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { turnOfPerson } from '../../domain/turn/turn-of-person';
 import { endQuestion as words } from '../../i18n/en/end-question';
@@ -11,14 +10,20 @@ import { HandOver } from './hand-over';
 import { OwnDoubts } from './own-doubts';
 import { StoppageSheet } from './stoppage-sheet';
 
+interface Props {
+  readonly turn: Turn;
+  readonly toRework: number;
+  close(said?: string): void;
+}
+
 /** Asked once, in the place of the figures, away from the button that asked; and what is still open with it. */
-export function EndQuestion({ turn, close }: { turn: Turn; close(said?: string): void }) {
+export function EndQuestion({ turn, toRework, close }: Props) {
   const { bench, isReadOnly } = useApp();
   return (
     <div class="pace-end-question">
       <section class="stack" aria-label={words.endTitle}>
         <h2>{words.endTitle}</h2>
-        <WhatIsLeft turn={turn} />
+        <WhatIsLeft turn={turn} toRework={toRework} />
         <div class="pace-end-answers">
           {/* It goes with the panel, so it acts when it is let go: the end of the touch must meet nothing else. */}
           <button
@@ -43,10 +48,9 @@ export function EndQuestion({ turn, close }: { turn: Turn; close(said?: string):
   );
 }
 
-function WhatIsLeft({ turn }: { turn: Turn }) {
+function WhatIsLeft({ turn, toRework }: Pick<Props, 'turn' | 'toRework'>) {
   const { partElapsedMs } = pace(turn, useNow().value);
   const done = ownOfTurn(turn).cycles.length;
-  const toRework = reworkMarked(turn).waiting.length;
   return (
     <p class="number">
       {words.endText(done, partElapsedMs)} {toRework > 0 && words.toRework(toRework)}

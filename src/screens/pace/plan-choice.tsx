@@ -99,6 +99,7 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
         {found && found.undisturbedByEnd !== null && (
           <p class="number">{words.undisturbed(found.undisturbedByEnd)}</p>
         )}
+        {!turn.isLearning && <p>{words.state}</p>}
         <p>{words.scrap}</p>
         <p>{words.plan}</p>
       </div>

@@ -1,17 +1,31 @@
+import type { Signal } from '@preact/signals';
 import { judgePart } from '../../application/turn/judge-part';
-import type { Cycle } from '../../domain/turn/turn';
+import type { LeftToRework } from '../../domain/turn/rework-waiting';
+import type { Cycle, Turn } from '../../domain/turn/turn';
 import { turnQuestion as words } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
-import { timeOfDay } from './time-of-day';
+import { madeWhen } from './made-when';
+
+interface Props {
+  readonly turn: Turn;
+  readonly cycle: Cycle | LeftToRework;
+  readonly left: Signal<readonly LeftToRework[]>;
+}
 
 /** Which part is being made good. What stopped the work needs no reason: it is said. */
-export function ReworkInHand({ turn, cycle }: { turn: string; cycle: Cycle }) {
+export function ReworkInHand({ turn, cycle, left }: Props) {
   const { bench, isReadOnly } = useApp();
-  const { key, outcome, partCode, doneAt } = cycle;
+  const { key, outcome, partCode } = cycle;
   const isScrap = outcome === 'scrap';
+  const judge = () => {
+    const next = isScrap ? 'rework' : 'scrap';
+    judgePart(bench, 'turn' in cycle ? cycle.turn : turn.id, key, next);
+    // Of a turn before, only this screen has it in hand.
+    left.value = left.value.map((part) => (part.key === key ? { ...part, outcome: next } : part));
+  };
   return (
     <section class="stack number">
-      <h2>{words.reworking(partCode, timeOfDay(doneAt))}</h2>
+      <h2>{words.reworking(partCode, madeWhen(turn, cycle))}</h2>
       <p>{words.reworkingNote}</p>
       <p>
         <button
@@ -19,7 +33,7 @@ export function ReworkInHand({ turn, cycle }: { turn: string; cycle: Cycle }) {
           class="choice pace-outcome"
           aria-pressed={isScrap}
           disabled={isReadOnly}
-          onClick={() => judgePart(bench, turn, key, isScrap ? 'rework' : 'scrap')}
+          onClick={judge}
         >
           {words.reworkFailed}
         </button>

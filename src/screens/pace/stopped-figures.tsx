@@ -1,5 +1,7 @@
+import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { pace } from '../../domain/turn/pace';
+import type { LeftToRework } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
@@ -9,16 +11,17 @@ import { TickingClock } from './ticking-clock';
 
 interface Props {
   readonly turn: Turn;
+  readonly left: Signal<readonly LeftToRework[]>;
   acted(): void;
   readonly heading: ComponentChildren;
 }
 
 /** While work stands still: how long it has, and why, if anybody wants to say. */
-export function StoppedFigures({ turn, acted, heading }: Props) {
+export function StoppedFigures({ turn, left, acted, heading }: Props) {
   const { partElapsedMs } = pace(turn, turn.lastStamp);
   const stoppage = turn.stoppages.at(-1)!;
   const isRework = stoppage.category === 'rework';
-  const reworked = turn.cycles.find(({ key }) => key === stoppage.ofPart);
+  const reworked = [...left.value, ...turn.cycles].find(({ key }) => key === stoppage.ofPart);
   return (
     <div class="pace-figures is-stopped">
       <div class="pace-this-part">
@@ -32,7 +35,7 @@ export function StoppedFigures({ turn, acted, heading }: Props) {
         <p class="pace-target number">{words.partSoFar(partElapsedMs)}</p>
       </div>
       {reworked ? (
-        <ReworkInHand turn={turn.id} cycle={reworked} />
+        <ReworkInHand turn={turn} cycle={reworked} left={left} />
       ) : (
         <ReasonChoice turn={turn.id} stoppage={stoppage} title={asks.reasonTitle} chosen={() => acted()} />
       )}

@@ -40,7 +40,7 @@ export function TurnAside({ turn, open, acted }: TurnAsideProps) {
       <div class="pace-aside">
         {doubt && !isStopNewer ? (
           <button type="button" class="button pace-why number" onClick={(event) => open('doubt', event)}>
-            {asks.sayWhat(doubt.toMs - doubt.fromMs, partChangedTo(doubt))}
+            {changeAsked(doubt)}
           </button>
         ) : (
           last && <StoppedWhy turn={turn} stoppage={last} open={open} />
@@ -67,8 +67,8 @@ export function TurnAside({ turn, open, acted }: TurnAsideProps) {
   );
 }
 
-function partChangedTo(doubt: Doubt): string {
-  return doubt.kind === 'before-change' ? doubt.suggestion.to.partCode : '';
+function changeAsked({ kind, suggestion }: Doubt): string {
+  return kind === 'before-change' ? asks.sayWhat(suggestion.workedMs, suggestion.to.partCode) : '';
 }
 
 function StoppedWhy({

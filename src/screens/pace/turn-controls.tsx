@@ -1,7 +1,6 @@
 import './turn-controls.css';
 import type { RefObject } from 'preact';
 import type { Stamp } from '../../domain/records/stamp';
-import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
@@ -11,6 +10,8 @@ import { undoText } from './undo-text';
 
 interface Props {
   readonly turn: Turn;
+  /** Parts that wait to be made good, of turns before too. */
+  readonly toRework: number;
   readonly mainRef: RefObject<HTMLButtonElement | null>;
   /** How many taps were taken since the screen was opened: each shows its mark anew. */
   readonly taps: number;
@@ -23,7 +24,7 @@ interface Props {
 }
 
 /** The lower half: one large surface that never moves, Stop beside it, and what is needed now and then. */
-export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, open }: Props) {
+export function TurnControls({ turn, toRework, mainRef, taps, note, tapMain, stop, undo, open }: Props) {
   const { isReadOnly } = useApp();
   const isStopped = turn.status === 'stopped';
   const isRework = isStopped && turn.stoppages.at(-1)!.category === 'rework';
@@ -33,7 +34,6 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
   const { word, hint } = surfaceWords(turn, isRework);
   // Whoever took over reads nothing of the other's parts as their own.
   const isOwn = lastCycle?.person === turn.person;
-  const toRework = reworkMarked(turn).waiting.length;
   const said = note || hint || (lastCycle && isOwn ? words.lastPart(lastCycle.netMs) : words.tapHint);
   return (
     <div class="pace-controls">
@@ -61,17 +61,15 @@ export function TurnControls({ turn, mainRef, taps, note, tapMain, stop, undo, o
         <button
           type="button"
           class="button"
-          disabled={isReadOnly || !lastCycle}
+          disabled={isReadOnly || !(lastCycle || toRework)}
           onClick={(event) => open('outcome', event)}
         >
           {words.lastPartIs}
-          {lastCycle && (
-            <span class="pace-second-note">
-              {toRework > 0 && lastCycle.outcome === 'good'
-                ? words.toRework(toRework)
-                : words.outcomes[lastCycle.outcome]}
-            </span>
-          )}
+          <span class="pace-second-note">
+            {toRework > 0 && (lastCycle?.outcome ?? 'good') === 'good'
+              ? words.toRework(toRework)
+              : lastCycle && words.outcomes[lastCycle.outcome]}
+          </span>
         </button>
         <button type="button" class="button" disabled={isReadOnly} onClick={(event) => open('change', event)}>
           {words.changePart}

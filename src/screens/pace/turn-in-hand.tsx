@@ -1,4 +1,6 @@
+import { useSignal } from '@preact/signals';
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Bench } from '../../application/bench';
 import { beginPart } from '../../application/turn/begin-part';
 import { endPartElement } from '../../application/turn/end-part-element';
 import { markPartDone } from '../../application/turn/mark-part-done';
@@ -7,6 +9,8 @@ import { stopWork } from '../../application/turn/stop-work';
 import { undoLastTap } from '../../application/turn/undo-last-tap';
 import { elapsedMs } from '../../domain/records/elapsed-ms';
 import type { Stamp } from '../../domain/records/stamp';
+import { ownOfTurn } from '../../domain/turn/own-of-turn';
+import { type LeftToRework, reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
@@ -29,6 +33,16 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
   const [spoken, setSpoken] = useState('');
   const main = useRef<HTMLButtonElement>(null);
   const upper = useRef<HTMLElement>(null);
+  const left = useSignal<readonly LeftToRework[]>([]);
+  const { waiting } = reworkMarked({ ...turn, cycles: [...left.value, ...turn.cycles] });
+  useEffect(() => {
+    readLeft(bench).then(
+      (found) => {
+        left.value = found;
+      },
+      () => {},
+    );
+  }, [bench, turn.id]);
 
   // A pedal or a key presses what has the focus, so after every act that is the surface again. Giving the focus lays
   // the page out: after a tap it comes right after the tap was taken, and not in it.
@@ -62,9 +76,9 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
       acted('');
     } else {
       markPartDone(bench, at);
-      const cycles = bench.turn.peek()?.cycles ?? [];
-      const isNew = cycles.length > (before?.cycles.length ?? 0);
-      if (isNew) acted(words.announceDone(cycles.length, cycles.at(-1)!.netMs));
+      const after = bench.turn.peek()!;
+      const isNew = after.cycles.length > (before?.cycles.length ?? 0);
+      if (isNew) acted(words.announceDone(ownOfTurn(after).cycles.length, after.cycles.at(-1)!.netMs));
       else acted(words.announceSecond, words.secondTapNote);
     }
     setTaps(taps + 1);
@@ -95,6 +109,8 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
         <TurnUpper
           turn={turn}
           panel={panel}
+          left={left}
+          waiting={waiting}
           open={open}
           acted={(said = '') => acted(said, said)}
           heading={<TurnHeading turn={turn} panel={panel} isAwake={isAwake} />}
@@ -102,6 +118,7 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
       </section>
       <TurnControls
         turn={turn}
+        toRework={waiting.length}
         mainRef={main}
         taps={taps}
         note={note}
@@ -119,6 +136,10 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
     </div>
   );
 }
+
+/** What turns before left is offered here; no tap waits for it. */
+const readLeft = async (bench: Bench) =>
+  (await import('../../application/turn/left-to-rework')).leftToRework(bench);
 
 /** The surface has its own keys; what goes beyond them, the first tap does not wait for. */
 const loadKeys = async () => (await import('./pace-keys')).PaceKeys;

@@ -1,8 +1,10 @@
 import { type RecentPart, RecentParts } from '../../charts/recent-parts';
+import { isGood } from '../../domain/turn/earned-time';
 import { ownOfTurn } from '../../domain/turn/own-of-turn';
 import { paceState } from '../../domain/turn/pace-state';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
+import { useApp } from '../app';
 import { useWidth } from '../review/use-width';
 import { outlookText } from './outlook-text';
 import type { TurnPanel } from './turn-panel';
@@ -22,8 +24,9 @@ export function TurnOutlook({ turn, open }: Props) {
   const found = useProjection(turn);
   const state = paceState(turn);
   const { parts, target } = shownParts(turn);
-  const text = outlookText(turn, found);
+  const text = outlookText(turn, found, useApp().bench.clock.now());
   const { wantedParts } = turn;
+  const good = turn.cycles.filter(isGood).length;
   const isAsked = text === words.ask;
   // What says that a tap opens something.
   const mark = <span aria-hidden="true">{'\u00a0›'}</span>;
@@ -35,7 +38,7 @@ export function TurnOutlook({ turn, open }: Props) {
       </span>
       {!isAsked && (
         <span class="pace-outlook-ask">
-          {wantedParts === null ? words.askShort : words.wantedCount(wantedParts)}
+          {wantedParts === null ? words.ask : words.left(Math.max(0, wantedParts - good), wantedParts)}
           {mark}
         </span>
       )}

@@ -1,5 +1,5 @@
 import { answerGap } from '../../application/turn/answer-gap';
-import type { Turn } from '../../domain/turn/turn';
+import type { Cycle, Turn } from '../../domain/turn/turn';
 import { printedMs } from '../../domain/turn/whole-seconds';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
@@ -21,6 +21,8 @@ import { UndoChoice } from './undo-choice';
 export interface TurnQuestionProps {
   readonly turn: Turn;
   readonly panel: TurnPanel;
+  /** Parts that wait to be made good, of turns before too. */
+  readonly waiting: readonly Cycle[];
   acted(said?: string): void;
 }
 
@@ -34,11 +36,11 @@ export function TurnQuestion(props: TurnQuestionProps) {
   );
 }
 
-function Question({ turn, panel, acted }: TurnQuestionProps) {
+function Question({ turn, panel, waiting, acted }: TurnQuestionProps) {
   const { bench } = useApp();
   const cycle = turn.cycles.at(-1);
   const stoppage = turn.stoppages.at(-1);
-  if (panel === 'end') return <EndQuestion turn={turn} close={acted} />;
+  if (panel === 'end') return <EndQuestion turn={turn} toRework={waiting.length} close={acted} />;
   if (panel === 'change') {
     return (
       <PartChoice
@@ -53,7 +55,9 @@ function Question({ turn, panel, acted }: TurnQuestionProps) {
       />
     );
   }
-  if (panel === 'outcome' && cycle) return <OutcomeChoice turn={turn} cycle={cycle} chosen={acted} />;
+  if (panel === 'outcome') {
+    return <OutcomeChoice turn={turn} cycle={cycle} waiting={waiting} chosen={acted} />;
+  }
   if (panel === 'plan') return <PlanChoice turn={turn} done={() => acted()} />;
   if (panel === 'undo') return <UndoChoice turn={turn} done={acted} />;
   const change = turn.doubts.findLast(({ kind }) => kind === 'before-change');

@@ -1,11 +1,13 @@
 import './turn-setup.css';
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { lastTurn } from '../../application/turn/last-turn';
+import { leftToRework } from '../../application/turn/left-to-rework';
 import { partInHand } from '../../application/turn/part-in-hand';
 import { startTurn } from '../../application/turn/start-turn';
 import type { Stamp } from '../../domain/records/stamp';
 import { isSameCode, knownCode } from '../../domain/shop/known-code';
 import type { Turn } from '../../domain/turn/turn';
+import { endQuestion } from '../../i18n/en/end-question';
 import { scanned as says } from '../../i18n/en/scanned';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
@@ -37,6 +39,7 @@ export function TurnSetup({ again }: { again: Turn | null }) {
   const [part, setPart] = useState(again ? again.inHand.part : '');
   const [typedPerson, setTypedPerson] = useState('');
   const [typedPart, setTypedPart] = useState(nothing);
+  const [toRework, setToRework] = useState(0);
   const lists = useRef<HTMLDivElement>(null);
   const [scanned, setScanned] = useState('');
 
@@ -46,6 +49,10 @@ export function TurnSetup({ again }: { again: Turn | null }) {
       if (isHere) setLast(found);
     };
     lastTurn(bench).then(show, () => show(null));
+    leftToRework(bench).then(
+      (left) => isHere && setToRework(left.length),
+      () => {},
+    );
     return () => {
       isHere = false;
     };
@@ -114,6 +121,7 @@ export function TurnSetup({ again }: { again: Turn | null }) {
             </button>
           </p>
         )}
+        {toRework > 0 && <p class="pace-setup-wide">{endQuestion.toRework(toRework)}</p>}
         {!isDemo && last === null && (
           <div class="pace-first">
             {parts.length === 0 && (

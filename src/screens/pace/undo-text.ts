@@ -4,6 +4,7 @@ import { pace as words } from '../../i18n/en/pace';
 /** What Undo would take back, in words; empty when there is nothing. */
 export function undoText({ undoable, cycles, stoppages }: Turn): string {
   const { undoWhat } = words;
+  if (undoable?.outcome) return words.outcomes[undoable.outcome];
   switch (undoable?.kind) {
     case undefined:
       return '';

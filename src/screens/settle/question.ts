@@ -70,9 +70,9 @@ export function question(bench: Bench, turn: Turn, doubt: Doubt): { text: string
         })),
       };
     case 'before-change': {
-      const { from, to } = doubt.suggestion;
+      const { from, to, workedMs } = doubt.suggestion;
       return {
-        text: words.beforeChange(lengthMs, to.partCode),
+        text: words.beforeChange(workedMs, to.partCode),
         choices: (['set-up', 'next-part', 'part-before', 'left-out'] as const).map((as) => ({
           word: words.beforeIs[as](from.partCode, to.partCode),
           say: (who) => explainChange(bench, id, key, as, code(who)),

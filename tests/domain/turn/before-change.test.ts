@@ -44,6 +44,17 @@ describe('the time between the last part and a change of part', () => {
     ]);
   });
 
+  it('is asked about without what was stopped in it: of that it was said what it was', () => {
+    const turn = foldTurn(
+      turnRecords([
+        [80, done()],
+        [92, stopped],
+        [94.4, changeAsked(partL)],
+      ]),
+    );
+    expect(turn.doubts).toMatchObject([{ fromMs: 80_000, toMs: 94_400, suggestion: { workedMs: 12_000 } }]);
+  });
+
   it('is set-up when somebody says so, and in no part', () => {
     const turn = said('set-up');
     expect(ledgerTotals(turn.ledger)).toMatchObject({ 'set-up': 120_000, cycle: 220_000, unaccounted: 0 });

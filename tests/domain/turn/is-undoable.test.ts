@@ -1,6 +1,16 @@
 import { describe, expect, it } from 'vitest';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
-import { beforeChange, changeAsked, cycleIs, done, partL, turnRecords, undone } from './turn-script';
+import {
+  beforeChange,
+  changeAsked,
+  cycleIs,
+  done,
+  judged,
+  partL,
+  stopped,
+  turnRecords,
+  undone,
+} from './turn-script';
 
 const lines = [
   [80, done()],
@@ -28,6 +38,42 @@ describe('what Undo takes back', () => {
     expect(foldTurn(turnRecords([...said, [91, undone(12)]])).cycles).toMatchObject([
       { isCounted: true, judgedAs: null },
     ]);
+  });
+
+  it('is the mark of the part just done, and not the part', () => {
+    const marked = [
+      [80, done()],
+      [82, judged(11, 'scrap')],
+    ] as const;
+    expect(foldTurn(turnRecords(marked)).undoable).toEqual({
+      key: 't:12',
+      kind: 'part-judged',
+      outcome: 'scrap',
+    });
+    const back = foldTurn(turnRecords([...marked, [84, undone(12)]]));
+    expect(back.cycles).toMatchObject([{ outcome: 'good', netMs: 80_000 }]);
+    expect(back.undoable).toEqual({ key: 't:11', kind: 'part-done' });
+  });
+
+  it('is the beginning of a rework as a whole, and no mark of a part before the last', () => {
+    const why = { kind: 'stoppage-explained', reason: 'rework', label: '', category: 'rework' } as const;
+    const begun = foldTurn(
+      turnRecords([
+        [80, done()],
+        [90, stopped],
+        [90, { ...why, stoppage: 't:12', ofPart: 't:11' }],
+        [90, judged(11, 'rework')],
+      ]),
+    );
+    expect(begun.undoable).toEqual({ key: 't:12', kind: 'stopped' });
+    const older = foldTurn(
+      turnRecords([
+        [80, done()],
+        [160, done()],
+        [170, judged(11, 'scrap')],
+      ]),
+    );
+    expect(older.undoable).toEqual({ key: 't:12', kind: 'part-done' });
   });
 
   it('is nothing that somebody else answered elsewhere', () => {

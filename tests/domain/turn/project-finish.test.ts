@@ -111,6 +111,11 @@ describe('the projected finish', () => {
     expect(found).toMatchObject({ finishMs: null, partsByEnd: { p10: 20, p50: 20, p90: 20 } });
   });
 
+  it('speaks of no end of shift that lies behind: whoever works on has a finish all the same', () => {
+    const found = at(1_500, [planned([], 1_200), [0, wanted(20)], ...parts(15)])!;
+    expect(found).toMatchObject({ partsByEnd: null, undisturbedByEnd: null, finishMs: { p50: 2_000_000 } });
+  });
+
   it('says nothing without a number and without a shift, after its end, and when all are done', () => {
     expect(at(1_000, parts(10))).toBeNull();
     expect(at(1_000, [planned([], 900), ...parts(10)])).toBeNull();

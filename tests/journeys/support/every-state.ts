@@ -83,7 +83,7 @@ export async function walkPace(page: Page, url: string, look: Look): Promise<voi
   await page.waitForTimeout(200);
   await look('pace, question: reason');
   await page.keyboard.press('Escape');
-  for (const outcome of ['rework', 'scrap']) {
+  for (const outcome of ['Rework later', 'Scrap']) {
     await page.waitForTimeout(1_600);
     await press(page, /^Part done/);
     await press(page, /^Previous part/);
