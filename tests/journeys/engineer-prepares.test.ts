@@ -69,6 +69,23 @@ describe('an engineer who prepares a study', () => {
     await reads('Size of this part: perimeter, m', '0.5');
   });
 
+  it('comes back from writing a method to the paper sheet it was missing for, and begins with another part’s', async () => {
+    await reach('Write a method');
+    await reach(/^L/);
+    const from = page.getByRole('group', { name: 'Begin with the method of' });
+    await tap(page, from.getByRole('button', { name: 'M', exact: true }));
+    await page.getByText('grows with perimeter, m').waitFor();
+    await page.getByLabel('Size of this part: perimeter, m').fill('0.9');
+    await reach('Keep as revision 1');
+    await page.getByText('Revision 1', { exact: true }).waitFor();
+    await reach('Type in a paper study');
+    await page.getByLabel('Name of the study').waitFor();
+    await reach('L');
+    await reads('Size of this part: perimeter, m', '0.9');
+    await reach('M');
+    await reads('Size of this part: perimeter, m', '0.5');
+  });
+
   it('does not begin a paper sheet of a part that has no size, and reads in its table the one given', async () => {
     await page.getByLabel('Name of the study').fill('Sized');
     await page.getByLabel('Day', { exact: true }).fill('2026-03-02');

@@ -13,7 +13,7 @@ export interface StudySource {
   readonly study: string;
   readonly title: string;
   readonly startedAt: Stamp;
-  /** Studies of the part that are kept, this one among them. */
+  /** Studies of the part that are finished, this one among them. */
   readonly of: number;
   /** Why this one: it is the newest; the newest that tells enough; where none does, the one that tells most. */
   readonly why: 'newest' | 'enough' | 'most';
@@ -60,9 +60,13 @@ export async function readCellStudies(bench: Bench): Promise<CellStudies> {
     if (isRetired(partCode)) continue;
     const told: CellStudy[] = [];
     let newer = 0;
+    let open = 0;
     for (const { id, title, startedAt } of ofPart) {
       const study = foldStudy(await bench.log.readStream(id));
-      if (study.status === 'open') continue;
+      if (study.status === 'open') {
+        open += 1;
+        continue;
+      }
       const read = readCellWork(
         study.readings.map(({ row }) => row),
         study.method,
@@ -79,7 +83,7 @@ export async function readCellStudies(bench: Bench): Promise<CellStudies> {
         study: id,
         title,
         startedAt,
-        of: ofPart.length,
+        of: ofPart.length - open,
         why,
         flagged,
         work: read.work,

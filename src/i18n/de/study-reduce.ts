@@ -15,7 +15,7 @@ export const studyReduce: typeof english = {
     unaccountedIs: (time, pct) => `${time}, ${pct} %`,
     good: 'Höchstens 2 % sind ungeklärt: die Uhren stimmen überein.',
     bad: (pct) => `Nicht brauchbar: ${pct} % der Zeit sind ungeklärt. Über 2 % wird die Studie wiederholt.`,
-    none: 'Keine Uhrenprobe: die Studie kam aus einer Tabelle oder läuft noch.',
+    none: 'Keine Uhrenprobe: die Studie wurde nicht hier aufgenommen oder läuft noch.',
     formula:
       'Ungeklärt = verstrichen − (vorher + nachher + Abschnitte + Ablauffremdes und Warten). Niebel & Freivalds; Grenze 2 %.',
     byTablet: 'Verglichen mit der eigenen Uhr des Tablets.',

@@ -45,6 +45,7 @@ export const study: typeof english = {
     revision: (revision) => `Revision ${revision}`,
     noMethod:
       'Dieses Teil hat noch kein Arbeitsverfahren. Die Abschnitte in der Reihenfolge nennen, in der sie kommen.',
+    takeOver: 'Beginnen mit dem Verfahren von',
     changed: (revision) =>
       `Geändert. Es wird als Revision ${revision} festgehalten; frühere bleiben, wie sie sind.`,
     changedInPlace: (revision) =>

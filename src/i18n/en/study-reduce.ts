@@ -12,7 +12,7 @@ export const studyReduce = spoken('studyReduce', {
     unaccountedIs: (time: string, pct: string) => `${time}, ${pct} %`,
     good: 'At most 2 % is unaccounted: the clock agrees.',
     bad: (pct: string) => `Not usable: ${pct} % of the time is unaccounted. Above 2 % the study is repeated.`,
-    none: 'No clock check: the study came from a table, or is still timed.',
+    none: 'No clock check: the study was not timed here, or is still timed.',
     formula:
       'Unaccounted = elapsed − (before + after + elements + foreign and waiting). Niebel & Freivalds; limit 2 %.',
     byTablet: 'Compared with the tablet’s own clock.',

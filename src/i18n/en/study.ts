@@ -44,6 +44,7 @@ export const study = spoken('study', {
     method: 'Method',
     revision: (revision: number) => `Revision ${revision}`,
     noMethod: 'This part has no method yet. Name its elements in the order in which they come.',
+    takeOver: 'Begin with the method of',
     changed: (revision: number) =>
       `Changed. It will be kept as revision ${revision}; earlier ones stay as they are.`,
     changedInPlace: (revision: number) =>

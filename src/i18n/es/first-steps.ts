@@ -13,7 +13,12 @@ export const firstSteps: typeof english = {
     open: 'Las tres preguntas',
     away: 'Quitar',
     here: 'Mirar aquí:',
-    who: { pace: 'Persona en el puesto', study: 'Estudios', cell: 'Estudios', review: 'Encargo del turno' },
+    who: {
+      pace: 'Persona en el puesto',
+      study: 'Estudios',
+      cell: 'Estudios',
+      review: 'Encargado/a del turno',
+    },
     look: {
       pace: 'elegir K7 y M, tocar Empezar y después la superficie grande una vez por pieza. Dice cuánto por delante o por detrás.',
       study: 'abrir un estudio. Su hoja acaba en el tiempo estándar; tocar una cifra muestra cómo se obtuvo.',

@@ -16,7 +16,7 @@ export const studyReduce: typeof english = {
     good: 'Como máximo un 2 % queda sin justificar: el reloj concuerda.',
     bad: (pct) =>
       `No utilizable: el ${pct} % del tiempo queda sin justificar. Por encima del 2 % se repite el estudio.`,
-    none: 'Sin control del reloj: el estudio vino de una tabla o sigue en curso.',
+    none: 'Sin control del reloj: el estudio no se cronometró aquí o sigue en curso.',
     formula:
       'Sin justificar = transcurrido − (antes + después + elementos + extraños y espera). Niebel & Freivalds; límite 2 %.',
     byTablet: 'Comparado con el propio reloj de la tableta.',

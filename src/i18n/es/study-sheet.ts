@@ -39,7 +39,7 @@ export const studySheet: typeof english = {
     timed: 'cronometrado en esta tableta',
     imported: 'de una tabla de lecturas',
     typed: 'pasado del papel',
-    told: 'Dicho antes del primer toque',
+    told: 'Persona informada antes de empezar',
     toldYes: 'sí, con el porqué',
     notStated: 'sin indicar',
   },

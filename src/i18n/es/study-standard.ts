@@ -16,7 +16,7 @@ export const studyStandard: typeof english = {
     unseen: 'un elemento no se vio nunca',
   },
   otherRevision: (timed, used) => `cronometró la revisión ${timed} del método, en uso está la ${used}`,
-  beside: (revision) => `no está en la revisión ${revision} del tiempo tipo`,
+  beside: (revision) => `no está en la revisión ${revision} del estándar`,
   element: 'Elemento',
   together: 'En conjunto',
   perUnit: (unit) => `NT por pieza, ${unit}, y n`,

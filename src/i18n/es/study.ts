@@ -48,6 +48,7 @@ export const study: typeof english = {
     method: 'Método',
     revision: (revision) => `Revisión ${revision}`,
     noMethod: 'Esta pieza aún no tiene método. Nombrar sus elementos en el orden en que vienen.',
+    takeOver: 'Empezar con el método de',
     changed: (revision) => `Cambiado. Quedará como revisión ${revision}; las anteriores siguen como están.`,
     changedInPlace: (revision) =>
       `Cambiado. Con ella todavía no se cronometró nada: sigue siendo la revisión ${revision}.`,
@@ -152,7 +153,7 @@ export const study: typeof english = {
   terms: {
     from: {
       study: (part) => `Como en el último estudio, de ${part}.`,
-      standard: (part) => `Como en el tiempo tipo de ${part}.`,
+      standard: (part) => `Como en el estándar de ${part}.`,
     },
     look: 'Verlo',
     allowance: 'Suplemento, %',
@@ -197,10 +198,10 @@ export const study: typeof english = {
     missed: 'Perdida',
     missedWhat: 'se une al siguiente, excluidos ambos',
     apartInside: (element) => `dentro de ${element}; tocar cuando termine`,
-    fumble: 'Torpeza',
+    fumble: 'Tropiezo',
     fumbleWhat: 'anotada, se mantiene',
     /** The remark that the button leaves on the reading. */
-    fumbleNote: 'torpeza',
+    fumbleNote: 'tropiezo',
     remarkWhat: 'con palabras propias',
     remarkOn: (element, cycle) => `Nota sobre ${element}, ciclo ${cycle}`,
     otherMethod: 'No es el método',

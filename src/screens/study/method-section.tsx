@@ -4,11 +4,12 @@ import { study } from '../../i18n/en/study';
 import { useApp } from '../app';
 import { PinAsk } from '../latch/pin-ask';
 import { useLatch } from '../latch/use-latch';
+import { ChoiceRow } from './choice-row';
 import { ConditionFields } from './condition-fields';
 import { methodFaults } from './draft-faults';
 import { MethodSheet } from './method-sheet';
 import { SizeFields } from './size-fields';
-import { driversOf, isRevised, type StudyDraft } from './study-draft';
+import { draftOfMethod, driversOf, isRevised, type StudyDraft } from './study-draft';
 import { TextField } from './text-field';
 
 const words = study.prepare;
@@ -24,10 +25,11 @@ interface Props {
 
 /** The part's latest method. Changed, it becomes another revision; what was studied before keeps its own. */
 export function MethodSection({ draft, part, onChange, onKeep, isInPlace }: Props) {
-  const { isReadOnly } = useApp();
+  const { bench, isReadOnly } = useApp();
   const isShut = useLatch();
   const [isTried, setIsTried] = useState(false);
   const method = part.methods.at(-1);
+  const others = bench.shop.value.parts.filter(({ id, methods }) => id !== part.id && methods.length > 0);
   const isChanged = isRevised(draft, method);
   const next = (method?.revision ?? 0) + (isInPlace ? 0 : 1);
   const faults = isTried ? methodFaults(draft) : [];
@@ -44,6 +46,14 @@ export function MethodSection({ draft, part, onChange, onKeep, isInPlace }: Prop
         </h2>
         <p class="quiet">{method ? words.revision(method.revision) : words.noMethod}</p>
       </div>
+      {draft.elements.length === 0 && others.length > 0 && (
+        <ChoiceRow<string>
+          label={words.takeOver}
+          options={Object.fromEntries(others.map(({ id, code }) => [id, code]))}
+          value=""
+          onChoose={(id) => onChange(draftOfMethod(others.find((other) => other.id === id)?.methods.at(-1)))}
+        />
+      )}
       <MethodSheet elements={draft.elements} onChange={(elements) => onChange({ elements })} />
       <div class="study-method-foot">
         <TextField

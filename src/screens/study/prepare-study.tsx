@@ -3,6 +3,7 @@ import { reviseMethod } from '../../application/shop/revise-method';
 import { isMethodUnused } from '../../application/study/is-method-unused';
 import { hasTwoLanes } from '../../domain/study/study';
 import { study } from '../../i18n/en/study';
+import { studyPaper } from '../../i18n/en/study-paper';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { useApp } from '../app';
 import { useLatch } from '../latch/use-latch';
@@ -16,6 +17,7 @@ import { keptLanes } from './kept-lanes';
 import { KeyTeaching } from './key-teaching';
 import { LanesSection } from './lanes-section';
 import { MethodSection } from './method-section';
+import { keptPaper } from './paper/paper-draft';
 import { PartChooser } from './part-chooser';
 import { PeopleFields } from './people-fields';
 import { PutAway } from './put-away';
@@ -29,6 +31,7 @@ import {
   type StudyDraft,
   wholeOf,
 } from './study-draft';
+import { PAPER_STUDY } from './study-places';
 import { TermsFields } from './terms-fields';
 import { TermsSource } from './terms-source';
 import { TextField } from './text-field';
@@ -138,6 +141,11 @@ export function PrepareStudy({ wanted }: { wanted: string }) {
       <div class="row spread">
         <h1>{words.title}</h1>
         {part && <PutAway />}
+        {keptPaper.isKept(app) && (
+          <button type="button" class="button" onClick={() => go('study', PAPER_STUDY)}>
+            {studyPaper.title}
+          </button>
+        )}
         <button type="button" class="button" onClick={() => go('study')}>
           {words.back}
         </button>

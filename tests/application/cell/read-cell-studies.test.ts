@@ -4,8 +4,10 @@ import { readCellStudies } from '../../../src/application/cell/read-cell-studies
 import { definePart } from '../../../src/application/shop/define-part';
 import { retirePart } from '../../../src/application/shop/retire-part';
 import { importStudies } from '../../../src/application/study/import-studies';
+import { startStudy } from '../../../src/application/study/start-study';
 import type { StudyRow } from '../../../src/domain/study/study-row';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { heading } from '../../domain/study/study-at-the-bench';
 import { FakeClock } from '../../support/fake-clock';
 
 let clock: FakeClock;
@@ -74,6 +76,10 @@ describe('the studies that the cell is reckoned from', () => {
     await take(...cycles('five', 'M', 5));
     await take(...cycles('four', 'M', 4));
     expect(await found()).toEqual({ titles: ['five'], partial: [{ title: 'four', missing: [], cycles: 4 }] });
+    expect((await readCellStudies(bench)).studies).toMatchObject([{ why: 'enough', of: 2 }]);
+    // One that is still being timed is none of those it was chosen from.
+    startStudy(bench, heading({ partCode: 'M' }), clock.now());
+    await new Promise((resolve) => setTimeout(resolve, 5));
     expect((await readCellStudies(bench)).studies).toMatchObject([{ why: 'enough', of: 2 }]);
   });
 

@@ -112,7 +112,8 @@ function efficiencyText(days: Days): string {
   return words.percent(formatNumber((100 * told.reduce((total, each) => total + each, 0)) / told.length, 1));
 }
 
-function leadTimeText(times: LeadTimes | null): string {
+function leadTimeText(times: LeadTimes | null | undefined): string {
+  if (times === undefined) return '…';
   if (!times) return words.noLots;
   return words.leadTimeValue(roundedClockFace(times.medianMs), roundedClockFace(times.p90Ms));
 }

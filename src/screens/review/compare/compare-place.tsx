@@ -20,6 +20,11 @@ export function ComparePlace({ days, book }: PlaceProps) {
   const shown =
     comparisons.find(({ key }) => key === chosen) ?? comparisons.findLast(({ withdrawn }) => !withdrawn);
   const others = comparisons.filter((each) => each !== shown);
+  const show = (key: string) => {
+    setChosen(key);
+    // What is asked for below is answered at the head.
+    document.querySelector('.shell-main')?.scrollTo({ top: 0 });
+  };
   return (
     <>
       {days.length > 0 &&
@@ -45,14 +50,14 @@ export function ComparePlace({ days, book }: PlaceProps) {
           </div>
         ))}
       {!isReadOnly && days.length > 0 && (
-        <CompareForm days={days} book={book} isOpen={!shown} done={() => setChosen('')} />
+        <CompareForm days={days} book={book} isOpen={!shown} done={() => show('')} />
       )}
       {others.length > 0 && (
         <section class="stack no-print" aria-labelledby="review-compared-title">
           <h2 id="review-compared-title">{words.others}</h2>
           <div class="choices">
             {[...others].reverse().map(({ key, title, withdrawn }) => (
-              <button key={key} type="button" class="choice" onClick={() => setChosen(key)}>
+              <button key={key} type="button" class="choice" onClick={() => show(key)}>
                 {withdrawn ? `${title}, ${wasBack(withdrawn)}` : title}
               </button>
             ))}

@@ -67,6 +67,7 @@ export const keptPaper = {
       return emptyPaperDraft;
     }
   },
+  isKept: ({ jotter }: Pick<App, 'jotter'>): boolean => jotter.read(NAME) !== null,
   keep: ({ jotter }: Pick<App, 'jotter'>, draft: PaperDraft): void =>
     jotter.write(NAME, JSON.stringify(draft)),
   drop: ({ jotter }: Pick<App, 'jotter'>): void => jotter.write(NAME, null),

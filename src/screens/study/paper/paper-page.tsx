@@ -68,7 +68,15 @@ export function PaperPage() {
       </div>
       <div class="row">
         <p>{parts.length === 0 ? words.noMethod : words.intro}</p>
-        <button type="button" class="button" onClick={() => go('study', 'new')}>
+        <button
+          type="button"
+          class="button"
+          onClick={() => {
+            // The way back is shown to whoever has begun here.
+            change({});
+            go('study', 'new');
+          }}
+        >
           {words.writeMethod}
         </button>
       </div>
