@@ -55,14 +55,23 @@ describe('a foreman with the demo shop', () => {
     for (const part of ['L', 'M', 'S']) expect(main).toContain(`${part}\n`);
     expect(main).not.toMatch(/\b(K7|M2|R4)\b/);
     // Said in words, and the same in the sheet: 282 good are 279 the first time and 3 after rework.
-    await page
-      .getByRole('heading', { name: /The parts ran 9 % faster than target, with 28 min lost/ })
-      .waitFor();
+    // The largest sentence is the fair one; beside it stands how many parts the other figure is of.
+    await page.getByRole('heading', { name: /^(.*\. )?Efficiency 9\d\.\d %, with 28 min lost\.$/ }).waitFor();
+    const alone = await page.getByText(/^Earned ÷ attended time\. The work alone /).innerText();
+    expect(alone).toMatch(/\(\d+ of 283 parts\): 9\s% less time than target\.$/);
     expect(main).toContain('282 good (279 the first time, 3 after rework), 1 scrapped');
     // The ledger's sum and attended time differ by what of the meal is in the turns, and it is said where that stands.
     await page
       .getByText(/^Attended: 7:30:00 = 7:30:46 − 0:46 of meal breaks, .* going on: Work on parts 0:46\.$/)
       .waitFor();
+    // A share can be worked out from the times that are printed.
+    const ledger = page.locator('table').filter({ hasText: 'Elapsed' });
+    const seconds = (clock: string) => clock.split(':').reduce((sum, each) => 60 * sum + Number(each), 0);
+    const elapsed = seconds(await ledger.locator('tfoot td').nth(1).innerText());
+    for (const line of await ledger.locator('tbody tr').all()) {
+      const [time, share] = await line.getByRole('cell').allInnerTexts();
+      expect(share).toBe(`${((100 * seconds(time!)) / elapsed).toFixed(1)} %`);
+    }
     const sums = page.getByRole('row', { name: /^All parts/ });
     expect((await sums.getByRole('cell').allInnerTexts()).slice(-3)).toEqual(['279', '3', '1']);
   });
@@ -220,7 +229,7 @@ describe('a foreman with the demo shop', () => {
     await openPlace('The weeks');
     await page
       .getByRole('heading', {
-        name: /Efficiency since 16 Mar: 96\.9\s%, and no day stands out\. Before: 94\.5\s%/,
+        name: /Efficiency since 16 Mar: 96\.9\s%, and no day stands out\. Before, 9 Mar to 13 Mar: median 94\.5\s%/,
       })
       .waitFor();
     await page
@@ -287,9 +296,10 @@ describe('a foreman with the demo shop', () => {
     await page.getByText('97.9 % (97.3 to 98.4)').waitFor();
   });
 
-  it('promises what nine days of ten bring: 242', async () => {
+  it('promises what nine days of ten bring, going by seven of them: 238', async () => {
     await openPlace('Promises');
-    await page.getByRole('heading', { name: /^242 good parts a day can be promised/ }).waitFor();
+    await page.getByRole('heading', { name: /^238 good parts a day .* going by 7 days/ }).waitFor();
+    await page.getByText('260.86 − 1.440 × 14.88 × √(1 + 1/7) = 238.0').waitFor();
     const save = page.getByRole('button', { name: 'Write the quotation down' });
     await page.getByLabel('Parts', { exact: true }).fill('-5');
     await page.getByText('Parts are a whole number from 1 on.').first().waitFor();
@@ -301,7 +311,14 @@ describe('a foreman with the demo shop', () => {
     // From the other end: the day is given, and the number asked for.
     const inTwoWeeks = await page.evaluate(() => new Date(Date.now() + 14 * 86_400_000).toISOString());
     await page.getByLabel('How many by this day?').fill(inTwoWeeks.slice(0, 10));
-    await page.getByText(/^By .*: [\d,]+ × S can be expected\./).waitFor();
+    const said = await page.getByText(/^By .*: [\d,]+ × S can be expected\./).innerText();
+    // What is printed as a division gives what is printed as its result.
+    const worked = await page.getByText(/ attended until then, all people together/).innerText();
+    const [, attended, percent, setUps, perPart] =
+      /^\((\S+) attended .*, × (\S+) % efficiency − (\S+) for set-ups\) ÷ (\S+) s a part/.exec(worked)!;
+    const ofClock = (clock: string) => clock.split(':').reduce((sum, each) => 60 * sum + Number(each), 0);
+    const parts = ((ofClock(attended!) * Number(percent)) / 100 - ofClock(setUps!)) / Number(perPart);
+    expect(/: ([\d,]+) × S/.exec(said)![1]!.replace(',', '')).toBe(`${Math.floor(parts)}`);
     // Taken back, it stays in the list and says so.
     const given = page.getByRole('listitem').filter({ hasText: '100 ×' });
     await given.scrollIntoViewIfNeeded();

@@ -25,7 +25,6 @@ export const calendar: typeof english = {
   counts: (place) => `Pause ${place} ist`,
   rest: 'Erholung',
   meal: 'Essen',
-  mealAt: (times) => `${times} (Essen)`,
   addBreak: 'Neue Pause',
   leaveOut: 'Weglassen',
   leaveBreakOut: (place) => `Pause ${place} weglassen`,
@@ -35,10 +34,8 @@ export const calendar: typeof english = {
   cancel: 'Abbrechen',
   faults: {
     days: 'Mindestens einen Tag wählen. Nichts wurde geändert.',
-    times:
-      'Beide Zeiten sind nötig, und eine Schicht, die endet, wenn sie beginnt, ist keine. Nichts wurde geändert.',
-    breakTimes: (place) =>
-      `Pause ${place} braucht beide Zeiten, und eine, die endet, wenn sie beginnt, ist keine. Nichts wurde geändert.`,
+    times: 'Von und bis sind zwei Uhrzeiten, etwa 6:00 und 14:00. Nichts wurde geändert.',
+    breakTimes: (place) => `Pause ${place} braucht zwei Uhrzeiten. Nichts wurde geändert.`,
     breakOutside: (place) =>
       `Pause ${place} liegt nicht in der Schicht oder endet, bevor sie beginnt. Nichts wurde geändert.`,
     breaksOverlap: (one, other) =>
@@ -46,7 +43,7 @@ export const calendar: typeof english = {
     day: 'Den Tag wählen. Nichts wurde geändert.',
     twice: 'Dieser Tag steht schon auf der Liste. Nichts wurde geändert.',
   },
-  daysTitle: 'Tage, die anders sind',
+  daysTitle: 'Tage mit anderen Zeiten',
   closed: 'geschlossen',
   addDay: 'Neuer Tag',
   day: 'Tag',

@@ -25,7 +25,7 @@ export const firstSteps: typeof english = {
         'eine Studie öffnen. Ihr Bogen endet mit der Vorgabezeit; jede Zahl zeigt beim Antippen, wie sie zustande kam.',
       cell: 'M wählen: Die Hände bestimmen, unter „Was wäre, wenn“ bringt eine schnellere Maschine nichts. Dann V wählen.',
       review:
-        'Freitag, 27. März, gab es 282 Teile, Dienstag, 24. März, 230, bei schwererem Teilemix. Der Zeitgrad war fast gleich.',
+        'Freitag, 27. März, gab es 283 Teile, Dienstag, 24. März, 231, bei schwererem Teilemix. Der Zeitgrad war fast gleich.',
     },
   },
 };

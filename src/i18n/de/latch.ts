@@ -6,7 +6,7 @@ export const latchWords: typeof english = {
   title: 'PIN der Aufsicht',
   what: 'Im Vorbeigehen kann niemand Teile, Zielzeiten, Verfahren, Zuschläge und Gründe ändern oder hier eine Sicherung zurückspielen. Ein Tresor ist sie nicht: sie verbirgt und verschließt nichts, und wer das Tablet eine Stunde lang hat oder eine Sicherung der Einträge, kommt an ihr vorbei.',
   off: 'Keine PIN gesetzt.',
-  on: 'Eine PIN ist gesetzt. Messen geht ohne sie, auch ein neues Kürzel und auf Tempo ein neues Teil ohne Zielzeit; Vorgaben ändern nicht.',
+  on: 'Eine PIN ist gesetzt. Messen geht ohne sie, auch ein neues Kürzel und auf Tempo ein neues Teil ohne Zielzeit; Vorgaben zu ändern nicht.',
   open: 'Offen für Änderungen, bis Tempo geöffnet wird.',
   shut: 'Gesperrt: hier ändern geht nur mit der PIN der Aufsicht.',
   pin: 'PIN',

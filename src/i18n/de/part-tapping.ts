@@ -17,7 +17,7 @@ export const partTapping: typeof english = {
   needsMethod:
     'Dieses Teil hat noch kein Verfahren mit mindestens zwei Abschnitten; bis dahin gilt einmal je Teil.',
   takt: 'Takt',
-  demand: 'Benötigte Teile je Tag',
+  demand: 'Benötigte Teile je Tag (nur zum Rechnen)',
   take: 'Als Zielzeit nehmen',
   working: (net, demand, taktMs, day) =>
     `${formatNumber(net)} min am ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} je Teil.`,

@@ -5,8 +5,8 @@ const ofDays = (count: number) => (count === 1 ? 'einem Tag' : `${count} Tagen`)
 
 /** Words of capacity, people needed, and quotations. */
 export const promisesWords: typeof english = {
-  sentence: (promise, kept, reached, of) =>
-    `${promise} gute Teile am Tag lassen sich bei gewöhnlichem Teilemix zusagen: ${kept} bringen so viele oder mehr. Von allen ${of} Tagen, auch schweren und leichten, schafften es ${reached}`,
+  sentence: (promise, kept, count, reached, of) =>
+    `${promise} gute Teile am Tag lassen sich bei gewöhnlichem Teilemix zusagen: gemessen an ${ofDays(count)} bringen ${kept} so viele oder mehr. Von allen ${of} Tagen, auch schweren und leichten, schafften es ${reached}`,
   inWords: {
     '0.8': 'acht von zehn gewöhnlichen Tagen',
     '0.9': 'neun von zehn gewöhnlichen Tagen',
@@ -14,8 +14,8 @@ export const promisesWords: typeof english = {
   },
   tooFew: (count) =>
     `Was ein Tag bringen kann, lässt sich ab fünf gewöhnlichen Tagen sagen; bisher gibt es ${count === 0 ? 'keinen' : count === 1 ? 'einen' : count}`,
-  basis: (mean, deviation, count, of) =>
-    `Aus ${ofDays(count)} mit gewöhnlichem Teilemix, von ${of} gelesenen: Mittelwert ${mean} am Tag, Standardabweichung ${deviation}. Der Mittelwert wird nur an jedem zweiten Tag gehalten.`,
+  basis: (count, of, worked) =>
+    `Aus ${ofDays(count)} mit gewöhnlichem Teilemix, von ${of} gelesenen: ${worked} (Mittelwert, Student-t, Standardabweichung). Der Mittelwert wird nur an jedem zweiten Tag gehalten.`,
   keptLabel: 'Gehalten an',
   keptOn: { '0.8': '8 von 10 Tagen', '0.9': '9 von 10 Tagen', '0.95': '19 von 20 Tagen' },
   tries: 'Eine andere Zusage:',
@@ -41,7 +41,8 @@ export const promisesWords: typeof english = {
     freeFrom: 'Frei ab',
     people: 'Personen daran',
     until: 'Wie viele bis zu diesem Tag?',
-    countBy: (day, parts, part) => `Bis ${day}: ${parts} × ${part} sind zu erwarten.`,
+    countBy: (day, parts, part, isExpected) =>
+      `Bis ${day}: ${parts} × ${part} ${isExpected ? 'sind zu erwarten' : 'nach Zielzeit'}.`,
     countRange: (low, high) => `${low}, wenn es langsam läuft, ${high}, wenn es gut läuft (95 %).`,
     countWorking: (attended, efficiency, setUps, perPart) =>
       `(${attended} Anwesenheitszeit bis dahin, alle Personen zusammen${efficiency === null ? '' : `, × ${efficiency} % Zeitgrad`}${setUps === null ? '' : ` − ${setUps} für Rüsten`}) ÷ ${perPart} s je Teil, ganze Teile.`,
@@ -62,8 +63,8 @@ export const promisesWords: typeof english = {
     result: (total, quantity, part) => `${quantity} × ${part}: ${total} Anwesenheitszeit`,
     interval: (low, high, count) =>
       `Zwischen ${low} und ${high} (95 %), aus dem Zeitgrad von ${ofDays(count)}.`,
-    noInterval:
-      'Nach Zielzeit: der Zeitgrad ist noch nicht bekannt. Dafür braucht es fünf Tage mit Zielzeiten, ebenso für eine Spanne.',
+    noInterval: (gave, count) =>
+      `Nach Zielzeit: Zeitgrad und Spanne brauchen fünf Tage mit Zielzeiten.${count > 0 ? ` Bisher aus ${ofDays(count)}: ${gave}\u00a0%.` : ''}`,
     standard: (perPart, setUp, source) =>
       `${perPart} je Teil, ${setUp === null ? 'für das Rüsten ist nichts festgelegt' : `${setUp} je Rüstvorgang`}. ${source}`,
     sources: {
@@ -80,8 +81,7 @@ export const promisesWords: typeof english = {
     sizeCode: 'Größe',
     sizeTime: 'Vorgabezeit für ein Teil, m:ss',
     sizeHalf: 'Plus/minus, m:ss (darf leer bleiben)',
-    sizeNote:
-      'Die Planzeiten unter Studie geben die Zeit einer Größe an, und wie weit sie danebenliegen kann.',
+    sizeNote: 'Die Planzeiten unter Studie geben die Zeit einer Größe und ihre Unsicherheit.',
     notATime: 'Das ist keine Zeit: als 1:30 schreiben.',
     revision: (revision) => `Arbeitsverfahren, Revision ${revision}.`,
     noRevision: 'Für dieses Teil ist kein Arbeitsverfahren aufgeschrieben.',

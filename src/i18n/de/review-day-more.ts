@@ -145,7 +145,7 @@ export const reviewDayMore: typeof english = {
       scrapRatio: 'Ausschuss ÷ Teile',
       reworkRatio: 'Nacharbeit ÷ Teile',
     },
-    note: 'Arbeitseinheit ist der Platz; Planbelegungszeit ist die Anwesenheitszeit ohne die genommenen Pausen. Effektivität und was daraus gerechnet wird liegt über 100 %, wo Teile schneller liefen als geplant; der NEE-Index zählt auch das Rüsten. Mitarbeiterproduktivität meint hier gearbeitete, nicht erbrachte Zeit.',
+    note: 'Arbeitseinheit ist der Platz; Planbelegungszeit ist die Anwesenheitszeit ohne die genommenen Pausen. Effektivität und was daraus gerechnet wird liegt über 100 %, wo Teile weniger Zeit brauchten als geplant; der NEE-Index zählt auch das Rüsten. Keine davon ist der Zeitgrad: Mitarbeiterproduktivität meint gearbeitete, nicht erbrachte Zeit.',
   },
   cost: {
     title: 'Was jeder Stillstand kostete',

@@ -25,21 +25,22 @@ export const reviewWeeks: typeof english = {
   },
   sentence: {
     since: (name, day) => `${name} seit ${day}`,
-    before: (sentence, middle) => `${sentence.replace(/\.$/, '')}. Davor: ${middle}`,
+    before: (sentence, first, last, middle) =>
+      `${sentence.replace(/\.$/, '')}. Davor, ${first} bis ${last}: Median ${middle}`,
     calm: (name, centre) => `${name}: ${centre}, und kein Tag fällt auf`,
     signals: (name, centre, list) => `${name}: ${centre}. Auffällig: ${list}`,
     tooFew: (name, middle, count) =>
-      `${name}: ${middle} in der Mitte von ${ofDays(count)}. Ab zehn Tagen sagen Grenzen, was Zufall ist.`,
+      `${name}: ${middle}, der Median von ${ofDays(count)}. Ab zehn Tagen sagen Grenzen, was Zufall ist.`,
     none: 'Noch nichts zu verfolgen: kein Tag hat diesen Wert.',
   },
   standing: {
     provisional: (count) =>
       `Grenzen aus ${ofDays(count)}: vorläufig. Ab zwanzig Tagen stehen sie fest und gelten, bis eine Änderung notiert wird.`,
     firm: 'Grenzen aus den ersten zwanzig Tagen dieses Zeitraums. Sie gelten, bis eine Änderung notiert wird.',
-    odd: 'Ein auffälliger Tag oder ein Tag, der nur zum Teil gearbeitet wurde, ist darunter und verschiebt Mittelwert und Grenzen.',
+    odd: 'Ein auffälliger Tag oder nur ein Teil eines Tages ist darunter und verschiebt Mittelwert und Grenzen.',
   },
   wolf: (alarms, count) =>
-    `Grenzen kommen daraus, wie sich Tage unterscheiden. Daraus, wie sich Teile innerhalb eines Tages unterscheiden, wären sie viel zu eng: ${alarms} von ${ofDays(count)} mit gemessenen Teilen erschienen auffällig, bloß wegen Teilemix und Besetzung.`,
+    `Aus den Unterschieden von Teil zu Teil wären die Grenzen viel zu eng: ${alarms} von ${ofDays(count)} mit gemessenen Teilen erschienen auffällig, bloß wegen Teilemix und Besetzung.`,
   period: (first, last) => `${first === null ? '' : `${first} bis `}${last}. `,
   pictureTitle: (name) => `${name}, Tag für Tag`,
   picture: (run) =>
@@ -66,7 +67,7 @@ export const reviewWeeks: typeof english = {
     centre: (value) => `Mittelwert ${value}`,
     upper: (value) => `Grenze ${value}`,
     points: (value) => `${value} Punkte`,
-    note: 'Gleitende Spannweite; ihre Grenze ist 3,27 × der mittlere Schritt, und auch die Grenzen des Wertes oben kommen aus dem mittleren Schritt.',
+    note: 'Gleitende Spannweite; ihre Grenze ist 3,27 × der mittlere Schritt, aus dem auch die Grenzen oben kommen.',
   },
   sheet: {
     title: (count) => `Die Werte von ${ofDays(count)}`,

@@ -39,7 +39,7 @@ export const reviewWorking: typeof english = {
   share: {
     title: (part) => `Zur Zielzeit, ${part}`,
     all: 'Zur Zielzeit, alle Teile des Tages',
-    says: 'Nettozeit der Teile durch die Zeit, die ihre Zielzeiten erlauben: unter 100 % ist schneller als die Zielzeit. Jedes Teil zählt mit der Zielzeit, die es hatte; ein Tag mit großen Teilen gilt so nicht als langsam. Ein Ausschussteil brauchte seine Zeit und erbringt keine Zielzeit. Teile ohne Zielzeit zählen auf keiner Seite. Eine Zielzeit, die eine Vorgabezeit ist, enthält Zuschläge für Erholung und Verzögerungen; Nettozyklen sind daher meist schneller.',
+    says: 'Nettozeit der Teile durch die Zeit, die ihre Zielzeiten erlauben. Jedes Teil zählt mit der Zielzeit, die es hatte; ein Tag mit großen Teilen gilt so nicht als langsam. Ein Ausschussteil brauchte seine Zeit und erbringt keine Zielzeit. Teile ohne Zielzeit zählen auf keiner Seite. Eine Vorgabezeit als Zielzeit enthält Zuschläge; Nettozyklen dauern daher meist weniger.',
     formula: 'Anteil = Summe der Nettozyklen ÷ Summe der Zielzeiten guter Teile',
     put: (of) =>
       `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'Teil' : 'Teile'} mit Zielzeit${of.scrap > 0 ? `, davon ${of.scrap} Ausschuss` : ''})`,

@@ -1,6 +1,7 @@
 import type { review as english } from '../en/review';
 
 const parts = (count: number) => `${count} ${count === 1 ? 'Teil' : 'Teile'}`;
+const ofParts = (n: number, count: number) => `${n} von ${count} ${count === 1 ? 'Teil' : 'Teilen'}`;
 /** As it stands after "in". */
 const inTurns = (count: number) => `${count} ${count === 1 ? 'Einsatz' : 'Einsätzen'}`;
 
@@ -29,8 +30,8 @@ export const review: typeof english = {
   /** The day in words: what it was, then what it was made of. */
   head: {
     forPaper: (day) => `${day}. `,
-    answer: (done, against, lost) =>
-      `${done === 1 ? 'Das eine Teil lief' : 'Die Teile liefen'} ${against}; ${lost}.`,
+    answer: (efficiency, lost) => `Zeitgrad ${efficiency}\u00a0%; ${lost}.`,
+    took: (n, done, against, lost) => `${ofParts(n, done)}: ${against}; ${lost}.`,
     noTarget: (lost) => `Kein Teil dieses Tages erbrachte eine Zielzeit; ${lost}.`,
     noParts: (lost) => `An diesem Tag wurde kein Teil fertig; ${lost}.`,
     noTime: 'Der Einsatz begann, danach wurde nichts mehr angetippt.',
@@ -41,17 +42,18 @@ export const review: typeof english = {
     lost: (time) => `${time} verloren`,
     lostUnknown: 'verlorene Zeit nicht bekannt',
     unaccounted: (time) => `${time} ungeklärt`,
-    workAlone: (efficiency) =>
-      `Das ist allein die Arbeit an Teilen. Über die ganze Anwesenheitszeit, mit Erholung und Verzögerungen, ist der Zeitgrad ${efficiency}\u00a0%.`,
+    workAlone: (n, done, against) =>
+      `Erbrachte Zeit ÷ Anwesenheitszeit. Die Arbeit allein (${ofParts(n, done)}): ${against}.`,
     nothingLost: 'keine Zeit verloren',
     made: (day) =>
       `${parts(day.done)} in ${inTurns(day.turns)} von ${day.turns > 1 ? 'zusammen ' : ''}${day.elapsed}: ${day.good} gut${day.rework > 0 ? ` (${day.good - day.rework} beim ersten Mal, ${day.rework} nach Nacharbeit)` : ''}, ${day.scrap} Ausschuss.`,
     mix: {
       harder: (mean, usual) =>
-        `Schwererer Teilemix als sonst: ${mean} Zielzeit je Teil, an anderen Tagen ${usual}.`,
+        `Schwererer Teilemix als sonst: ${mean} Zielzeit je Teil (ohne Rüsten), an anderen Tagen ${usual}.`,
       easier: (mean, usual) =>
-        `Leichterer Teilemix als sonst: ${mean} Zielzeit je Teil, an anderen Tagen ${usual}.`,
-      usual: (mean, usual) => `Teilemix wie sonst: ${mean} Zielzeit je Teil, an anderen Tagen ${usual}.`,
+        `Leichterer Teilemix als sonst: ${mean} Zielzeit je Teil (ohne Rüsten), an anderen Tagen ${usual}.`,
+      usual: (mean, usual) =>
+        `Teilemix wie sonst: ${mean} Zielzeit je Teil (ohne Rüsten), an anderen Tagen ${usual}.`,
     },
     mostLost: (reason, time) => `Die meiste Zeit ging verloren durch: ${reason}, ${time}.`,
     questions: (count) => `${count === 1 ? 'Eine Frage' : `${count} Fragen`} zu klären ▾`,
@@ -62,13 +64,13 @@ export const review: typeof english = {
   },
   /** One wording wherever a time stands beside its target. */
   against: {
-    faster: (percent) => `${percent}\u00a0% schneller als die Zielzeit`,
-    slower: (percent) => `${percent}\u00a0% langsamer als die Zielzeit`,
+    faster: (percent) => `${percent}\u00a0% unter der Zielzeit`,
+    slower: (percent) => `${percent}\u00a0% über der Zielzeit`,
     level: () => 'in der Zielzeit',
   },
   againstShort: {
-    faster: { arrow: '◂', word: 'schneller' },
-    slower: { arrow: '▸', word: 'langsamer' },
+    faster: { arrow: '◂', word: 'weniger' },
+    slower: { arrow: '▸', word: 'mehr' },
     level: { arrow: '=', word: 'in der Zielzeit' },
   },
 
@@ -85,24 +87,24 @@ export const review: typeof english = {
     noTarget: 'keine Zielzeit',
     scrapLegend: ' Ein Ausschussteil brauchte seine Zeit und erbrachte keine Zielzeit.',
     meanNote: (clock, decimal, scrap) =>
-      `${clock} (${decimal} min)${scrap > 0 ? `, ${scrap} Ausschuss` : ''}`,
+      scrap > 0 ? `${clock}, ${scrap} Ausschuss` : `${clock} (${decimal} min)`,
     line: (line) =>
       `${line.part}: ${line.n === 1 ? 'ein Teil' : `${line.n} Teile`}, Mittelwert ${line.mean}, ${line.target}, ${line.verdict}.`,
   },
 
   sheet: {
     title: 'Teile des Tages',
-    hint: 'Zahl antippen, um zu sehen, wie sie errechnet wurde.',
+    hint: 'Zahl antippen: so wurde sie errechnet.',
     part: 'Teil',
     n: 'n',
     counted: (counted) => `${counted}\u00a0gewertet`,
-    mean: 'Nettozyklus, Mittel',
+    mean: 'Netto\u00adzyklus, Mittel',
     spread: 'Streuung',
     target: 'Zielzeit',
     share: 'Zur Zielzeit',
     good: 'Gut beim ersten Mal',
-    rework: 'Nacharbeit',
-    scrap: 'Ausschuss',
+    rework: 'Nach\u00adarbeit',
+    scrap: 'Aus\u00adschuss',
     all: 'Alle Teile',
     minutes: (decimal) => `${decimal}\u00a0min`,
     /** Held together: a range that is broken over two lines reads as two figures. */
@@ -175,7 +177,6 @@ export const review: typeof english = {
     times: (count, what) => (count === 1 ? what : `${what} (${count}-mal)`),
   },
 
-  underAMinute: 'unter 1\u00a0min',
   hours: (hours, minutes) => (hours > 0 ? `${hours}\u00a0h\u00a0${minutes}\u00a0min` : `${minutes}\u00a0min`),
   close: 'Schließen',
 };

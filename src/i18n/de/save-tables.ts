@@ -2,10 +2,10 @@ import type { saveTablesWords as english } from '../en/save-tables';
 
 /** Words of what leaves the tablet from Review. */
 export const saveTablesWords: typeof english = {
-  title: 'Aus dem Tablet heraus',
+  title: 'Als Datei mitnehmen',
   span: 'Welche Tage',
   thisDay: (day) => day,
-  allDays: (count) => (count === 1 ? 'Der eine gelesene Tag' : `Alle ${count} gelesenen Tage`),
+  allDays: (count) => (count === 1 ? 'Der gelesene Tag' : `Alle ${count} gelesenen Tage`),
   spreadsheet: 'Arbeitsmappe mit allen Tabellen',
   parts: 'Teile nach Tagen (CSV)',
   weeks: 'Wochen (CSV)',

@@ -22,9 +22,8 @@ export const calendar = spoken('calendar', {
   breakFrom: (place: number) => `Break ${place}, from`,
   breakTo: (place: number) => `Break ${place}, to`,
   counts: (place: number) => `Break ${place} is`,
-  rest: 'a rest',
-  meal: 'a meal',
-  mealAt: (times: string) => `${times} (meal)`,
+  rest: 'rest',
+  meal: 'meal',
   addBreak: 'Add a break',
   leaveOut: 'Leave out',
   leaveBreakOut: (place: number) => `Leave out break ${place}`,
@@ -34,9 +33,8 @@ export const calendar = spoken('calendar', {
   cancel: 'Cancel',
   faults: {
     days: 'Choose at least one day. Nothing was changed.',
-    times: 'Both times are needed, and a shift that ends when it begins is none. Nothing was changed.',
-    breakTimes: (place: number) =>
-      `Break ${place} needs both times, and one that ends when it begins is none. Nothing was changed.`,
+    times: 'From and to are two times, such as 6:00 and 14:00. Nothing was changed.',
+    breakTimes: (place: number) => `Break ${place} needs two times. Nothing was changed.`,
     breakOutside: (place: number) =>
       `Break ${place} is not inside the shift, or ends before it begins. Nothing was changed.`,
     breaksOverlap: (one: number, other: number) =>
@@ -44,7 +42,7 @@ export const calendar = spoken('calendar', {
     day: 'Choose the day. Nothing was changed.',
     twice: 'That day stands in the list already. Nothing was changed.',
   },
-  daysTitle: 'Days that are otherwise',
+  daysTitle: 'Days with other hours',
   closed: 'closed',
   addDay: 'Add a day',
   day: 'Day',

@@ -20,7 +20,7 @@ export const firstSteps = spoken('firstSteps', {
         'open a study. Its sheet ends in the standard time; touch any figure to see how it was worked out.',
       cell: 'choose M: the hands govern, so under “What if” a quicker machine gains nothing. Then choose V.',
       review:
-        'Friday 27 March gave 282 parts, Tuesday 24 March 230, of a harder mix. Efficiency was much the same.',
+        'Friday 27 March gave 283 parts, Tuesday 24 March 231, of a harder mix. Efficiency was much the same.',
     },
   },
 });

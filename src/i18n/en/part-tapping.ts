@@ -15,7 +15,7 @@ export const partTapping = spoken('partTapping', {
   needsMethod:
     'This part has no method with two elements or more yet, so it is tapped once a part until then.',
   takt: 'Takt',
-  demand: 'Parts wanted a day',
+  demand: 'Parts wanted a day (not kept)',
   take: 'Take it as target',
   working: (net: number, demand: number, taktMs: number, day: string) =>
     `${formatNumber(net)} min on ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} a part.`,

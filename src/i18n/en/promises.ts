@@ -4,8 +4,8 @@ const days = (count: number) => (count === 1 ? 'one day' : `${count} days`);
 
 /** Words of capacity, people needed, and quotations. */
 export const promisesWords = spoken('promisesWords', {
-  sentence: (promise: string, kept: string, reached: number, of: number) =>
-    `${promise} good parts a day can be promised for an ordinary mix: ${kept} bring as many or more. Of all ${days(of)}, hard and easy ones too, ${reached} did`,
+  sentence: (promise: string, kept: string, count: number, reached: number, of: number) =>
+    `${promise} good parts a day can be promised for an ordinary mix: going by ${days(count)}, ${kept} bring as many or more. Of all ${days(of)}, hard and easy ones too, ${reached} did`,
   inWords: {
     '0.8': 'eight ordinary days of ten',
     '0.9': 'nine ordinary days of ten',
@@ -13,8 +13,8 @@ export const promisesWords = spoken('promisesWords', {
   },
   tooFew: (count: number) =>
     `What a day can bring is told from five ordinary days on; there ${count === 1 ? 'is one' : `are ${count === 0 ? 'none' : count}`} so far`,
-  basis: (mean: string, deviation: string, count: number, of: number) =>
-    `From ${days(count)} with an ordinary mix, of ${of} read: mean ${mean} a day, standard deviation ${deviation}. The mean is kept on every second day only.`,
+  basis: (count: number, of: number, worked: string) =>
+    `From ${days(count)} with an ordinary mix, of ${of} read: ${worked} (mean, Student’s t, standard deviation). The mean is kept on every second day only.`,
   keptLabel: 'Kept on',
   keptOn: { '0.8': '8 days of ten', '0.9': '9 days of ten', '0.95': '19 days of twenty' },
   tries: 'Another promise:',
@@ -40,7 +40,8 @@ export const promisesWords = spoken('promisesWords', {
     freeFrom: 'Free from',
     people: 'People on it',
     until: 'How many by this day?',
-    countBy: (day: string, parts: string, part: string) => `By ${day}: ${parts} × ${part} can be expected.`,
+    countBy: (day: string, parts: string, part: string, isExpected: boolean) =>
+      `By ${day}: ${parts} × ${part} ${isExpected ? 'can be expected' : 'at target pace'}.`,
     countRange: (low: string, high: string) => `${low} if it runs slow, ${high} if it runs well (95 %).`,
     countWorking: (attended: string, efficiency: string | null, setUps: string | null, perPart: string) =>
       `(${attended} attended until then, all people together${efficiency === null ? '' : `, × ${efficiency} % efficiency`}${setUps === null ? '' : ` − ${setUps} for set-ups`}) ÷ ${perPart} s a part, whole parts.`,
@@ -59,8 +60,8 @@ export const promisesWords = spoken('promisesWords', {
     result: (total: string, quantity: string, part: string) => `${quantity} × ${part}: ${total} attended`,
     interval: (low: string, high: string, count: number) =>
       `Between ${low} and ${high} (95 %), from the efficiency of ${days(count)}.`,
-    noInterval:
-      'At target pace: the efficiency is not known yet. That takes five days with targets, and a range does too.',
+    noInterval: (gave: string, count: number) =>
+      `At target pace: efficiency and range take five days with targets.${count > 0 ? ` So far ${days(count)} gave ${gave}\u00a0%.` : ''}`,
     standard: (perPart: string, setUp: string | null, source: string) =>
       `${perPart} a part, ${setUp === null ? 'nothing set for a set-up' : `${setUp} a set-up`}. ${source}`,
     sources: {

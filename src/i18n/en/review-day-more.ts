@@ -142,7 +142,7 @@ export const reviewDayMore = spoken('reviewDayMore', {
       scrapRatio: 'scrap ÷ parts',
       reworkRatio: 'rework ÷ parts',
     },
-    note: 'The station is the work unit; planned busy time is the attended time without the breaks that were taken. Effectiveness, and what is made from it, is over 100 % where parts ran faster than planned; the NEE index counts set-ups as well. Worker efficiency here is time worked, not time earned.',
+    note: 'The station is the work unit; planned busy time is the attended time without the breaks that were taken. Effectiveness, and what is made from it, is over 100 % where parts took less time than planned; the NEE index counts set-ups as well. None of these is the efficiency of the day: worker efficiency is time worked, not earned.',
   },
   cost: {
     title: 'What each stoppage cost',

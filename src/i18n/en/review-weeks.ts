@@ -23,11 +23,12 @@ export const reviewWeeks = spoken('reviewWeeks', {
   },
   sentence: {
     since: (name: string, day: string) => `${name} since ${day}`,
-    before: (sentence: string, middle: string) => `${sentence.replace(/\.$/, '')}. Before: ${middle}`,
+    before: (sentence: string, first: string, last: string, middle: string) =>
+      `${sentence.replace(/\.$/, '')}. Before, ${first} to ${last}: median ${middle}`,
     calm: (name: string, centre: string) => `${name}: ${centre}, and no day stands out`,
     signals: (name: string, centre: string, list: string) => `${name}: ${centre}. Standing out: ${list}`,
     tooFew: (name: string, middle: string, count: number) =>
-      `${name}: ${middle} in the middle of ${days(count)}. From ten days on, limits say what is chance.`,
+      `${name}: ${middle}, the median of ${days(count)}. From ten days on, limits say what is chance.`,
     none: 'Nothing to follow yet: no day has this figure.',
   },
   standing: {
@@ -37,7 +38,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
     odd: 'A day that stands out or was a part of a day only is among them, and moves mean and limits.',
   },
   wolf: (alarms: number, count: number) =>
-    `Limits come from how days differ. From how parts differ within a day they would be far too tight: ${alarms} of ${days(count)} with timed parts would look odd, from mix and crew alone.`,
+    `From how parts differ within a day, limits would be far too tight: ${alarms} of ${days(count)} with timed parts would look odd, from mix and crew alone.`,
   period: (first: string | null, last: string) => `${first === null ? '' : `${first} to `}${last}. `,
   pictureTitle: (name: string) => `${name}, day by day`,
   picture: (run: { days: number; first: string; last: string; sentence: string }) =>
@@ -64,7 +65,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
     centre: (value: string) => `mean ${value}`,
     upper: (value: string) => `limit ${value}`,
     points: (value: string) => `${value} points`,
-    note: 'Moving range; its limit is 3.27 × the mean step, and the limits of the figure above come from the mean step too.',
+    note: 'Moving range; its limit is 3.27 × the mean step. The limits above come from the mean step too.',
   },
   sheet: {
     title: (count: number) => `The figures of ${days(count)}`,

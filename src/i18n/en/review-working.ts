@@ -38,7 +38,7 @@ export const reviewWorking = spoken('reviewWorking', {
   share: {
     title: (part: string) => `Against target, ${part}`,
     all: 'Against target, all parts of the day',
-    says: 'Net time of the parts over the time their targets allow: below 100 % is faster than target. Each part counts with the target it carried, so a day of large parts does not read as a slow one. A scrapped part took its time and earns no target. Parts without a target count on neither side. A target that is a standard time holds allowances for rest and delays, so net cycles are mostly faster.',
+    says: 'Net time of the parts over the time their targets allow. Each part counts with the target it carried, so a day of large parts does not read as a slow one. A scrapped part took its time and earns no target. Parts without a target count on neither side. A target that is a standard time holds allowances, so net cycles mostly take less.',
     formula: 'share = sum of net cycles ÷ sum of targets of good parts',
     put: (of: { net: string; target: string; share: string; n: number; scrap: number; against: string }) =>
       `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'part' : 'parts'} with a target${of.scrap > 0 ? `, ${of.scrap} of them scrap` : ''})`,

@@ -26,8 +26,9 @@ export const review = spoken('review', {
   /** The day in words: what it was, then what it was made of. */
   head: {
     forPaper: (day: string) => `${day}. `,
-    answer: (done: number, against: string, lost: string) =>
-      `${done === 1 ? 'The one part' : 'The parts'} ran ${against}, with ${lost}.`,
+    answer: (efficiency: string, lost: string) => `Efficiency ${efficiency}\u00a0%, with ${lost}.`,
+    took: (n: number, done: number, against: string, lost: string) =>
+      `${n} of ${parts(done)} took ${against}, with ${lost}.`,
     noTarget: (lost: string) => `No part of this day earned a target; ${lost}.`,
     noParts: (lost: string) => `No part was finished on this day; ${lost}.`,
     noTime: 'The turn began, and nothing was tapped after it.',
@@ -38,8 +39,8 @@ export const review = spoken('review', {
     lost: (time: string) => `${time} lost`,
     lostUnknown: 'lost time not known',
     unaccounted: (time: string) => `${time} not accounted for`,
-    workAlone: (efficiency: string) =>
-      `That is the work on parts alone. Over all attended time, rest and delays in it, efficiency is ${efficiency}\u00a0%.`,
+    workAlone: (n: number, done: number, against: string) =>
+      `Earned ÷ attended time. The work alone (${n} of ${parts(done)}): ${against}.`,
     nothingLost: 'no time lost',
     made: (day: {
       done: number;
@@ -52,11 +53,11 @@ export const review = spoken('review', {
       `${parts(day.done)} in ${turns(day.turns)} of ${day.elapsed}${day.turns > 1 ? ' together' : ''}: ${day.good} good${day.rework > 0 ? ` (${day.good - day.rework} the first time, ${day.rework} after rework)` : ''}, ${day.scrap} scrapped.`,
     mix: {
       harder: (mean: string, usual: string) =>
-        `A harder mix than usual: ${mean} of target a part, on other days ${usual}.`,
+        `A harder mix than usual: ${mean} of target a part (no set-ups), on other days ${usual}.`,
       easier: (mean: string, usual: string) =>
-        `An easier mix than usual: ${mean} of target a part, on other days ${usual}.`,
+        `An easier mix than usual: ${mean} of target a part (no set-ups), on other days ${usual}.`,
       usual: (mean: string, usual: string) =>
-        `The usual mix: ${mean} of target a part, on other days ${usual}.`,
+        `The usual mix: ${mean} of target a part (no set-ups), on other days ${usual}.`,
     },
     mostLost: (reason: string, time: string) => `Most time was lost to: ${reason}, ${time}.`,
     questions: (count: number) =>
@@ -66,13 +67,13 @@ export const review = spoken('review', {
   },
   /** One wording wherever a time stands beside its target. */
   against: {
-    faster: (percent: string) => `${percent}\u00a0% faster than target`,
-    slower: (percent: string) => `${percent}\u00a0% slower than target`,
-    level: () => 'at the target',
+    faster: (percent: string) => `${percent}\u00a0% less time than target`,
+    slower: (percent: string) => `${percent}\u00a0% more time than target`,
+    level: () => 'the time of the target',
   },
   againstShort: {
-    faster: { arrow: '◂', word: 'faster' },
-    slower: { arrow: '▸', word: 'slower' },
+    faster: { arrow: '◂', word: 'less time' },
+    slower: { arrow: '▸', word: 'more time' },
     level: { arrow: '=', word: 'at the target' },
   },
 
@@ -89,7 +90,7 @@ export const review = spoken('review', {
     noTarget: 'no target',
     scrapLegend: ' A scrapped part took its time and earned no target.',
     meanNote: (clock: string, decimal: string, scrap: number) =>
-      `${clock} (${decimal} min)${scrap > 0 ? `, ${scrap} scrap` : ''}`,
+      scrap > 0 ? `${clock}, ${scrap} scrap` : `${clock} (${decimal} min)`,
     line: (line: { part: string; n: number; mean: string; target: string; verdict: string }) =>
       `${line.part}: ${line.n === 1 ? 'one part' : `${line.n} parts`}, mean ${line.mean}, ${line.target}, ${line.verdict}.`,
   },
@@ -180,8 +181,7 @@ export const review = spoken('review', {
     times: (count: number, what: string) => (count === 1 ? what : `${what} (${count} times)`),
   },
 
-  underAMinute: 'less than a minute',
-  hours: (hours: number, minutes: number) =>
+  hours: (hours: number, minutes: number | string) =>
     hours > 0 ? `${hours}\u00a0h\u00a0${minutes}\u00a0min` : `${minutes}\u00a0min`,
   close: 'Close',
 });

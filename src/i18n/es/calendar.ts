@@ -23,9 +23,8 @@ export const calendar: typeof english = {
   breakFrom: (place) => `Pausa ${place}, desde`,
   breakTo: (place) => `Pausa ${place}, hasta`,
   counts: (place) => `La pausa ${place} es`,
-  rest: 'un descanso',
-  meal: 'una comida',
-  mealAt: (times) => `${times} (comida)`,
+  rest: 'descanso',
+  meal: 'comida',
   addBreak: 'Añadir pausa',
   leaveOut: 'Quitar',
   leaveBreakOut: (place) => `Quitar la pausa ${place}`,
@@ -35,10 +34,8 @@ export const calendar: typeof english = {
   cancel: 'Cancelar',
   faults: {
     days: 'Elegir al menos un día. No se ha cambiado nada.',
-    times:
-      'Hacen falta las dos horas, y un turno que termina cuando empieza no lo es. No se ha cambiado nada.',
-    breakTimes: (place) =>
-      `La pausa ${place} necesita las dos horas, y si termina cuando empieza no es pausa. No se ha cambiado nada.`,
+    times: 'Desde y hasta son dos horas, como 6:00 y 14:00. No se ha cambiado nada.',
+    breakTimes: (place) => `La pausa ${place} necesita dos horas. No se ha cambiado nada.`,
     breakOutside: (place) =>
       `La pausa ${place} no cae dentro del turno, o termina antes de empezar. No se ha cambiado nada.`,
     breaksOverlap: (one, other) =>

@@ -24,7 +24,7 @@ export const firstSteps: typeof english = {
       study: 'abrir un estudio. Su hoja acaba en el tiempo estándar; tocar una cifra muestra cómo se obtuvo.',
       cell: 'elegir M: mandan las manos, y en «¿Y si …?» una máquina más rápida no aporta nada. Después elegir V.',
       review:
-        'el viernes 27 de marzo salieron 282 piezas y el martes 24, 230, de una mezcla más dura. La eficiencia fue casi igual.',
+        'el viernes 27 de marzo salieron 283 piezas y el martes 24, 231, de una mezcla más dura. La eficiencia fue casi igual.',
     },
   },
 };

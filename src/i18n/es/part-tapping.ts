@@ -21,7 +21,7 @@ export const partTapping: typeof english = {
   needsMethod:
     'Esta pieza aún no tiene un método con dos elementos o más; hasta entonces, un toque por pieza.',
   takt: 'Takt',
-  demand: 'Piezas necesarias al día',
+  demand: 'Piezas al día (no se guarda)',
   take: 'Tomar como objetivo',
   working: (net, demand, taktMs, day) =>
     `${formatNumber(net)} min el ${formatDay(day)} ÷ ${formatNumber(demand)} = ${roundedClockFace(taktMs)} por pieza.`,

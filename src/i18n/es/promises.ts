@@ -4,8 +4,8 @@ const days = (count: number) => (count === 1 ? 'un día' : `${count} días`);
 
 /** Words of capacity, people needed, and quotations. */
 export const promisesWords: typeof english = {
-  sentence: (promise, kept, reached, of) =>
-    `Se pueden prometer ${promise} piezas buenas al día con una mezcla corriente: ${kept} dan esa cantidad o más. De los ${of} días en total, incluidos los duros y los fáciles, lo lograron ${reached}`,
+  sentence: (promise, kept, count, reached, of) =>
+    `Se pueden prometer ${promise} piezas buenas al día con una mezcla corriente: según ${days(count)}, ${kept} dan esa cantidad o más. De los ${of} días en total, incluidos los duros y los fáciles, lo lograron ${reached}`,
   inWords: {
     '0.8': 'ocho de cada diez días corrientes',
     '0.9': 'nueve de cada diez días corrientes',
@@ -13,8 +13,8 @@ export const promisesWords: typeof english = {
   },
   tooFew: (count) =>
     `Lo que puede dar un día se dice a partir de cinco días corrientes; hasta ahora ${count === 0 ? 'no hay ninguno' : `hay ${count === 1 ? 'uno' : count}`}`,
-  basis: (mean, deviation, count, of) =>
-    `De ${days(count)} con mezcla corriente, de ${of} leídos: media ${mean} al día, desviación estándar ${deviation}. La media solo se cumple uno de cada dos días.`,
+  basis: (count, of, worked) =>
+    `De ${days(count)} con mezcla corriente, de ${of} leídos: ${worked} (media, t de Student, desviación estándar). La media solo se cumple uno de cada dos días.`,
   keptLabel: 'Se cumple',
   keptOn: { '0.8': '8 de 10 días', '0.9': '9 de 10 días', '0.95': '19 de 20 días' },
   tries: 'Otra promesa:',
@@ -39,7 +39,8 @@ export const promisesWords: typeof english = {
     freeFrom: 'Libre desde',
     people: 'Personas en ello',
     until: '¿Cuántas para este día?',
-    countBy: (day, parts, part) => `Para el ${day}: se pueden esperar ${parts} × ${part}.`,
+    countBy: (day, parts, part, isExpected) =>
+      `Para el ${day}: ${isExpected ? 'se pueden esperar' : 'al ritmo del objetivo,'} ${parts} × ${part}.`,
     countRange: (low, high) => `${low} si va lento, ${high} si va bien (95 %).`,
     countWorking: (attended, efficiency, setUps, perPart) =>
       `(${attended} de presencia hasta entonces, de todas las personas${efficiency === null ? '' : `, × ${efficiency} % de eficiencia`}${setUps === null ? '' : ` − ${setUps} de preparaciones`}) ÷ ${perPart} s por pieza, piezas enteras.`,
@@ -57,8 +58,8 @@ export const promisesWords: typeof english = {
     by: 'Código propio',
     result: (total, quantity, part) => `${quantity} × ${part}: ${total} de presencia`,
     interval: (low, high, count) => `Entre ${low} y ${high} (95 %), según la eficiencia de ${days(count)}.`,
-    noInterval:
-      'Al ritmo del objetivo: aún no se conoce la eficiencia. Para eso hacen falta cinco días con objetivos, y para un intervalo también.',
+    noInterval: (gave, count) =>
+      `Al ritmo del objetivo: eficiencia e intervalo piden cinco días con objetivos.${count > 0 ? ` Hasta ahora, ${days(count)}: ${gave}\u00a0%.` : ''}`,
     standard: (perPart, setUp, source) =>
       `${perPart} por pieza, ${setUp === null ? 'nada fijado para una preparación' : `${setUp} por preparación`}. ${source}`,
     sources: {

@@ -147,7 +147,7 @@ export const reviewDayMore: typeof english = {
       scrapRatio: 'desecho ÷ piezas',
       reworkRatio: 'retrabajo ÷ piezas',
     },
-    note: 'La unidad de trabajo es el puesto; el tiempo de ocupación previsto es el tiempo de presencia sin las pausas hechas. La efectividad, y lo que sale de ella, pasa del 100 % donde las piezas fueron más rápidas de lo previsto; el índice NEE cuenta también las preparaciones. La eficiencia del trabajador es aquí tiempo trabajado, no tiempo ganado.',
+    note: 'La unidad de trabajo es el puesto; el tiempo de ocupación previsto es el tiempo de presencia sin las pausas hechas. La efectividad, y lo que sale de ella, pasa del 100 % donde las piezas tardaron menos de lo previsto; el índice NEE cuenta también las preparaciones. Ninguno es la eficiencia del día: la del trabajador es tiempo trabajado, no ganado.',
   },
   cost: {
     title: 'Lo que costó cada parada',

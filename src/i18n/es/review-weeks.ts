@@ -23,11 +23,12 @@ export const reviewWeeks: typeof english = {
   },
   sentence: {
     since: (name, day) => `${name} desde ${day}`,
-    before: (sentence, middle) => `${sentence.replace(/\.$/, '')}. Antes: ${middle}`,
+    before: (sentence, first, last, middle) =>
+      `${sentence.replace(/\.$/, '')}. Antes, del ${first} al ${last}: mediana ${middle}`,
     calm: (name, centre) => `${name}: ${centre}, y ningún día llama la atención`,
     signals: (name, centre, list) => `${name}: ${centre}. Llama la atención: ${list}`,
     tooFew: (name, middle, count) =>
-      `${name}: ${middle} en el centro de ${days(count)}. Desde diez días, los límites dicen qué es azar.`,
+      `${name}: ${middle}, la mediana de ${days(count)}. Desde diez días, los límites dicen qué es azar.`,
     none: 'Aún no hay nada que seguir: ningún día tiene este dato.',
   },
   standing: {
@@ -37,7 +38,7 @@ export const reviewWeeks: typeof english = {
     odd: 'Entre ellos hay un día que llama la atención o que fue solo parte de un día, y mueve media y límites.',
   },
   wolf: (alarms, count) =>
-    `Los límites salen de cómo difieren los días. De cómo difieren las piezas dentro de un día saldrían demasiado estrechos: ${alarms} de ${days(count)} con piezas medidas parecerían raros, solo por la mezcla y el equipo.`,
+    `De cómo difieren las piezas dentro de un día, los límites saldrían demasiado estrechos: ${alarms} de ${days(count)} con piezas medidas parecerían raros, solo por la mezcla y el equipo.`,
   period: (first, last) => `${first === null ? '' : `${first} a `}${last}. `,
   pictureTitle: (name) => `${name}, día a día`,
   picture: (run) =>
@@ -64,7 +65,7 @@ export const reviewWeeks: typeof english = {
     centre: (value) => `media ${value}`,
     upper: (value) => `límite ${value}`,
     points: (value) => `${value} puntos`,
-    note: 'Rango móvil; su límite es 3,27 × el paso medio, y los límites de la cifra de arriba salen también del paso medio.',
+    note: 'Rango móvil; su límite es 3,27 × el paso medio, del que salen también los límites de arriba.',
   },
   sheet: {
     title: (count) => `Las cifras de ${days(count)}`,

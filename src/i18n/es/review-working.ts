@@ -38,7 +38,7 @@ export const reviewWorking: typeof english = {
   share: {
     title: (part) => `Frente al objetivo, ${part}`,
     all: 'Frente al objetivo, todas las piezas del día',
-    says: 'Tiempo neto de las piezas entre el tiempo que conceden sus objetivos: menos del 100 % es más rápido que el objetivo. Cada pieza cuenta con el objetivo que llevaba; así, un día de piezas grandes no parece lento. Una pieza de desecho gastó su tiempo y no gana ningún objetivo. Las piezas sin objetivo no cuentan en ninguno de los dos lados. Un objetivo que es un tiempo estándar incluye suplementos por descanso y demoras; por eso los ciclos netos suelen ser más rápidos.',
+    says: 'Tiempo neto de las piezas entre el tiempo que conceden sus objetivos. Cada pieza cuenta con el objetivo que llevaba; así, un día de piezas grandes no parece lento. Una pieza de desecho gastó su tiempo y no gana ningún objetivo. Las piezas sin objetivo no cuentan en ninguno de los dos lados. Un objetivo que es un tiempo estándar incluye suplementos; por eso los ciclos netos suelen durar menos.',
     formula: 'proporción = suma de ciclos netos ÷ suma de objetivos de piezas buenas',
     put: (of) =>
       `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'pieza' : 'piezas'} con objetivo${of.scrap > 0 ? `, ${of.scrap} de desecho` : ''})`,

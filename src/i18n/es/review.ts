@@ -19,16 +19,16 @@ export const review: typeof english = {
 
   day: 'Día',
   dayInList: (day, count) => `${day}: ${parts(count)}`,
-  earlier: '◂ Día anterior',
-  later: 'Día siguiente ▸',
+  earlier: '◂ Anterior',
+  later: 'Siguiente ▸',
   noSuchDay: (day) => `No se registró nada el ${day}.`,
   newestDay: 'Ver el día más reciente',
 
   /** The day in words: what it was, then what it was made of. */
   head: {
     forPaper: (day) => `${day}. `,
-    answer: (done, against, lost) =>
-      `${done === 1 ? 'La única pieza salió' : 'Las piezas salieron'} ${against}; ${lost}.`,
+    answer: (efficiency, lost) => `Eficiencia del ${efficiency}\u00a0%; ${lost}.`,
+    took: (n, done, against, lost) => `${n} de ${parts(done)}: ${against}; ${lost}.`,
     noTarget: (lost) => `Ninguna pieza de este día ganó un tiempo objetivo; ${lost}.`,
     noParts: (lost) => `Este día no se terminó ninguna pieza; ${lost}.`,
     noTime: 'El periodo empezó y después no se tocó nada.',
@@ -39,17 +39,18 @@ export const review: typeof english = {
     lost: (time) => `tiempo perdido: ${time}`,
     lostUnknown: 'tiempo perdido desconocido',
     unaccounted: (time) => `sin justificar: ${time}`,
-    workAlone: (efficiency) =>
-      `Eso es solo el trabajo en piezas. Sobre todo el tiempo de presencia, con descanso y demoras, la eficiencia es del ${efficiency}\u00a0%.`,
+    workAlone: (n, done, against) =>
+      `Tiempo ganado ÷ presencia. Solo el trabajo (${n} de ${parts(done)}): ${against}.`,
     nothingLost: 'sin tiempo perdido',
     made: (day) =>
       `${parts(day.done)} en ${turns(day.turns)} de ${day.elapsed}${day.turns > 1 ? ' en total' : ''}: ${day.good} ${day.good === 1 ? 'buena' : 'buenas'}${day.rework > 0 ? ` (${day.good - day.rework} a la primera, ${day.rework} tras retrabajo)` : ''}, ${day.scrap} de desecho.`,
     mix: {
       harder: (mean, usual) =>
-        `Mezcla más dura que de costumbre: ${mean} de objetivo por pieza; otros días, ${usual}.`,
+        `Mezcla más dura que de costumbre: ${mean} de objetivo por pieza (sin preparaciones); otros días, ${usual}.`,
       easier: (mean, usual) =>
-        `Mezcla más fácil que de costumbre: ${mean} de objetivo por pieza; otros días, ${usual}.`,
-      usual: (mean, usual) => `La mezcla de costumbre: ${mean} de objetivo por pieza; otros días, ${usual}.`,
+        `Mezcla más fácil que de costumbre: ${mean} de objetivo por pieza (sin preparaciones); otros días, ${usual}.`,
+      usual: (mean, usual) =>
+        `La mezcla de costumbre: ${mean} de objetivo por pieza (sin preparaciones); otros días, ${usual}.`,
     },
     mostLost: (reason, time) => `Donde más tiempo se perdió: ${reason}, ${time}.`,
     questions: (count) => `${count === 1 ? 'Una pregunta' : `${count} preguntas`} por aclarar ▾`,
@@ -60,13 +61,13 @@ export const review: typeof english = {
   },
   /** One wording wherever a time stands beside its target. */
   against: {
-    faster: (percent) => `un ${percent}\u00a0% más rápido que el objetivo`,
-    slower: (percent) => `un ${percent}\u00a0% más lento que el objetivo`,
+    faster: (percent) => `un ${percent}\u00a0% menos de tiempo que el objetivo`,
+    slower: (percent) => `un ${percent}\u00a0% más de tiempo que el objetivo`,
     level: () => 'en el tiempo objetivo',
   },
   againstShort: {
-    faster: { arrow: '◂', word: 'más rápido' },
-    slower: { arrow: '▸', word: 'más lento' },
+    faster: { arrow: '◂', word: 'menos' },
+    slower: { arrow: '▸', word: 'más' },
     level: { arrow: '=', word: 'en el objetivo' },
   },
 
@@ -83,7 +84,7 @@ export const review: typeof english = {
     noTarget: 'sin objetivo',
     scrapLegend: ' Una pieza de desecho gastó su tiempo y no ganó ningún objetivo.',
     meanNote: (clock, decimal, scrap) =>
-      `${clock} (${decimal} min)${scrap > 0 ? `, ${scrap} de desecho` : ''}`,
+      scrap > 0 ? `${clock}, ${scrap} de desecho` : `${clock} (${decimal} min)`,
     line: (line) =>
       `${line.part}: ${line.n === 1 ? 'una pieza' : `${line.n} piezas`}, media ${line.mean}, ${line.target}, ${line.verdict}.`,
   },
@@ -173,7 +174,6 @@ export const review: typeof english = {
     times: (count, what) => (count === 1 ? what : `${what} (${count} veces)`),
   },
 
-  underAMinute: 'menos de 1\u00a0min',
   hours: (hours, minutes) => (hours > 0 ? `${hours}\u00a0h\u00a0${minutes}\u00a0min` : `${minutes}\u00a0min`),
   close: 'Cerrar',
 };

@@ -8,7 +8,6 @@ import { printedMs } from '../../domain/turn/whole-seconds';
 import { ledger as words } from '../../i18n/en/ledger';
 import { ownRecord as own } from '../../i18n/en/own-record';
 import { clockFace } from '../../i18n/format-duration';
-import { roundedShares } from '../review/rounded-shares';
 import { useWidth } from '../review/use-width';
 
 /** Where the time of the turn, or of one person in it, went, drawn as one bar and told in lines that add up, as printed, to the elapsed time. */
@@ -18,17 +17,13 @@ export function LedgerSheet({ turn }: { turn: Turn }) {
   const seconds = ledgerSeconds([turn]);
   const droppedMs = droppedTime(turn);
   const used = ledgerLook.filter(({ category }) => totals[category] > 0);
-  const lastedMs = used.reduce((sum, { category }) => sum + totals[category], 0);
-  const shares = roundedShares(
-    used.map(({ category }) => totals[category] / lastedMs),
-    2,
-  );
-  const pieces = used.map(({ category, hatching }, place) => ({
+  const elapsedS = used.reduce((sum, { category }) => sum + seconds[category], 0);
+  const pieces = used.map(({ category, hatching }) => ({
     name: words.names[category],
     amount: totals[category],
     hatching,
     time: clockFace(seconds[category] * 1_000),
-    share: own.share(shares[place]!),
+    share: own.share(seconds[category] / (elapsedS || 1)),
   }));
   return (
     <section class="stack">
@@ -66,7 +61,7 @@ export function LedgerSheet({ turn }: { turn: Turn }) {
         <tfoot>
           <tr>
             <td>{words.elapsed}</td>
-            <td>{clockFace(used.reduce((sum, { category }) => sum + seconds[category] * 1_000, 0))}</td>
+            <td>{clockFace(elapsedS * 1_000)}</td>
             <td />
           </tr>
         </tfoot>

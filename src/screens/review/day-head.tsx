@@ -10,7 +10,6 @@ import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { againstTargetText } from './against-target-text';
 import { SETTLE_TITLE_ID } from './day-to-settle';
 import { reasonName } from './reason-name';
-import { sideOfTarget } from './side-of-target';
 
 interface Props {
   readonly day: DayReview;
@@ -34,8 +33,8 @@ export function DayHead({ day, days, questions }: Props) {
         <span class="review-for-paper">{words.head.forPaper(formatDay(day.day))}</span>
         {answer(day, percent)}
       </h1>
-      {percent !== null && day.against && sideOfTarget(day.against.share) === 'faster' && (
-        <p>{words.head.workAlone(percent)}</p>
+      {percent !== null && day.against && (
+        <p>{words.head.workAlone(day.against.n, day.done, againstTargetText(day.against.share))}</p>
       )}
       {hasParts && <p>{words.head.made({ ...day, elapsed: hoursAndMinutes(day.elapsedMs) })}</p>}
       {mix && <p>{words.head.mix[mix.side](roundedClockFace(mix.meanMs), roundedClockFace(mix.usualMs))}</p>}
@@ -60,14 +59,21 @@ function showQuestions(): void {
   title?.focus({ preventScroll: true });
 }
 
-/** Each part is measured by its own target, so a day of large parts does not read as a slow one. */
+/**
+ * Efficiency where it is known: hard days and easy ones read alike by it, and all attended time is in it. Else what the
+ * parts took that count, with how many of the day those are.
+ */
 function answer(day: DayReview, efficiency: string | null): string {
   const { done, entered, turns, parts, counted, against, elapsedMs } = day;
   if (turns === 0) return words.head.takenAway;
   if (elapsedMs === 0) return words.head.noTime;
   const lostText = lostInWords(day);
   if (parts.length === 0) return words.head.noParts(lostText);
-  if (against) return words.head.answer(done, againstTargetText(against.share), lostText);
+  if (against) {
+    return efficiency === null
+      ? words.head.took(against.n, done, againstTargetText(against.share), lostText)
+      : words.head.answer(efficiency, lostText);
+  }
   if (entered === done) return words.head.entered(done, efficiency, lostText);
   return counted === 0 && parts.some(({ targetMs }) => targetMs !== null)
     ? words.head.noneCounted(lostText)
@@ -76,14 +82,15 @@ function answer(day: DayReview, efficiency: string | null): string {
 
 /** What was lost, and what nobody can say of; of a turn that was written down, nothing told is not nothing lost. */
 function lostInWords({ lost, lostUnknown, totals }: DayReview): string {
-  const lostMs = lost.reduce((sum, each) => sum + each.lostMs, 0);
+  const lostMs = 1_000 * lost.reduce((sum, each) => sum + each.seconds, 0);
   if (lostMs === 0 && lostUnknown > 0) return words.head.lostUnknown;
   const text = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
   if (totals.unaccounted < 60_000) return text;
   return `${text}, ${words.head.unaccounted(hoursAndMinutes(totals.unaccounted))}`;
 }
 
+/** Below ten minutes with its seconds: 0:31 is no minute. */
 function hoursAndMinutes(ms: number): string {
   const minutes = Math.round(ms / 60_000);
-  return minutes === 0 ? words.underAMinute : words.hours(Math.floor(minutes / 60), minutes % 60);
+  return minutes < 10 ? words.hours(0, clockFace(ms)) : words.hours(Math.floor(minutes / 60), minutes % 60);
 }

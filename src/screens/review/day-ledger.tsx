@@ -8,9 +8,7 @@ import { review } from '../../i18n/en/review';
 import { reviewWorking as says } from '../../i18n/en/review-working';
 import { clockFace } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
-import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { Figure } from './figure';
-import { roundedShares } from './rounded-shares';
 import { useWidth } from './use-width';
 import type { Working } from './working';
 
@@ -29,17 +27,14 @@ export function DayLedger({ day, attended, open }: Props) {
   const used = ledgerLook.filter(({ category }) => day.totals[category] > 0);
   const elapsedS = used.reduce((sum, { category }) => sum + day.seconds[category], 0);
   const elapsed = clockFace(elapsedS * 1_000);
-  const percents = roundedShares(
-    used.map(({ category }) => (100 * day.totals[category]) / (day.elapsedMs || 1)),
-    1,
-  );
-  const pieces = used.map(({ category, hatching }, place) => ({
+  const pieces = used.map(({ category, hatching }) => ({
     name: ledger.names[category],
     amount: day.totals[category],
     hatching,
     category,
     time: clockFace(day.seconds[category] * 1_000),
-    percent: formatNumber(percents[place]!, 1),
+    // Of the seconds that are printed, so that it can be worked out from them.
+    percent: formatNumber((100 * day.seconds[category]) / (elapsedS || 1), 1),
   }));
   return (
     <section class="stack" aria-labelledby="review-ledger-title">
@@ -119,8 +114,8 @@ function attendedText(
   { attendedMs, totals }: NonNullable<Props['attended']>,
   elapsedS: number,
 ) {
-  const attended = roundedClockFace(attendedMs);
-  const meals = clockFace(1_000 * (elapsedS - Math.round(attendedMs / 1_000)));
+  // The meals are as long as the calendar has them: what the cut of seconds leaves over is attended.
+  const mealS = Math.floor((day.elapsedMs - attendedMs + 1) / 1_000);
   const untapped = ledgerLook
     .filter(
       ({ category }) => category !== 'planned-break' && day.totals[category] - totals[category] >= 1_000,
@@ -128,6 +123,7 @@ function attendedText(
     .map(({ category }) =>
       ledger.piece(ledger.names[category], clockFace(day.totals[category] - totals[category])),
     );
-  const said = words.attended(attended, clockFace(1_000 * elapsedS), meals);
+  const [attended, elapsed, meals] = [elapsedS - mealS, elapsedS, mealS].map((s) => clockFace(1_000 * s));
+  const said = words.attended(attended!, elapsed!, meals!);
   return untapped.length > 0 ? `${said} ${words.untapped(untapped.join(', '))}` : said;
 }

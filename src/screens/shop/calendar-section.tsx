@@ -138,7 +138,7 @@ function breaksText({ breaks }: ShiftTimes): string {
   if (breaks.length === 0) return words.noBreaks;
   const text = (each: ShiftTimes['breaks'][number]) => {
     const lengthMin = (each.toMin - each.fromMin + 1_440) % 1_440;
-    return isMeal(each, lengthMin * 60_000) ? words.mealAt(timesText(each)) : timesText(each);
+    return `${timesText(each)} (${isMeal(each, lengthMin * 60_000) ? words.meal : words.rest})`;
   };
   return words.breaks(breaks.map(text).join(', '));
 }

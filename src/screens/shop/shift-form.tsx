@@ -32,10 +32,10 @@ export function typedShift({ name, weekdays, fromMin, toMin, breaks }: WeeklyShi
   return { name, weekdays, ...typedSpan({ fromMin, toMin }), breaks: breaks.map(typedBreak) };
 }
 
-/** The minutes of a span as typed; null when a time is missing, or it has no length. */
+/** The minutes of a span as typed, 24:00 as an end too; null when a time is missing, or it has no length. */
 export function readSpan({ from, to }: SpanTyped): DayStretch | null {
   const fromMin = minuteOfClock(from);
-  const toMin = minuteOfClock(to);
+  const toMin = minuteOfClock(to.replace(/^24([:.]?00)?$/, '00:00'));
   return fromMin === null || toMin === null || fromMin === toMin ? null : { fromMin, toMin };
 }
 

@@ -5,7 +5,7 @@ import { readTargetTime } from '../../../domain/shop/read-target-time';
 import type { Stoppage, Turn } from '../../../domain/turn/turn';
 import { printedMs } from '../../../domain/turn/whole-seconds';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
-import { roundedClockFace } from '../../../i18n/rounded-clock-face';
+import { clockFace } from '../../../i18n/format-duration';
 import { useApp } from '../../app';
 import { reasonName } from '../reason-name';
 
@@ -44,8 +44,8 @@ export function StoppageCosts({ turns }: { turns: readonly AttendedTurn[] }) {
             <tr key={stoppage.key}>
               <th scope="row">{clock(turn, stoppage.fromMs)}</th>
               <td class="words">{reasonName(stoppage)}</td>
-              <td>{roundedClockFace(lengthMs)}</td>
-              <td>{roundedClockFace(costMs)}</td>
+              <td>{clockFace(lengthMs)}</td>
+              <td>{clockFace(costMs)}</td>
               {!isReadOnly && (
                 <td class="no-print">
                   <button type="button" class="button plain" onClick={() => setAsked(stoppage.key)}>
@@ -82,7 +82,7 @@ function AbsorbedForm({ stood, close }: { stood: Stood; close: () => void }) {
   };
   return (
     <form class="panel stack review-form no-print" onSubmit={save}>
-      <p>{words.asked(reasonName(stoppage), roundedClockFace(lengthMs))}</p>
+      <p>{words.asked(reasonName(stoppage), clockFace(lengthMs))}</p>
       <label class="field">
         <span>{words.absorbed}</span>
         <input value={typed} inputMode="decimal" onInput={(event) => setTyped(event.currentTarget.value)} />

@@ -3,6 +3,7 @@ import { attendedUntilMs } from '../../../domain/weeks/attended-until';
 import { partsWithin } from '../../../domain/weeks/parts-within';
 import { promisesWords } from '../../../i18n/en/promises';
 import { formatDay } from '../../../i18n/format-day';
+import { clockFace } from '../../../i18n/format-duration';
 import { formatNumber } from '../../../i18n/format-number';
 import { parseDecimal } from '../../../i18n/parse-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
@@ -12,7 +13,6 @@ import type { QuotedPart } from './quoted-part';
 import type { shopEfficiency } from './shop-efficiency';
 
 const words = promisesWords.quote;
-const HOUR_MS = 3_600_000;
 
 interface Props {
   readonly part: QuotedPart;
@@ -21,7 +21,7 @@ interface Props {
 }
 
 /** How many of the part can be made by the day that somebody asks about; nothing while nobody does. */
-export function CountByDay({ part, setUpMs, efficiency: { efficiencies, mean, dayMs } }: Props) {
+export function CountByDay({ part, setUpMs, efficiency: { efficiencies, mean, gave, dayMs } }: Props) {
   const { bench } = useApp();
   const order: OrderTyped = orderInHand(bench).value;
   const people = parseDecimal(order.people) ?? 0;
@@ -33,17 +33,19 @@ export function CountByDay({ part, setUpMs, efficiency: { efficiencies, mean, da
   return (
     <div class="panel stack review-head">
       <p role="status">
-        <strong>{words.countBy(formatDay(order.until), formatNumber(parts), part.code)}</strong>{' '}
+        <strong>
+          {words.countBy(formatDay(order.until), formatNumber(parts), part.code, mean !== null)}
+        </strong>{' '}
         {low !== null && high !== null && words.countRange(formatNumber(low), formatNumber(high))}
       </p>
       <p class="small quiet">
         {words.countWorking(
-          promisesWords.hours(formatNumber(attendedMs / HOUR_MS, 1)),
-          mean === null ? null : formatNumber(100 * mean, 1),
+          clockFace(attendedMs),
+          mean === null ? null : formatNumber(100 * mean, 2),
           setUpMs > 0 ? roundedClockFace(setUpMs) : null,
-          formatNumber(part.standardMs / 1_000, 1),
+          formatNumber(part.standardMs / 1_000, part.standardMs % 100 === 0 ? 1 : 3),
         )}{' '}
-        {mean === null && words.noInterval}
+        {mean === null && words.noInterval(gave, efficiencies.length)}
       </p>
     </div>
   );

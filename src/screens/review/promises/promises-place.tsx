@@ -33,6 +33,7 @@ export function PromisesPlace({ days, book }: PlaceProps) {
             ? words.sentence(
                 formatNumber(Math.round(capacity.promise)),
                 words.inWords[kept],
+                capacity.days,
                 daysKept(good, Math.round(capacity.promise)),
                 good.length,
               )
@@ -41,10 +42,9 @@ export function PromisesPlace({ days, book }: PlaceProps) {
         {capacity && (
           <p>
             {words.basis(
-              formatNumber(capacity.mean),
-              formatNumber(capacity.deviation, 1),
               capacity.days,
               recent.length,
+              `${formatNumber(capacity.mean, 2)} − ${formatNumber(capacity.t, 3)} × ${formatNumber(capacity.deviation, 2)} × √(1 + 1/${capacity.days}) = ${formatNumber(capacity.promise, 1)}`,
             )}
           </p>
         )}

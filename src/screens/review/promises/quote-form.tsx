@@ -150,7 +150,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
             <p>
               {quoted.lowMs !== null && quoted.highMs !== null
                 ? words.interval(hours(quoted.lowMs), hours(quoted.highMs), quoted.days)
-                : words.noInterval}
+                : words.noInterval(efficiency.gave, quoted.days)}
             </p>
             <p class="small quiet">
               {words.standard(

@@ -86,7 +86,13 @@ function inWords(
 ): string {
   if (!before) return ofStretch(figure, name, newest);
   const since = words.sentence.since(name, formatDay(newest.points[0]!.day, 'short'));
-  return words.sentence.before(ofStretch(figure, since, newest), valueText(figure, before.middle));
+  const [first, last] = [before.points[0]!, before.points.at(-1)!].map(({ day }) => formatDay(day, 'short'));
+  return words.sentence.before(
+    ofStretch(figure, since, newest),
+    first!,
+    last!,
+    valueText(figure, before.middle),
+  );
 }
 
 function ofStretch(figure: RunFigure, name: string, { points, limits, middle }: RunStretch): string {
