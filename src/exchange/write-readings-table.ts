@@ -31,6 +31,9 @@ export function writeReadingsTable(rows: readonly StudyRow[], form: TableForm = 
 /** In the order of `figureColumns`. */
 function figures(row: StudyRow, decimalMark: TableMarks['decimalMark']): string[] {
   const number = (value: number) => writeDecimal(value, decimalMark);
+  // Of what is foreign to the job a cell says only what somebody decided: a sum over readings used, or rated, has none of it.
+  const said = (text: string, usual: string) =>
+    row.elementClass === 'foreign' && text === usual ? '' : text;
   return [
     spreadsheetSafeText(row.study),
     number(row.cycle),
@@ -38,12 +41,12 @@ function figures(row: StudyRow, decimalMark: TableMarks['decimalMark']): string[
     row.observedMs === null ? '' : writeDecimal(row.observedMs, decimalMark, -3),
     number(row.elementNo),
     row.elementClass,
-    row.work,
-    row.placement,
+    said(row.work, 'manual'),
+    said(row.placement, 'external'),
     number(row.unitsPerOccurrence),
     number(row.partsPerCycle),
-    number(row.ratingPct),
-    row.excluded === null ? '0' : '1',
+    said(number(row.ratingPct), '100'),
+    said(row.excluded === null ? '0' : '1', '0'),
     spreadsheetSafeText(row.excluded ?? row.carried.cause ?? ''),
     number(row.allowancePct),
     row.allowanceBasis,

@@ -4,7 +4,7 @@ import { requireNumber } from './require-number';
 export interface UncertaintySources {
   /** Half-width of the interval of the mean: the part that more readings shrink. */
   readonly sampling: number;
-  /** Judgement of pace, the same on every reading of one observer. */
+  /** Judgement of pace, the same on every reading of one observer: on the time that was rated, never on a machine's. */
   readonly rating: number;
   /** Frequency of occasional elements. */
   readonly frequency: number;

@@ -7,6 +7,11 @@ export function isOtherMethod({ methodRevision }: StudyOfPart, method: MethodRev
   return methodRevision !== null && method !== undefined && methodRevision !== method.revision;
 }
 
+/** Whether studies may be taken together: two revisions of a method hold two versions of one work, and a sum has both. */
+export function isOneMethod(studies: readonly Pick<StudyOfPart, 'methodRevision'>[]): boolean {
+  return new Set(studies.flatMap(({ methodRevision }) => methodRevision ?? [])).size < 2;
+}
+
 /**
  * Whether a study goes into a standard before anybody ticks it. Once a standard is issued, those it rests on do: a
  * newer study moves no figure by itself. What speaks against a study keeps it out either way.

@@ -50,7 +50,7 @@ function studyOfPart(study: Study): StudyOfPart {
     day: study.heading ? localDay(study.startedAt) : (carried.started_at ?? '').slice(0, 10),
     rows,
     seen: [...new Set(rows.filter(({ elementNo }) => isSeen(elementNo)).map(({ element }) => element))],
-    methodRevision: study.heading?.methodRevision ?? null,
+    methodRevision: study.heading?.methodRevision ?? (parseInt(carried.method_revision ?? '', 10) || null),
     obstacles,
   };
 }

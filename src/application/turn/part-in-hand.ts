@@ -16,7 +16,8 @@ export function partInHand({ id, code, targetMs, targetSource, tapping, methods 
     partCode: code,
     targetMs,
     ...(partsPerCycle > 1 && { partsPerTap: partsPerCycle }),
-    ...(targetSource && { targetSource }),
+    // A standard that another one has followed is a target like one that was typed.
+    ...(targetSource && targetSource !== 'past' && { targetSource }),
     ...(tapping === 'start-stop' && { tapping }),
     ...(isByElement && { tapping, elements: tapped }),
   };

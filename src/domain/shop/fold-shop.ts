@@ -40,6 +40,12 @@ export function withShopRecord(shop: Shop, record: LogRecord): Shop {
         targetSource: fact.targetMs === null ? null : fact.source,
         targetStudy: fact.targetMs === null ? null : (fact.study ?? null),
       }));
+    case 'standard-issued':
+      return changePart(fact.part, (part) =>
+        part.targetSource === 'standard' && part.targetMs !== Math.round(fact.standardTimeMs)
+          ? { ...part, targetSource: 'past' }
+          : part,
+      );
     case 'tapping-set':
       return changePart(fact.part, (part) => ({ ...part, tapping: fact.tapping }));
     case 'method-revised':

@@ -38,7 +38,8 @@ export interface Part {
   readonly retired: boolean;
   /** Milliseconds a part; null when the shop has set none. */
   readonly targetMs: number | null;
-  readonly targetSource: TargetSource | null;
+  /** `past`: a standard time, and another standard was issued since. */
+  readonly targetSource: TargetSource | 'past' | null;
   /** The study whose standard time the target is; null for any other target. */
   readonly targetStudy: string | null;
   readonly tapping: Tapping;

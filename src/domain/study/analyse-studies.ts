@@ -1,12 +1,15 @@
 import { meanInterval } from '../../statistics/mean-interval';
 import { operatorDayInterval } from '../../statistics/operator-day-interval';
+import { requiredReadingsIterated } from '../../statistics/required-readings-iterated';
+import { studentQuantile } from '../../statistics/student-quantile';
 import { totalUncertainty } from '../../statistics/total-uncertainty';
 import { groupBy } from '../group-by';
 import type { AllowanceTerms } from './allowance-terms';
+import { ratedShare } from './rated-share';
 import { seenFrequency } from './seen-frequency';
 import { cycleTimes, FEWEST_FOR_INTERVAL, RATING_UNCERTAINTY } from './study-progress';
 import type { StudyRow } from './study-row';
-import { type StudySummary, summariseStudy } from './summarise-study';
+import { type ElementSummary, type StudySummary, summariseStudy, usualPrecision } from './summarise-study';
 
 /** One study of several: its rows, and whose pace on which day. */
 export interface StudyInAnalysis {
@@ -33,9 +36,15 @@ export interface StudiesAnalysis {
   readonly groups: number;
   /** Half-width of the interval of the cycle, as a share; null when too little was read. */
   readonly sampling: number | null;
-  /** Of it, what frequencies that were only seen add, as a share. */
+  /** What the spread of occasional work adds, and how often it comes where that was only seen, as a share. */
   readonly frequency: number;
-  /** With the rating's own uncertainty, and that of frequencies only seen; null likewise. */
+  /** Occasional elements with too few readings to show a spread: unknown, not none, and in no term. */
+  readonly unknownSpread: readonly string[];
+  /** The rating's own uncertainty, on the time that was rated, as a share of the whole. */
+  readonly rating: number;
+  /** t of the operator-days, and about how many of them would reach ± 5 %; null while they are one, or do. */
+  readonly moreDays: { readonly t: number; readonly needed: number } | null;
+  /** All three together; null where sampling is. */
   readonly uncertainty: number | null;
 }
 
@@ -55,7 +64,8 @@ export function analyseStudies(studies: readonly StudyInAnalysis[], terms: Allow
   const cycles = cyclesOf.flat();
   const sampling = samplingOf(cyclesOf, cycles);
   const together = summariseStudy(rows);
-  const frequency = frequencyShare(studies, rows, together);
+  const frequency = occasionalShare(studies, rows, together);
+  const rating = RATING_UNCERTAINTY * ratedShare(together);
   return {
     together,
     each: studies.map((study) => summariseStudy(pooledRows([study], terms))),
@@ -65,8 +75,10 @@ export function analyseStudies(studies: readonly StudyInAnalysis[], terms: Allow
     groups: cyclesOf.length,
     sampling,
     frequency,
-    uncertainty:
-      sampling === null ? null : totalUncertainty({ sampling, rating: RATING_UNCERTAINTY, frequency }).total,
+    unknownSpread: together.elements.filter(isOfUnknownSpread).map(({ element }) => element),
+    rating,
+    moreDays: sampling === null || !hasDays(cyclesOf) ? null : moreDays(sampling, cyclesOf.length),
+    uncertainty: sampling === null ? null : totalUncertainty({ sampling, rating, frequency }).total,
   };
 }
 
@@ -86,27 +98,46 @@ export function pooledRows(studies: readonly StudyInAnalysis[], terms: Allowance
   });
 }
 
-/** Half the width of the intervals of frequencies that were only seen, as a share of the normal time. */
-function frequencyShare(
+const isOfUnknownSpread = ({ elementClass, n }: ElementSummary) =>
+  elementClass === 'occasional' && n < FEWEST_FOR_INTERVAL;
+
+/** Half the width of the intervals of occasional work, its own and that of how often it was seen, as a share of NT. */
+function occasionalShare(
   studies: readonly StudyInAnalysis[],
   rows: readonly StudyRow[],
   { elements, normalTimeMs }: StudySummary,
 ): number {
   if (!normalTimeMs) return 0;
-  return distinct(studies.flatMap(({ seen = [] }) => seen)).reduce((share, element) => {
-    const frequency = seenFrequency(rows, element);
-    const normalMs = elements.find((line) => line.element === element)?.normalMeanMs ?? 0;
-    if (!frequency) return share;
-    return Math.hypot(share, ((frequency.upper - frequency.lower) / 2) * (normalMs / normalTimeMs));
+  const seen = new Set(studies.flatMap((study) => study.seen ?? []));
+  return elements.reduce((share, line) => {
+    const { element, elementClass, precision, normalPerUnitMs, normalMeanMs } = line;
+    if (elementClass !== 'occasional') return share;
+    const own = isOfUnknownSpread(line) ? 0 : (precision ?? 0) * (normalPerUnitMs ?? 0);
+    const frequency = seen.has(element) ? seenFrequency(rows, element) : null;
+    const often = frequency ? ((frequency.upper - frequency.lower) / 2) * (normalMeanMs ?? 0) : 0;
+    return Math.hypot(share, own / normalTimeMs, often / normalTimeMs);
   }, 0);
 }
 
 function samplingOf(groups: readonly (readonly number[])[], all: readonly number[]): number | null {
   if (all.length < FEWEST_FOR_INTERVAL || all.every((ms) => ms === 0)) return null;
-  const hasSpread = groups.length > 1 && groups.some((cycles) => cycles.length > 1);
-  return hasSpread
+  return hasDays(groups)
     ? operatorDayInterval(groups, 0.95).relativeHalfWidth
     : meanInterval(all, 0.95).relativeHalfWidth;
+}
+
+/** Whether operator-days can be compared: two or more, one of them with a spread of its own. */
+function hasDays(groups: readonly (readonly number[])[]): boolean {
+  return groups.length > 1 && groups.some((cycles) => cycles.length > 1);
+}
+
+/** Operator-days as alike as these that reach the precision aimed at: h = t·s ÷ √g, turned round for s. */
+function moreDays(sampling: number, groups: number): StudiesAnalysis['moreDays'] {
+  const { precision, confidence } = usualPrecision;
+  if (sampling <= precision) return null;
+  const t = studentQuantile((1 + confidence) / 2, groups - 1);
+  const standardDeviation = (sampling * Math.sqrt(groups)) / t;
+  return { t, needed: requiredReadingsIterated({ mean: 1, standardDeviation, precision, confidence }) };
 }
 
 function distinct(values: readonly string[]): string[] {

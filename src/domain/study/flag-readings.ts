@@ -10,6 +10,9 @@ import { tooQuick } from './too-quick';
  */
 export type FlagCause = 'quick' | 'high' | 'low' | 'reloaded';
 
+/** Nearer than this to the mean of its element, as a share, no reading is called far, however little the others spread. A rule of ours. */
+export const NEAR = 0.1;
+
 export interface FlaggedReading {
   readonly reading: Reading;
   readonly why: FlagCause;
@@ -38,6 +41,7 @@ export function flagReadings(readings: readonly Reading[]): FlaggedReading[] {
     const logs = times.map(Math.log);
     const mean = logs.reduce((sum, log) => sum + log, 0) / logs.length;
     for (const [place, reading] of tested.entries()) {
+      if (Math.abs(logs[place]! - mean) < Math.log(1 + NEAR)) continue;
       const tests: FlaggedReading['tests'][number][] = [];
       if (grubbs.tested && grubbs.flagged && grubbs.index === place) tests.push('grubbs');
       if (modified.tested && modified.flagged.includes(place)) tests.push('modified-z');

@@ -1,11 +1,16 @@
 import type { StudiesAnalysis } from './analyse-studies';
+import type { RatingsJudged } from './ratings-judged';
 import { usualPrecision } from './summarise-study';
 
-/** Why an issue is asked about: nobody can say how precise it is, or it is less so than aimed at. Null: neither. */
-export function precisionMissed({
-  sampling,
-  uncertainty,
-}: Pick<StudiesAnalysis, 'sampling' | 'uncertainty'>): 'unknown' | 'wide' | null {
+/**
+ * Why an issue is asked about: nobody can say how precise it is, it is less so than aimed at, or not one pace was judged,
+ * and the ± of the rating is that of a judgement. Null: none of them.
+ */
+export function precisionMissed(
+  { sampling, uncertainty }: Pick<StudiesAnalysis, 'sampling' | 'uncertainty'>,
+  ratings: RatingsJudged | null,
+): 'unknown' | 'wide' | 'unrated' | null {
   if (sampling === null || uncertainty === null) return 'unknown';
-  return sampling > usualPrecision.precision ? 'wide' : null;
+  if (sampling > usualPrecision.precision) return 'wide';
+  return ratings?.judged === 0 ? 'unrated' : null;
 }

@@ -22,7 +22,7 @@ export interface StudyProgress {
   readonly more: number | null;
   /** The element that spreads the cycle most; null when none does. */
   readonly watchNext: string | null;
-  /** The interval is under half the rating's own uncertainty: another operator narrows what is left. */
+  /** The interval is under half the rating's own uncertainty on what was rated: another operator narrows what is left. */
   readonly moreCannotHelp: boolean;
 }
 
@@ -37,7 +37,8 @@ export function studyProgress(
   asked: PrecisionAsked = usualPrecision,
   inMethod?: number,
 ): StudyProgress {
-  const cycleMs = wholeCycles(rows, ratedMs, inMethod).map(({ ms }) => ms);
+  const whole = wholeCycles(rows, ratedMs, inMethod);
+  const cycleMs = whole.map(({ ms }) => ms);
   const n = cycleMs.length;
   const isEnough = n >= FEWEST_FOR_INTERVAL && observedMean(cycleMs) > 0;
   const interval = isEnough ? meanInterval(cycleMs, asked.confidence) : null;
@@ -54,14 +55,19 @@ export function studyProgress(
     precision,
     more: needed === null ? null : Math.max(0, needed - n),
     watchNext: widest(rows),
+    // Nobody judges the pace of a machine: the rating leaves open only what was rated.
     moreCannotHelp:
       precision !== null &&
-      totalUncertainty({ sampling: precision, rating: RATING_UNCERTAINTY, frequency: 0 })
+      totalUncertainty({ sampling: precision, rating: RATING_UNCERTAINTY * ratedOf(whole), frequency: 0 })
         .moreReadingsCannotHelp,
   };
 }
 
 const ratedMs = ({ observedMs, ratingPct }: StudyRow) => (observedMs! * ratingPct) / 100;
+
+function ratedOf(whole: ReturnType<typeof wholeCycles>): number {
+  return whole.reduce((sum, { ms, unratedMs }) => sum + 1 - unratedMs / ms, 0) / whole.length;
+}
 
 /** Rated times of the cycles in which every repetitive element was used, in the order of the study. */
 export function cycleTimes(rows: readonly StudyRow[], timeOf = ratedMs): number[] {
@@ -73,7 +79,7 @@ export function wholeCycles(
   rows: readonly StudyRow[],
   timeOf = ratedMs,
   inMethod = 0,
-): { readonly cycle: number; readonly ms: number }[] {
+): { readonly cycle: number; readonly ms: number; readonly unratedMs: number }[] {
   const inCycle = rows.filter(({ elementClass }) => elementClass === 'repetitive');
   const elements = Math.max(inMethod, new Set(inCycle.map(({ element }) => element)).size);
   return [...groupBy(inCycle, ({ cycle }) => cycle)]
@@ -90,7 +96,7 @@ export function wholeCycles(
         else external += timeOf(row);
       }
       const ms = machine > 0 ? external + Math.max(internal, machine) : external + internal;
-      return [{ cycle, ms }];
+      return [{ cycle, ms, unratedMs: machine > 0 && machine >= internal ? machine : 0 }];
     });
 }
 

@@ -14,7 +14,12 @@ export const shop: typeof english = {
     change: (code) => `Teil ${code} ändern`,
     noTarget: 'noch keine',
     minutes: (decimal) => `${decimal} min`,
-    sources: { typed: 'eingegeben', standard: 'Vorgabezeit', takt: 'Takt' },
+    sources: {
+      typed: 'eingegeben',
+      standard: 'Vorgabezeit',
+      past: 'Vorgabezeit, nicht die neueste',
+      takt: 'Takt',
+    },
     noMethod: 'noch keines',
     revision: (revision, elements) =>
       `Revision ${revision}, ${elements} ${elements === 1 ? 'Abschnitt' : 'Abschnitte'}`,
@@ -32,8 +37,7 @@ export const shop: typeof english = {
     equals: (clock) => `= ${clock}`,
     minutes: (minutes) => `für ein Teil, ${minutes} Dezimalminuten`,
     noTarget: 'Keine Zielzeit: das Teil wird gezählt und gemessen, aber mit nichts verglichen.',
-    keepsStandard:
-      'Diese Zielzeit ist eine Vorgabezeit. Eine neue ersetzt sie, und dabei steht, woher sie kommt.',
+    keepsStandard: 'Eine neue Zielzeit ersetzt sie, und dabei steht, woher sie kommt.',
     openStudy: 'Studie öffnen',
     save: 'Sichern',
     cancel: 'Abbrechen',

@@ -6,6 +6,7 @@ export const studySheet: typeof english = {
   title: 'Auswertungsbogen',
   answer: {
     name: 'Vorgabezeit',
+    ofStudy: 'Vorgabezeit aus dieser Studie',
     unusable: 'Gerechnet, aber aus dieser Studie kommt keine Vorgabe:',
     without: (elements) => `Vorgabezeit, noch ohne ${elements}:`,
     none: 'Noch keine Vorgabezeit:',
@@ -107,8 +108,7 @@ export const studySheet: typeof english = {
   leaveAllowances: 'Lassen, wie sie waren',
   halfMethod: (elements) => `kein brauchbarer Messwert von ${elements}: ein halbes Verfahren hat keine Zeit`,
   noWork: 'von der Arbeit wurde nichts gemessen',
-  unseen: (elements) =>
-    `Nicht in diesen Summen: ${elements}. Das Verfahren nennt es, und die Studie hat keinen Messwert davon.`,
+  unseen: (elements) => `Nicht in diesen Summen, weil ohne Messwert: ${elements}.`,
 
   uncertainty: (total, cycles) =>
     `± ${total} %, aus ${cycles} ${cycles === 1 ? 'Zyklus' : 'Zyklen'} und dem Leistungsgrad`,
@@ -122,8 +122,7 @@ export const studySheet: typeof english = {
     yes: 'Zielzeit setzen',
     no: 'So lassen',
     isSet: 'Diese Vorgabezeit ist die Zielzeit des Teils.',
-    noPart:
-      'Das Teil dieser Studie ist in dieser Werkstatt nicht in Gebrauch, also kann es hier keine Zielzeit haben.',
+    noPart: 'Das Teil dieser Studie ist hier nicht in Gebrauch.',
     notUsable:
       'Die Uhrenprobe ging nicht auf, oder die Arbeit war nicht stabil: aus dieser Studie kommt keine Zielzeit.',
     incomplete: 'Eine Zielzeit braucht einen Messwert von jedem Abschnitt des Verfahrens.',
@@ -160,17 +159,16 @@ export const studySheet: typeof english = {
     remarkLetter: 'b',
     remarks: 'b Bemerkungen:',
     remark: (element, cycle, note) => `${element}, Zyklus ${cycle}: ${note}`,
-    judged: (judged, all) =>
-      `(100) von vorher übernommen, zu Beginn angenommen. Einzeln beurteilt: ${judged} von ${all} Leistungsgraden.`,
+    carried: '(100) von vorher übernommen, zu Beginn angenommen.',
+    judged: (judged, all) => `Einzeln beurteilt: ${judged} von ${all} Leistungsgraden`,
     corrected: '† Leistungsgrad nach der Aufnahme berichtigt:',
     rated: (element, cycle, before) => `${element}, Zyklus ${cycle}: vorher ${before}`,
-    counted:
-      'Trotzdem gemessen, und mitgezählt, wenn nicht durchgestrichen; zum Ausschließen den Messwert antippen:',
+    counted: 'Trotzdem gemessen, und mitgezählt, wenn nicht durchgestrichen:',
     flags: {
       slept: '* das Tablet war darin im Ruhezustand',
       reloaded: '* die Seite wurde darin neu geladen',
-      'clock-set': '* die Uhr des Tablets wurde darin gestellt; die Zeit ändert das nicht',
-      'clock-drifted': '* die Uhr des Tablets lief darin langsam weg; die Zeit ändert das nicht',
+      'clock-set': '* die Uhr des Tablets wurde darin gestellt; die Zeit gilt',
+      'clock-drifted': '* die Uhr des Tablets lief darin langsam weg; die Zeit gilt',
       coarse: '* dieser Browser gibt die Zeit in großen Schritten an',
     },
     inside: 'mit ablauffremdem Abschnitt',
@@ -191,7 +189,7 @@ export const studySheet: typeof english = {
     close: 'Schließen',
     facts: (time, rating, normal) => `Istzeit ${time}, Leistungsgrad ${rating}, NT ${normal}`,
     noTime: 'Sein Messpunkt wurde nicht gesehen: er hat keine eigene Zeit.',
-    merged: 'Es ist die Zeit von zwei Abschnitten oder mehr und kann daher nicht wieder einbezogen werden.',
+    merged: 'Es ist die Zeit von zwei Abschnitten oder mehr und bleibt draußen.',
     isOut: (cause) => `Ausgeschlossen: ${cause}.`,
     takeBack: 'Wieder einbeziehen',
     leaveOut: 'Ausschließen wegen',
@@ -225,7 +223,7 @@ export const studySheet: typeof english = {
     },
     leaveOut: 'Ausschließen',
     open: 'Öffnen',
-    note: 'Kein Test schließt etwas aus. Auch der Zufall allein bringt solche Messwerte: ohne Ursache bleiben sie drin.',
+    note: 'Auch der Zufall allein bringt solche Messwerte: ohne Ursache bleiben sie drin.',
   },
 
   /** By cause; the letter stands beside a reading that was left out for it. */

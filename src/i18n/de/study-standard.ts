@@ -22,15 +22,18 @@ export const studyStandard: typeof english = {
   perUnit: (unit) => `NT je Teil, ${unit}, und n`,
   normal: 'Normalzeit NT',
   standard: 'Vorgabezeit ST',
+  mixed: 'Zwei Revisionen des Verfahrens werden nicht zusammengefasst: nur Studien einer ankreuzen.',
   chooseOne: 'Keine Studie ist angekreuzt: warum, steht bei jeder.',
   incomplete:
     'Diese Studien haben zusammen nicht von jedem Abschnitt einen Messwert: ein halbes Verfahren hat keine Zeit.',
   allowing: (allowance) => `Zuschlag ${allowance}.`,
   stands: (sampling, cycles, groups) =>
-    groups === 1
-      ? `± ${sampling} % aus ${cyclesOf(cycles)} einer Person an einem Tag. Das gilt für diesen Tag: eine zweite Person an einem anderen aufnehmen.`
-      : `± ${sampling} % aus ${cyclesOf(cycles)} von ${groups} Person-Tagen.`,
-  withRating: (total) => `Mit den eigenen ± 5 % des Leistungsgrads: ± ${total} %.`,
+    `± ${sampling} % aus ${cyclesOf(cycles)} von ${groups} ${groups === 1 ? 'Person-Tag' : 'Person-Tagen'}.`,
+  oneDay:
+    'Eine Person an einem Tag: dieses ± sagt nichts über andere und ist kein Maß neben dem von mehreren.',
+  moreDays: (t, needed) =>
+    `Wenige Person-Tage machen es weit (t = ${t}); etwa ${needed} gleiche reichen für ± 5 %.`,
+  withRating: (total) => `Mit ± 5 % auf die beurteilte Zeit: ± ${total} %.`,
   proposal: 'Vorschlag, nicht ausgegeben:',
   issuedAs: (revision, day) => `Revision ${revision}, gültig ab ${day}.`,
   from: (day) => `ab ${day}`,
@@ -39,8 +42,7 @@ export const studyStandard: typeof english = {
 
   working: {
     title: 'Wie das zustande kam',
-    means:
-      'Abschnitte werden nach Namen zugeordnet; jeder verwendete Messwert jeder Studie, die zählt, zählt einmal.',
+    means: 'Abschnitte werden nach Namen zugeordnet; jeder verwendete Messwert zählt einmal.',
     sums: (external, internal, occasional, machine) =>
       `NT ext ${external}, NT int ${internal}, NT occ ${occasional}, MC ${machine} min`,
     terms: (pct, machinePct) => `A ${pct} %, Aₘ ${machinePct} %.`,
@@ -52,19 +54,21 @@ export const studyStandard: typeof english = {
     stands: (cycles, groups, h) =>
       `N = ${cycles} ${cycles === 1 ? 'vollständiger Zyklus' : 'vollständige Zyklen'}, g = ${groups} ${groups === 1 ? 'Person-Tag' : 'Person-Tage'}: h = ± ${h} %.`,
     source:
-      'Groover, Work Systems, Aufgabe 2.7 und Kapitel 13; Searle, Casella & McCulloch, Variance Components, Kapitel 3 (aus dem Gedächtnis); ISO/IEC Guide 98-3.',
+      'Groover, Work Systems, Aufgabe 2.7 und Kapitel 13; Searle, Casella & McCulloch, Variance Components, Kapitel 3; ISO/IEC Guide 98-3.',
   },
 
   issue: (revision) => `Als Revision ${revision} ausgeben`,
   issued: (revision) => `Revision ${revision} sagt das schon.`,
   thin: (cycles) =>
-    `Sie beruht auf ${cycles} vollständigen ${cycles === 1 ? 'Zyklus' : 'Zyklen'}, und über die Präzision lässt sich nichts sagen: trotzdem ausgeben`,
-  wide: (pct) => `± ${pct} % verfehlt die angestrebten ± 5 %: trotzdem ausgeben`,
+    `Sie beruht auf ${cycles} vollständigen ${cycles === 1 ? 'Zyklus' : 'Zyklen'}, und über die Präzision lässt sich nichts sagen`,
+  wide: (pct) => `± ${pct} % verfehlt die angestrebten ± 5 %`,
+  allTheSame: 'trotzdem ausgeben',
   inForce: 'Gültig ab',
   checkBy: 'Kontrollstudie bis',
   issuedBy: 'Ausgegeben von',
   dayFault: 'Den Tag angeben, ab dem sie gilt, einen späteren für die Kontrolle, und wer sie ausgibt.',
   setTarget: 'und zur Zielzeit des Teils machen',
+  targetPast: 'Es gibt eine neuere Vorgabe.',
   targetNow: (day) => `Die Zielzeit ändert sich jetzt, die Vorgabe gilt ab ${day}.`,
   revisions: 'Vorgaben dieses Teils',
   none: 'Noch keine Vorgabe ausgegeben.',
@@ -85,8 +89,9 @@ export const studyStandard: typeof english = {
   notDue: 'Nichts verlangt eine Kontrollstudie.',
   against: (revision, pct, direction) =>
     `Gegenüber Revision ${revision}: Normalzeit um ${pct} % ${direction === 'longer' ? 'länger' : 'kürzer'}.`,
-  converted: (theirs, as) =>
-    `Ihr Zuschlag, ${theirs}, ist ${as}: verglichen werden Normalzeiten, weil die Zuschläge verschiedene Grundlagen haben.`,
+  cycle: (low, high, isShown) =>
+    `Mittlerer Zyklus: ${low} bis ${high} bei 95 % (Welch)${isShown ? '' : ', keine Änderung gezeigt'}, ohne Leistungsgrad, gelegentliche Arbeit, andere Personen und Tage.`,
+  converted: (theirs, as) => `Ihr Zuschlag, ${theirs}, ist hier ${as}: verglichen werden Normalzeiten.`,
   list: {
     title: 'Vorgaben',
     check: 'Kontrollstudie',

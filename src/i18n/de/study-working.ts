@@ -12,7 +12,6 @@ export const studyWorking: typeof english = {
   leftOut: 'Ausgeschlossen',
   nothingLeftOut: 'nichts',
   source: 'Quelle',
-  thisStudy: 'die Messwerte dieser Studie, unten auf dem Zeitaufnahmebogen.',
   close: 'Schließen',
   leftOutReading: (cycle, time, cause) => `Zyklus ${cycle}: ${time}, ${cause}`,
   leftOutMissed: (cycle, cause) => `Zyklus ${cycle}: nicht gemessen, ${cause}`,
@@ -20,7 +19,7 @@ export const studyWorking: typeof english = {
 
   n: {
     what: 'Verwendete Messwerte',
-    words: 'die Messwerte des Abschnitts ohne die, die eine Person mit einer Ursache ausgeschlossen hat',
+    words: 'seine Messwerte ohne die mit einer Ursache ausgeschlossenen',
     symbols: 'n = Messwerte − ausgeschlossene',
     numbers: (n, all, excluded) => `${all} − ${excluded} = ${n}`,
     source: 'Kein Test schließt einen Messwert aus; ASTM E178 behält, was Zufall sein kann.',
@@ -33,29 +32,23 @@ export const studyWorking: typeof english = {
   },
   rating: {
     what: 'Mittlerer Leistungsgrad',
-    words:
-      'Mittelwert der Leistungsgrade der verwendeten Messwerte; er sagt, wie das Tempo beurteilt wurde, und wird nicht weiter verwendet',
+    words: 'Mittelwert der Leistungsgrade der verwendeten Messwerte; wird nicht weiter verwendet',
     symbols: 'R = Σ Rᵢ ÷ n',
-    machine:
-      'Von der Maschine bestimmt: jeder Leistungsgrad ist 100, denn das Tempo der Maschine ist nicht das einer Person.',
+    machine: 'Von der Maschine bestimmt: jeder Leistungsgrad ist 100.',
     source: 'Normalleistung = 100.',
   },
   normal: {
     what: 'Normalzeit',
-    words:
-      'Mittelwert aus jeder Istzeit mal ihrem eigenen Leistungsgrad: das Mittel der Produkte, nicht das Produkt der Mittel',
+    words: 'Mittelwert aus jeder Istzeit mal ihrem eigenen Leistungsgrad',
     symbols: 'NT = Σ (OTᵢ · Rᵢ ÷ 100) ÷ n',
-    machine:
-      'Die Zeit der Maschine, wie sie gemessen wurde: sie wird nie beurteilt, also ist ihre NT ihre OT.',
-    source:
-      'Mit einem Leistungsgrad je Abschnitt ist es mittlere Istzeit × Leistungsgrad, wie in Heizer & Render, Operations Management.',
+    machine: 'Eine Maschine wird nie beurteilt: ihre NT ist ihre OT.',
+    source: 'Mit einem Leistungsgrad je Abschnitt wie in Heizer & Render, Operations Management.',
   },
   frequency: {
     what: 'Vorkommen je Arbeitseinheit',
     words: 'wie oft der Abschnitt in einer Arbeitseinheit vorkommt, nach dem Verfahren',
     symbols: 'f = 1 ÷ (Einheiten je Vorkommen · Teile je Zyklus)',
-    source:
-      'Das Verfahren; ANSI/IISE Z94 nennt einen Abschnitt, der nicht in jedem Zyklus kommt, „noncyclic element“.',
+    source: 'Das Verfahren; in ANSI/IISE Z94 „noncyclic element“.',
   },
   perUnit: {
     what: 'Normalzeit je Arbeitseinheit',
@@ -70,7 +63,7 @@ export const studyWorking: typeof english = {
     numbers: (n, s, t, half, mean) =>
       `n = ${n}, s = ${s}, t(${formatNumber(0.975, 3)}; n − 1) = ${t}: halbe Breite ${half} von ${mean}`,
     range: (low, high, mean) =>
-      `Die Messwerte liegen zwischen ${low} und ${high}; mittlere Normalzeit ${mean}. Unter fünf Messwerten wird kein Intervall gezeigt.`,
+      `Die Messwerte liegen zwischen ${low} und ${high}; mittlere Normalzeit ${mean}. Unter fünf gibt es kein Intervall.`,
     source: 'NIST/SEMATECH e-Handbook, 1.3.5.2. Das gilt für diese Person an diesem Tag.',
   },
   needed: {
@@ -100,21 +93,14 @@ export const studyWorking: typeof english = {
     },
   },
   sum: {
-    words: (kind) => `Summe der Normalzeiten je Arbeitseinheit: ${kind}`,
-    kinds: {
-      external: 'die Arbeit bei stehender Maschine (extern)',
-      internal: 'die Arbeit bei laufender Maschine (intern)',
-      machine: 'die eigenen Abschnitte der Maschine',
-      occasional: 'die gelegentlichen Abschnitte',
-    },
+    words: 'Summe der Normalzeiten seiner Abschnitte je Arbeitseinheit',
     symbols: 'Σ NT · f',
     empty: 'kein solcher Abschnitt',
     source:
-      'Wie das Verfahren sie angibt. Gelegentliche Arbeit zählt als bei stehender Maschine getan, die vorsichtige Seite.',
+      'Das Verfahren. Gelegentliche Arbeit zählt als bei stehender Maschine getan, die vorsichtige Seite.',
   },
   normalTotal: {
-    words:
-      'Arbeit bei stehender Maschine, gelegentliche Arbeit und das Längere von beiden: die Arbeit während des Laufs oder der Lauf selbst',
+    words: 'Arbeit bei stehender Maschine, gelegentliche Arbeit und das Längere von Arbeit im Lauf und Lauf',
     plainWords: 'Summe aller Normalzeiten je Arbeitseinheit',
     symbols: 'NT = NT ext + NT occ + max(NT int; MC)',
     plainSymbols: 'NT = NT ext + NT int + NT occ',
@@ -135,14 +121,13 @@ export const studyWorking: typeof english = {
   },
   uncertainty: {
     words:
-      'was die Messwerte offen lassen, was das Beurteilen eines Tempos offen lässt, und wie oft gelegentliche Arbeit kommt, wo das nur gesehen wurde',
-    symbols: 'u = √(h² + u_R² + u_f²)',
-    numbers: (h, frequency, total) => `√(${h}² + ${formatNumber(5, 1)}² + ${frequency}²) = ± ${total} %`,
+      'was die Messwerte offen lassen (h), ± 5 % auf das Beurteilte in ST, und gelegentliche Arbeit: ihre Streuung, und wie oft sie kommt, wo das nur gesehen wurde (u_f)',
+    symbols: 'u = √(h² + (5 % · beurteilt ÷ ST)² + u_f²)',
+    numbers: (h, rating, frequency, total) => `√(${h}² + ${rating}² + ${frequency}²) = ± ${total} %`,
+    unknown: (elements) => `Nicht darin, weil unter fünf Messwerte keine Streuung zeigen: ${elements}.`,
     cycles: (n, h) =>
       `h ist das halbe Intervall des beurteilten Zyklus bei 95 %: ± ${h} % aus ${n} vollständigen ${n === 1 ? 'Zyklus' : 'Zyklen'}. Das gilt für diese Person an diesem Tag.`,
-    help: 'h ist unter der Hälfte der ± 5 % des Leistungsgrads: mehr Zyklen helfen nicht, eine zweite Person schon.',
-    source:
-      'ISO/IEC Guide 98-3 (GUM) 5.1.2. ± 5 % ist das übliche Ziel beim Üben des Beurteilens, aus dem Gedächtnis.',
+    source: 'ISO/IEC Guide 98-3 (GUM) 5.1.2, 5.1.3. ± 5 % ist das übliche Ziel beim Üben des Beurteilens.',
   },
   pieces: {
     words: 'wie oft die Vorgabezeit in eine Stunde geht',
@@ -155,15 +140,13 @@ export const studyWorking: typeof english = {
     source: 'Arithmetik.',
   },
   governs: {
-    words:
-      'der längere Zweig während des Maschinenlaufs, mit Zuschlägen; nur was sich an ihm ändert, ändert die Zeit',
+    words: 'der längere Zweig während des Maschinenlaufs, mit Zuschlägen',
     symbols: {
       normal_time: 'NT int (1 + A) gegen MC (1 + Aₘ)',
       shift: 'NT int ÷ (1 − A) gegen MC ÷ (1 − Aₘ)',
     },
     source: 'Groover, Work Systems, Kapitel 13.',
-    alone:
-      'Bei laufender Maschine wird nichts getan: ihr ganzer Lauf steht im Zyklus, einen zweiten Zweig zum Vergleichen gibt es nicht.',
-    nobody: 'Kein Abschnitt wird von der Maschine bestimmt, also läuft nichts neben der Person.',
+    alone: 'Bei laufender Maschine wird nichts getan: es gibt keinen zweiten Zweig zum Vergleichen.',
+    nobody: 'Kein Abschnitt wird von der Maschine bestimmt.',
   },
 };

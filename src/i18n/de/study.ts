@@ -267,10 +267,10 @@ export const study: typeof english = {
 
   progress: {
     cycles: (n) => `${n} ${n === 1 ? 'vollständiger Zyklus' : 'vollständige Zyklen'}; Präzision ab 5`,
-    reached: (pct) => `Der mittlere Zyklus steht auf ± ${pct} %.`,
+    reached: (pct) => `Allein nach Messwerten steht der mittlere Zyklus auf ± ${pct} %.`,
     more: (more, element) =>
       `Noch etwa ${more} ${more === 1 ? 'Zyklus' : 'Zyklen'} für ± 5 % des Zyklus; ${element} streut am meisten.`,
     enough: 'Genug für ± 5 % des Zyklus.',
-    cannotHelp: 'Mehr Zyklen helfen nicht: das Tempo einer zweiten Person beurteilen.',
+    cannotHelp: 'Mehr Zyklen helfen nicht: eine zweite Person aufnehmen.',
   },
 };

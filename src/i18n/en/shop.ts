@@ -13,7 +13,12 @@ export const shop = spoken('shop', {
     change: (code: string) => `Change part ${code}`,
     noTarget: 'none yet',
     minutes: (decimal: string) => `${decimal} min`,
-    sources: { typed: 'typed', standard: 'standard time', takt: 'takt' },
+    sources: {
+      typed: 'typed',
+      standard: 'standard time',
+      past: 'standard time, not the newest',
+      takt: 'takt',
+    },
     noMethod: 'none yet',
     revision: (revision: number, elements: number) =>
       `revision ${revision}, ${elements} ${elements === 1 ? 'element' : 'elements'}`,
@@ -31,7 +36,7 @@ export const shop = spoken('shop', {
     equals: (clock: string) => `= ${clock}`,
     minutes: (minutes: string) => `for one part, ${minutes} decimal minutes`,
     noTarget: 'No target: the part is counted and timed, and compared with nothing.',
-    keepsStandard: 'This target is a standard time. A new one replaces it, and says what it is.',
+    keepsStandard: 'A new target replaces it, and says what it is.',
     openStudy: 'Open the study',
     save: 'Save',
     cancel: 'Cancel',

@@ -4,6 +4,7 @@ export const studySheet = spoken('studySheet', {
   title: 'Study summary sheet',
   answer: {
     name: 'Standard time',
+    ofStudy: 'Standard time from this study',
     without: (elements: string) => `Standard time, still without ${elements}:`,
     unusable: 'Reckoned, but no standard comes from this study:',
     none: 'No standard time yet:',
@@ -83,8 +84,8 @@ export const studySheet = spoken('studySheet', {
     title: 'Standard time of a work unit',
     external: 'Normal time, machine stands (NT ext)',
     internal: 'Normal time, machine runs (NT int)',
-    machine: 'Machine-controlled time',
-    occasional: 'Occasional elements',
+    machine: 'Machine-controlled time (MC)',
+    occasional: 'Occasional elements (NT occ)',
     normal: 'Normal time NT',
     allowances: 'Allowances',
     standard: 'Standard time ST',
@@ -105,8 +106,7 @@ export const studySheet = spoken('studySheet', {
   leaveAllowances: 'Leave as they were',
   halfMethod: (elements: string) => `no usable reading of ${elements}: half a method has no time`,
   noWork: 'nothing of the job was read',
-  unseen: (elements: string) =>
-    `Not in these sums: ${elements}. The method names it, and the study has no reading of it.`,
+  unseen: (elements: string) => `Not in these sums, for want of a reading: ${elements}.`,
 
   uncertainty: (total: string, cycles: number) =>
     `± ${total} %, from ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'} and the rating`,
@@ -120,7 +120,7 @@ export const studySheet = spoken('studySheet', {
     yes: 'Set the target',
     no: 'Leave it',
     isSet: 'This standard time is the part’s target.',
-    noPart: 'The part of this study is not in use in this shop, so it can have no target here.',
+    noPart: 'The part of this study is not in use here.',
     notUsable: 'The clock check failed or the work did not stand still: no target comes from this study.',
     incomplete: 'A target needs a reading of every element of the method.',
     outside: 'A target lies between one second and a day.',
@@ -156,16 +156,16 @@ export const studySheet = spoken('studySheet', {
     remarkLetter: 'r',
     remarks: 'r Remarks:',
     remark: (element: string, cycle: number, note: string) => `${element}, cycle ${cycle}: ${note}`,
-    judged: (judged: number, all: number) =>
-      `(100) carried on from before, at first assumed. ${judged} of ${all} ratings were judged each for itself.`,
+    carried: '(100) carried on from before, at first assumed.',
+    judged: (judged: number, all: number) => `${judged} of ${all} ratings were judged each for itself`,
     corrected: '† Rating corrected after the study:',
     rated: (element: string, cycle: number, before: number) => `${element}, cycle ${cycle}: ${before} before`,
-    counted: 'Timed all the same, and counted unless struck through; tap a reading to leave it out:',
+    counted: 'Timed all the same, and counted unless struck through:',
     flags: {
       slept: '* the tablet slept inside it',
       reloaded: '* the page was reloaded inside it',
-      'clock-set': '* the tablet’s clock was set inside it; the time is not changed by that',
-      'clock-drifted': '* the tablet’s clock crept away inside it; the time is not changed by that',
+      'clock-set': '* the tablet’s clock was set inside it; its time stands',
+      'clock-drifted': '* the tablet’s clock crept away inside it; its time stands',
       coarse: '* this browser tells time in long steps',
     },
     inside: 'with foreign element',
@@ -186,7 +186,7 @@ export const studySheet = spoken('studySheet', {
     close: 'Close',
     facts: (time: string, rating: number, normal: string) => `OT ${time}, rated ${rating}, NT ${normal}`,
     noTime: 'Its break point was not seen: it has no time of its own.',
-    merged: 'It is the time of two elements or more, so it cannot be taken back in.',
+    merged: 'It is the time of two elements or more, and stays out.',
     isOut: (cause: string) => `Left out: ${cause}.`,
     takeBack: 'Take it back in',
     leaveOut: 'Leave it out because',
@@ -221,7 +221,7 @@ export const studySheet = spoken('studySheet', {
     },
     leaveOut: 'Leave it out',
     open: 'Open it',
-    note: 'Nothing is left out by a test. Chance alone gives such readings too: without a cause they stay in.',
+    note: 'Chance alone gives such readings too: without a cause they stay in.',
   },
 
   /** By cause; the letter stands beside a reading that was left out for it. */

@@ -21,23 +21,25 @@ export const studyStandard = spoken('studyStandard', {
   perUnit: (unit: string) => `NT a part, ${unit}, and n`,
   normal: 'Normal time NT',
   standard: 'Standard time ST',
+  mixed: 'Two revisions of a method are not taken together: tick the studies of one.',
   chooseOne: 'No study is ticked: why stands beside each. Choose at least one.',
-  incomplete: 'These studies together have no reading of every element: half a method has no time.',
+  incomplete: 'Together they have no reading of every element: half a method has no time.',
   allowing: (allowance: string) => `Allowance ${allowance}.`,
   stands: (sampling: string, cycles: number, groups: number) =>
-    groups === 1
-      ? `± ${sampling} % from ${cycles} cycles of one operator on one day. It speaks of that day: study a second operator on another.`
-      : `± ${sampling} % from ${cycles} cycles of ${groups} operator-days.`,
-  withRating: (total: string) => `With the rating’s own ± 5 %: ± ${total} %.`,
+    `± ${sampling} % from ${cycles} cycles of ${groups} ${groups === 1 ? 'operator-day' : 'operator-days'}.`,
+  oneDay: 'One operator on one day: this ± says nothing of others and is no measure beside that of several.',
+  moreDays: (t: string, needed: number) =>
+    `Few operator-days make it wide (t = ${t}); about ${needed} alike reach ± 5 %.`,
+  withRating: (total: string) => `With ± 5 % on the time that was rated: ± ${total} %.`,
   proposal: 'Proposal, not issued:',
   issuedAs: (revision: number, day: string) => `Revision ${revision}, in force from ${day}.`,
   from: (day: string) => `from ${day}`,
   blocked:
-    'No standard is made from a study whose clock check failed or whose work did not stand still. Leave it out above.',
+    'A study whose clock check failed, or whose work did not stand still, makes no standard: leave it out above.',
 
   working: {
     title: 'How this came about',
-    means: 'Elements are matched by name; every reading used, of every study that counts, counts once.',
+    means: 'Elements are matched by name; every reading used counts once.',
     sums: (external: string, internal: string, occasional: string, machine: string) =>
       `NT ext ${external}, NT int ${internal}, NT occ ${occasional}, MC ${machine} min`,
     terms: (pct: string, machinePct: string) => `A ${pct} %, Aₘ ${machinePct} %.`,
@@ -49,19 +51,21 @@ export const studyStandard = spoken('studyStandard', {
     stands: (cycles: number, groups: number, h: string) =>
       `N = ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'}, g = ${groups} ${groups === 1 ? 'operator-day' : 'operator-days'}: h = ± ${h} %.`,
     source:
-      'Groover, Work Systems, problem 2.7 and chapter 13; Searle, Casella & McCulloch, Variance Components, chapter 3 (from memory); ISO/IEC Guide 98-3.',
+      'Groover, Work Systems, problem 2.7 and chapter 13; Searle, Casella & McCulloch, Variance Components, chapter 3; ISO/IEC Guide 98-3.',
   },
 
   issue: (revision: number) => `Issue as revision ${revision}`,
   issued: (revision: number) => `Revision ${revision} says this already.`,
   thin: (cycles: number) =>
-    `It rests on ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'} and no precision can be said: issue it all the same`,
-  wide: (pct: string) => `± ${pct} % misses the ± 5 % aimed at: issue it all the same`,
+    `It rests on ${cycles} whole ${cycles === 1 ? 'cycle' : 'cycles'} and no precision can be said`,
+  wide: (pct: string) => `± ${pct} % misses the ± 5 % aimed at`,
+  allTheSame: 'issue it all the same',
   inForce: 'In force from',
   checkBy: 'Check study by',
   issuedBy: 'Issued by',
   dayFault: 'Give the day it holds from, a later day for the check, and who issues it.',
   setTarget: 'and make it the part’s target',
+  targetPast: 'A newer standard was issued.',
   targetNow: (day: string) => `The target changes now, the standard holds from ${day}.`,
   revisions: 'Standards of this part',
   none: 'No standard was issued yet.',
@@ -82,8 +86,10 @@ export const studyStandard = spoken('studyStandard', {
   notDue: 'Nothing asks for a check study.',
   against: (revision: number, pct: string, direction: 'longer' | 'shorter') =>
     `Against revision ${revision}: normal time ${pct} % ${direction}.`,
+  cycle: (low: string, high: string, isShown: boolean) =>
+    `Mean cycle: ${low} to ${high} at 95 % (Welch)${isShown ? '' : ', no change shown'}, without what ratings, occasional work, other people and days add.`,
   converted: (theirs: string, as: string) =>
-    `Its allowance, ${theirs}, is ${as}: normal times are compared, because the allowances stand on different bases.`,
+    `Its allowance, ${theirs}, is ${as} here: normal times are compared.`,
   list: {
     title: 'Standards',
     check: 'Check study',

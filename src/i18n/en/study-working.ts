@@ -7,7 +7,6 @@ export const studyWorking = spoken('studyWorking', {
   leftOut: 'Left out',
   nothingLeftOut: 'nothing',
   source: 'Source',
-  thisStudy: 'the readings of this study, below on the time observation sheet.',
   close: 'Close',
   leftOutReading: (cycle: number, time: string, cause: string) => `cycle ${cycle}: ${time}, ${cause}`,
   leftOutMissed: (cycle: number, cause: string) => `cycle ${cycle}: not timed, ${cause}`,
@@ -15,7 +14,7 @@ export const studyWorking = spoken('studyWorking', {
 
   n: {
     what: 'Readings used',
-    words: 'the readings of the element, without those a person left out for a cause',
+    words: 'its readings, without those left out for a cause',
     symbols: 'n = readings − left out',
     numbers: (n: number, all: number, excluded: number) => `${all} − ${excluded} = ${n}`,
     source: 'No test takes a reading out; ASTM E178 keeps what may be chance.',
@@ -28,25 +27,23 @@ export const studyWorking = spoken('studyWorking', {
   },
   rating: {
     what: 'Mean rating',
-    words:
-      'mean of the ratings of the readings used; it says how the pace was judged and is not used further',
+    words: 'mean of the ratings of the readings used; not used further',
     symbols: 'R = Σ Rᵢ ÷ n',
-    machine: 'Machine-controlled: every rating is 100, because the machine’s pace is not a person’s.',
+    machine: 'Machine-controlled: every rating is 100.',
     source: 'Standard pace = 100.',
   },
   normal: {
     what: 'Normal time',
-    words: 'mean of each observed time times its own rating: the mean of products, not the product of means',
+    words: 'mean of each observed time times its own rating',
     symbols: 'NT = Σ (OTᵢ · Rᵢ ÷ 100) ÷ n',
-    machine: 'The machine’s time as it was observed: it is never rated, so its NT is its OT.',
-    source:
-      'With one rating an element it is average observed time × rating, as in Heizer & Render, Operations Management.',
+    machine: 'A machine is never rated: its NT is its OT.',
+    source: 'With one rating an element, as in Heizer & Render, Operations Management.',
   },
   frequency: {
     what: 'Occurrences per work unit',
     words: 'how often the element comes in one work unit, as the method says',
     symbols: 'f = 1 ÷ (units per occurrence · parts per cycle)',
-    source: 'The method; ANSI/IISE Z94 calls it a noncyclic element when it does not come every cycle.',
+    source: 'The method; in ANSI/IISE Z94 a noncyclic element.',
   },
   perUnit: {
     what: 'Normal time per work unit',
@@ -61,7 +58,7 @@ export const studyWorking = spoken('studyWorking', {
     numbers: (n: number, s: string, t: string, half: string, mean: string) =>
       `n = ${n}, s = ${s}, t(0.975, n − 1) = ${t}: half-width ${half} of ${mean}`,
     range: (low: string, high: string, mean: string) =>
-      `The readings lie between ${low} and ${high}; mean normal time ${mean}. Below five readings no interval is shown.`,
+      `The readings lie between ${low} and ${high}; mean normal time ${mean}. Below five there is no interval.`,
     source: 'NIST/SEMATECH e-Handbook, 1.3.5.2. It speaks of this person on this day.',
   },
   needed: {
@@ -70,8 +67,7 @@ export const studyWorking = spoken('studyWorking', {
     raw: (raw: string, n: number) => `n = ${raw}, so ${n}`,
     iterated: (n: number) => `smallest n that fulfils it: ${n}`,
     t: {
-      words:
-        'smallest count whose own interval of observed times would be as narrow as asked; the ± beside it is of normal times',
+      words: 'smallest count whose own interval of observed times would be as narrow as asked',
       symbols: 'n ≥ (t(0.975, n − 1) · s ÷ (k · x̄))²',
       source: 'Definition.',
     },
@@ -92,21 +88,13 @@ export const studyWorking = spoken('studyWorking', {
     },
   },
   sum: {
-    words: (kind: string) => `sum of the normal times per work unit of ${kind}`,
-    kinds: {
-      external: 'the work done while the machine stands (external)',
-      internal: 'the work done while the machine runs (internal)',
-      machine: 'the machine’s own elements',
-      occasional: 'the occasional elements',
-    },
+    words: 'sum of the normal times of its elements per work unit',
     symbols: 'Σ NT · f',
     empty: 'no such element',
-    source:
-      'As the method gives them. Occasional work counts as done while the machine stands, the cautious side.',
+    source: 'The method. Occasional work counts as done while the machine stands, the cautious side.',
   },
   normalTotal: {
-    words:
-      'work while the machine stands, occasional work, and the longer of work while it runs and the run itself',
+    words: 'work while the machine stands, occasional work, and the longer of work in its run and the run',
     plainWords: 'sum of all normal times per work unit',
     symbols: 'NT = NT ext + NT occ + max(NT int; MC)',
     plainSymbols: 'NT = NT ext + NT int + NT occ',
@@ -127,14 +115,14 @@ export const studyWorking = spoken('studyWorking', {
   },
   uncertainty: {
     words:
-      'what readings leave open, what judging a pace leaves open, and how often occasional work comes where that was only seen',
-    symbols: 'u = √(h² + u_R² + u_f²)',
-    numbers: (h: string, frequency: string, total: string) =>
-      `√(${h}² + 5.0² + ${frequency}²) = ± ${total} %`,
+      'what the readings leave open (h), ± 5 % on what of ST was rated, and occasional work: its spread, and how often it comes where that was only seen (u_f)',
+    symbols: 'u = √(h² + (5 % · rated ÷ ST)² + u_f²)',
+    numbers: (h: string, rating: string, frequency: string, total: string) =>
+      `√(${h}² + ${rating}² + ${frequency}²) = ± ${total} %`,
+    unknown: (elements: string) => `Not in it, as fewer than five readings tell no spread: ${elements}.`,
     cycles: (n: number, h: string) =>
       `h is half the interval of the rated cycle at 95 %: ± ${h} % from ${n} whole cycles. It speaks of this person on this day.`,
-    help: 'h is under half of the rating’s ± 5 %: more cycles will not help, a second operator will.',
-    source: 'ISO/IEC Guide 98-3 (GUM) 5.1.2. ± 5 % is the usual aim of rating practice, from memory.',
+    source: 'ISO/IEC Guide 98-3 (GUM) 5.1.2, 5.1.3. ± 5 % is the usual aim of rating practice.',
   },
   pieces: {
     words: 'how often the standard time goes into an hour',
@@ -147,14 +135,13 @@ export const studyWorking = spoken('studyWorking', {
     source: 'Arithmetic.',
   },
   governs: {
-    words: 'the longer branch while the machine runs, allowances in; only a change on it changes the time',
+    words: 'the longer branch while the machine runs, allowances in',
     symbols: {
       normal_time: 'NT int (1 + A) against MC (1 + Aₘ)',
       shift: 'NT int ÷ (1 − A) against MC ÷ (1 − Aₘ)',
     },
     source: 'Groover, Work Systems, chapter 13.',
-    alone:
-      'No work is done while the machine runs: its whole run stands in the cycle, and there is no second branch to compare.',
-    nobody: 'There is no machine-controlled element, so nothing runs beside the operator.',
+    alone: 'No work is done while the machine runs: there is no second branch to compare.',
+    nobody: 'No element is machine-controlled.',
   },
 });

@@ -92,7 +92,7 @@ export const study = spoken('study', {
     allowances: 'Allowances',
     watch: 'The watch',
     timing: 'At each tap it',
-    timings: { continuous: 'runs on', snapback: 'goes back to zero' },
+    timings: { continuous: 'runs on (continuous)', snapback: 'goes back to zero (snapback)' },
     keysNote: 'A foot pedal is a key: press it once, and it taps for you.',
     lanesTitle: 'Operator and machine',
     lanes: 'Timed',
@@ -262,10 +262,10 @@ export const study = spoken('study', {
 
   progress: {
     cycles: (n: number) => `${n} whole ${n === 1 ? 'cycle' : 'cycles'}; precision from 5 on`,
-    reached: (pct: string) => `The cycle’s mean stands within ± ${pct} %.`,
+    reached: (pct: string) => `By its readings alone the cycle’s mean stands within ± ${pct} %.`,
     more: (more: number, element: string) =>
       `About ${more} more ${more === 1 ? 'cycle' : 'cycles'} for ± 5 % of the cycle; ${element} spreads most.`,
     enough: 'Enough for ± 5 % of the cycle.',
-    cannotHelp: 'More cycles will not help: rate a second operator.',
+    cannotHelp: 'More cycles will not help: study a second operator.',
   },
 });

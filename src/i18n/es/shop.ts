@@ -14,7 +14,12 @@ export const shop: typeof english = {
     change: (code) => `Cambiar la pieza ${code}`,
     noTarget: 'aún ninguno',
     minutes: (decimal) => `${decimal} min`,
-    sources: { typed: 'escrito', standard: 'tiempo estándar', takt: 'takt' },
+    sources: {
+      typed: 'escrito',
+      standard: 'tiempo estándar',
+      past: 'tiempo estándar, no el último',
+      takt: 'takt',
+    },
     noMethod: 'aún ninguno',
     revision: (revision, elements) =>
       `revisión ${revision}, ${elements} ${elements === 1 ? 'elemento' : 'elementos'}`,
@@ -32,7 +37,7 @@ export const shop: typeof english = {
     equals: (clock) => `= ${clock}`,
     minutes: (minutes) => `para una pieza, ${minutes} minutos decimales`,
     noTarget: 'Sin objetivo: la pieza se cuenta y se mide, y no se compara con nada.',
-    keepsStandard: 'Este objetivo es un tiempo estándar. Uno nuevo lo sustituye, y se indica de dónde viene.',
+    keepsStandard: 'Un objetivo nuevo lo sustituye, y se indica de dónde viene.',
     openStudy: 'Abrir el estudio',
     save: 'Guardar',
     cancel: 'Cancelar',

@@ -6,6 +6,7 @@ export const studySheet: typeof english = {
   title: 'Hoja de resumen del estudio',
   answer: {
     name: 'Tiempo estándar',
+    ofStudy: 'Tiempo estándar de este estudio',
     unusable: 'Calculado, pero de este estudio no sale ningún estándar:',
     without: (elements) => `Tiempo estándar, todavía sin ${elements}:`,
     none: 'Todavía sin tiempo estándar:',
@@ -108,8 +109,7 @@ export const studySheet: typeof english = {
   leaveAllowances: 'Dejar como estaban',
   halfMethod: (elements) => `ninguna lectura utilizable de ${elements}: medio método no tiene tiempo`,
   noWork: 'no se leyó nada del trabajo',
-  unseen: (elements) =>
-    `No está en estas sumas: ${elements}. El método lo nombra, y el estudio no tiene ninguna lectura de ello.`,
+  unseen: (elements) => `No está en estas sumas, por falta de lectura: ${elements}.`,
 
   uncertainty: (total, cycles) =>
     `± ${total} %, de ${cycles} ${cycles === 1 ? 'ciclo' : 'ciclos'} y de la valoración`,
@@ -123,7 +123,7 @@ export const studySheet: typeof english = {
     yes: 'Fijar el objetivo',
     no: 'Dejarlo así',
     isSet: 'Este tiempo estándar es el objetivo de la pieza.',
-    noPart: 'La pieza de este estudio no está en uso en este taller, así que aquí no puede tener objetivo.',
+    noPart: 'La pieza de este estudio no está en uso aquí.',
     notUsable:
       'El control del reloj falló o el trabajo no fue estable: de este estudio no sale ningún objetivo.',
     incomplete: 'Un objetivo necesita una lectura de cada elemento del método.',
@@ -160,16 +160,16 @@ export const studySheet: typeof english = {
     remarkLetter: 'n',
     remarks: 'n Notas:',
     remark: (element, cycle, note) => `${element}, ciclo ${cycle}: ${note}`,
-    judged: (judged, all) =>
-      `(100) sigue la anterior, al principio supuesta. Juzgadas cada una por sí: ${judged} de ${all} valoraciones.`,
+    carried: '(100) sigue la anterior, al principio supuesta.',
+    judged: (judged, all) => `Juzgadas cada una por sí: ${judged} de ${all} valoraciones`,
     corrected: '† Valoración corregida después del estudio:',
     rated: (element, cycle, before) => `${element}, ciclo ${cycle}: antes ${before}`,
-    counted: 'Cronometradas igual, y cuentan si no están tachadas; tocar una lectura para excluirla:',
+    counted: 'Cronometradas igual, y cuentan si no están tachadas:',
     flags: {
       slept: '* la tableta estuvo en reposo durante ella',
       reloaded: '* la página se recargó durante ella',
-      'clock-set': '* el reloj de la tableta se cambió durante ella; eso no altera el tiempo',
-      'clock-drifted': '* el reloj de la tableta se fue desviando durante ella; eso no altera el tiempo',
+      'clock-set': '* el reloj de la tableta se cambió durante ella; su tiempo vale',
+      'clock-drifted': '* el reloj de la tableta se fue desviando durante ella; su tiempo vale',
       coarse: '* este navegador da el tiempo a pasos largos',
     },
     inside: 'con elemento extraño',
@@ -190,7 +190,7 @@ export const studySheet: typeof english = {
     close: 'Cerrar',
     facts: (time, rating, normal) => `Tiempo observado ${time}, valoración ${rating}, NT ${normal}`,
     noTime: 'No se vio su punto de corte: no tiene tiempo propio.',
-    merged: 'Es el tiempo de dos elementos o más; por eso no se puede volver a incluir.',
+    merged: 'Es el tiempo de dos elementos o más, y se queda fuera.',
     isOut: (cause) => `Excluida: ${cause}.`,
     takeBack: 'Volver a incluir',
     leaveOut: 'Excluirla por',
@@ -224,7 +224,7 @@ export const studySheet: typeof english = {
     },
     leaveOut: 'Excluirla',
     open: 'Abrirla',
-    note: 'Ninguna prueba excluye nada. También el azar por sí solo da lecturas así: sin una causa se quedan.',
+    note: 'También el azar por sí solo da lecturas así: sin una causa se quedan.',
   },
 
   /** By cause; the letter stands beside a reading that was left out for it. */

@@ -22,14 +22,16 @@ export const studyStandard: typeof english = {
   perUnit: (unit) => `NT por pieza, ${unit}, y n`,
   normal: 'Tiempo normal NT',
   standard: 'Tiempo estándar ST',
+  mixed: 'No se juntan dos revisiones del método: marcar los estudios de una sola.',
   chooseOne: 'Ningún estudio está marcado: el motivo está junto a cada uno. Elegir al menos uno.',
   incomplete: 'Estos estudios juntos no tienen lectura de todos los elementos: medio método no tiene tiempo.',
   allowing: (allowance) => `Suplemento ${allowance}.`,
   stands: (sampling, cycles, groups) =>
-    groups === 1
-      ? `± ${sampling} % de ${cyclesOf(cycles)} de una persona en un día. Habla de ese día: estudiar a una segunda persona en otro.`
-      : `± ${sampling} % de ${cyclesOf(cycles)} de ${groups} persona-días.`,
-  withRating: (total) => `Con el ± 5 % propio de la valoración: ± ${total} %.`,
+    `± ${sampling} % de ${cyclesOf(cycles)} de ${groups} ${groups === 1 ? 'persona-día' : 'persona-días'}.`,
+  oneDay: 'Una persona en un día: este ± no dice nada de otras y no se compara con el de varias.',
+  moreDays: (t, needed) =>
+    `Pocos persona-días lo hacen ancho (t = ${t}); unos ${needed} iguales bastan para ± 5 %.`,
+  withRating: (total) => `Con ± 5 % sobre el tiempo valorado: ± ${total} %.`,
   proposal: 'Propuesta, sin emitir:',
   issuedAs: (revision, day) => `Revisión ${revision}, en vigor desde ${day}.`,
   from: (day) => `desde ${day}`,
@@ -38,8 +40,7 @@ export const studyStandard: typeof english = {
 
   working: {
     title: 'Cómo se llegó a esto',
-    means:
-      'Los elementos se emparejan por su nombre; cada lectura usada de cada estudio que cuenta, cuenta una vez.',
+    means: 'Los elementos se emparejan por su nombre; cada lectura usada cuenta una vez.',
     sums: (external, internal, occasional, machine) =>
       `NT ext ${external}, NT int ${internal}, NT occ ${occasional}, MC ${machine} min`,
     terms: (pct, machinePct) => `A ${pct} %, Aₘ ${machinePct} %.`,
@@ -51,19 +52,21 @@ export const studyStandard: typeof english = {
     stands: (cycles, groups, h) =>
       `N = ${cycles} ${cycles === 1 ? 'ciclo completo' : 'ciclos completos'}, g = ${groups} ${groups === 1 ? 'persona-día' : 'persona-días'}: h = ± ${h} %.`,
     source:
-      'Groover, Work Systems, problema 2.7 y capítulo 13; Searle, Casella & McCulloch, Variance Components, capítulo 3 (de memoria); ISO/IEC Guide 98-3.',
+      'Groover, Work Systems, problema 2.7 y capítulo 13; Searle, Casella & McCulloch, Variance Components, capítulo 3; ISO/IEC Guide 98-3.',
   },
 
   issue: (revision) => `Emitir como revisión ${revision}`,
   issued: (revision) => `La revisión ${revision} ya dice esto.`,
   thin: (cycles) =>
-    `Se apoya en ${cycles} ${cycles === 1 ? 'ciclo completo' : 'ciclos completos'} y no se puede dar ninguna precisión: emitirlo de todos modos`,
-  wide: (pct) => `± ${pct} % no alcanza el ± 5 % buscado: emitirlo de todos modos`,
+    `Se apoya en ${cycles} ${cycles === 1 ? 'ciclo completo' : 'ciclos completos'} y no se puede dar ninguna precisión`,
+  wide: (pct) => `± ${pct} % no alcanza el ± 5 % buscado`,
+  allTheSame: 'emitirlo de todos modos',
   inForce: 'En vigor desde',
   checkBy: 'Comprobar antes del',
   issuedBy: 'Emitido por',
   dayFault: 'Dar el día desde el que vale, un día posterior para la comprobación, y quién lo emite.',
   setTarget: 'y hacerlo objetivo de la pieza',
+  targetPast: 'Hay un estándar más reciente.',
   targetNow: (day) => `El objetivo cambia ahora; el estándar vale desde ${day}.`,
   revisions: 'Estándares de esta pieza',
   none: 'Aún no se ha emitido ningún estándar.',
@@ -84,8 +87,9 @@ export const studyStandard: typeof english = {
   notDue: 'Nada pide un estudio de comprobación.',
   against: (revision, pct, direction) =>
     `Frente a la revisión ${revision}: tiempo normal un ${pct} % ${direction === 'longer' ? 'más largo' : 'más corto'}.`,
-  converted: (theirs, as) =>
-    `Su suplemento, ${theirs}, es ${as}: se comparan los tiempos normales, porque los suplementos tienen bases distintas.`,
+  cycle: (low, high, isShown) =>
+    `Ciclo medio: de ${low} a ${high} al 95 % (Welch)${isShown ? '' : ', sin cambio demostrado'}, sin valoración, trabajo ocasional ni otras personas y días.`,
+  converted: (theirs, as) => `Su suplemento, ${theirs}, es aquí ${as}: se comparan los tiempos normales.`,
   list: {
     title: 'Estándares',
     check: 'Estudio de comprobación',

@@ -12,7 +12,6 @@ export const studyWorking: typeof english = {
   leftOut: 'Excluidas',
   nothingLeftOut: 'ninguna',
   source: 'Fuente',
-  thisStudy: 'las lecturas de este estudio, abajo en la hoja de observación de tiempos.',
   close: 'Cerrar',
   leftOutReading: (cycle, time, cause) => `ciclo ${cycle}: ${time}, ${cause}`,
   leftOutMissed: (cycle, cause) => `ciclo ${cycle}: sin medir, ${cause}`,
@@ -20,7 +19,7 @@ export const studyWorking: typeof english = {
 
   n: {
     what: 'Lecturas usadas',
-    words: 'las lecturas del elemento, sin las que una persona excluyó por una causa',
+    words: 'sus lecturas, sin las excluidas por una causa',
     symbols: 'n = lecturas − excluidas',
     numbers: (n, all, excluded) => `${all} − ${excluded} = ${n}`,
     source: 'Ninguna prueba excluye una lectura; ASTM E178 conserva lo que puede ser azar.',
@@ -33,27 +32,23 @@ export const studyWorking: typeof english = {
   },
   rating: {
     what: 'Valoración media',
-    words:
-      'media de las valoraciones de las lecturas usadas; dice cómo se juzgó el ritmo y no se usa para nada más',
+    words: 'media de las valoraciones de las lecturas usadas; no se usa para nada más',
     symbols: 'R = Σ Rᵢ ÷ n',
-    machine:
-      'Condicionado por la máquina: toda valoración es 100, porque el ritmo de la máquina no es el de una persona.',
+    machine: 'Condicionado por la máquina: toda valoración es 100.',
     source: 'Ritmo tipo = 100.',
   },
   normal: {
     what: 'Tiempo normal',
-    words:
-      'media de cada tiempo observado por su propia valoración: la media de los productos, no el producto de las medias',
+    words: 'media de cada tiempo observado por su propia valoración',
     symbols: 'NT = Σ (OTᵢ · Rᵢ ÷ 100) ÷ n',
-    machine: 'El tiempo de la máquina tal como se observó: nunca se valora, así que su NT es su OT.',
-    source:
-      'Con una valoración por elemento es el tiempo observado medio × la valoración, como en Heizer & Render, Operations Management.',
+    machine: 'Una máquina nunca se valora: su NT es su OT.',
+    source: 'Con una valoración por elemento, como en Heizer & Render, Operations Management.',
   },
   frequency: {
     what: 'Veces por unidad de trabajo',
     words: 'cuántas veces viene el elemento en una unidad de trabajo, según el método',
     symbols: 'f = 1 ÷ (unidades por vez · piezas por ciclo)',
-    source: 'El método; ANSI/IISE Z94 llama «noncyclic element» al elemento que no viene en cada ciclo.',
+    source: 'El método; en ANSI/IISE Z94, «noncyclic element».',
   },
   perUnit: {
     what: 'Tiempo normal por unidad de trabajo',
@@ -68,7 +63,7 @@ export const studyWorking: typeof english = {
     numbers: (n, s, t, half, mean) =>
       `n = ${n}, s = ${s}, t(${formatNumber(0.975, 3)}; n − 1) = ${t}: semiancho ${half} de ${mean}`,
     range: (low, high, mean) =>
-      `Las lecturas están entre ${low} y ${high}; tiempo normal medio ${mean}. Con menos de cinco lecturas no se muestra ningún intervalo.`,
+      `Las lecturas están entre ${low} y ${high}; tiempo normal medio ${mean}. Con menos de cinco no hay intervalo.`,
     source: 'NIST/SEMATECH e-Handbook, 1.3.5.2. Habla de esta persona en este día.',
   },
   needed: {
@@ -98,21 +93,14 @@ export const studyWorking: typeof english = {
     },
   },
   sum: {
-    words: (kind) => `suma de los tiempos normales por unidad de trabajo: ${kind}`,
-    kinds: {
-      external: 'el trabajo con la máquina parada (exterior)',
-      internal: 'el trabajo con la máquina en marcha (interior)',
-      machine: 'los elementos de la propia máquina',
-      occasional: 'los elementos ocasionales',
-    },
+    words: 'suma de los tiempos normales de sus elementos por unidad de trabajo',
     symbols: 'Σ NT · f',
     empty: 'ningún elemento así',
-    source:
-      'Como los da el método. El trabajo ocasional cuenta como hecho con la máquina parada, el lado prudente.',
+    source: 'El método. El trabajo ocasional cuenta como hecho con la máquina parada, el lado prudente.',
   },
   normalTotal: {
     words:
-      'trabajo con la máquina parada, trabajo ocasional, y lo que dure más: el trabajo durante la marcha o la marcha misma',
+      'trabajo con la máquina parada, trabajo ocasional, y lo que dure más: el trabajo en la marcha o la marcha',
     plainWords: 'suma de todos los tiempos normales por unidad de trabajo',
     symbols: 'NT = NT ext + NT occ + max(NT int; MC)',
     plainSymbols: 'NT = NT ext + NT int + NT occ',
@@ -133,14 +121,13 @@ export const studyWorking: typeof english = {
   },
   uncertainty: {
     words:
-      'lo que dejan abierto las lecturas, lo que deja abierto juzgar un ritmo, y cuántas veces viene el trabajo ocasional donde eso solo se vio',
-    symbols: 'u = √(h² + u_R² + u_f²)',
-    numbers: (h, frequency, total) => `√(${h}² + ${formatNumber(5, 1)}² + ${frequency}²) = ± ${total} %`,
+      'lo que dejan abierto las lecturas (h), ± 5 % sobre lo valorado de ST, y el trabajo ocasional: su dispersión, y cuántas veces viene donde eso solo se vio (u_f)',
+    symbols: 'u = √(h² + (5 % · valorado ÷ ST)² + u_f²)',
+    numbers: (h, rating, frequency, total) => `√(${h}² + ${rating}² + ${frequency}²) = ± ${total} %`,
+    unknown: (elements) => `No incluye, pues menos de cinco lecturas no muestran dispersión: ${elements}.`,
     cycles: (n, h) =>
       `h es la mitad del intervalo del ciclo valorado al 95 %: ± ${h} % de ${n} ${n === 1 ? 'ciclo completo' : 'ciclos completos'}. Habla de esta persona en este día.`,
-    help: 'h es menos de la mitad del ± 5 % de la valoración: más ciclos no ayudarán; una segunda persona, sí.',
-    source:
-      'ISO/IEC Guide 98-3 (GUM) 5.1.2. ± 5 % es la meta habitual al practicar la valoración, de memoria.',
+    source: 'ISO/IEC Guide 98-3 (GUM) 5.1.2, 5.1.3. ± 5 % es la meta habitual al practicar la valoración.',
   },
   pieces: {
     words: 'cuántas veces cabe el tiempo estándar en una hora',
@@ -153,15 +140,13 @@ export const studyWorking: typeof english = {
     source: 'Aritmética.',
   },
   governs: {
-    words:
-      'la rama más larga mientras la máquina está en marcha, con los suplementos; solo un cambio en ella cambia el tiempo',
+    words: 'la rama más larga mientras la máquina está en marcha, con los suplementos',
     symbols: {
       normal_time: 'NT int (1 + A) frente a MC (1 + Aₘ)',
       shift: 'NT int ÷ (1 − A) frente a MC ÷ (1 − Aₘ)',
     },
     source: 'Groover, Work Systems, capítulo 13.',
-    alone:
-      'Con la máquina en marcha no se trabaja: toda su marcha está en el ciclo, y no hay segunda rama que comparar.',
-    nobody: 'No hay ningún elemento condicionado por la máquina, así que nada corre al lado de la persona.',
+    alone: 'Con la máquina en marcha no se trabaja: no hay segunda rama que comparar.',
+    nobody: 'Ningún elemento está condicionado por la máquina.',
   },
 };

@@ -269,10 +269,10 @@ export const study: typeof english = {
 
   progress: {
     cycles: (n) => `${n} ${n === 1 ? 'ciclo completo' : 'ciclos completos'}; precisión a partir de 5`,
-    reached: (pct) => `El ciclo medio está dentro de ± ${pct} %.`,
+    reached: (pct) => `Solo por sus lecturas, el ciclo medio está dentro de ± ${pct} %.`,
     more: (more, element) =>
       `Más o menos ${more} ${more === 1 ? 'ciclo' : 'ciclos'} más para ± 5 % del ciclo; ${element} es el que más se dispersa.`,
     enough: 'Bastan para ± 5 % del ciclo.',
-    cannotHelp: 'Más ciclos no ayudarán: valorar el ritmo de una segunda persona.',
+    cannotHelp: 'Más ciclos no ayudarán: estudiar a una segunda persona.',
   },
 };

@@ -42,6 +42,7 @@ export function PartForm({ part, typed, change, close }: Props) {
     retirePart(bench, part.id, retired);
     close(retired ? words.retired(part.code) : words.broughtBack(part.code));
   };
+  const source = part?.targetSource;
   const study = part?.targetStudy;
   const method = part?.methods.at(-1);
 
@@ -75,9 +76,11 @@ export function PartForm({ part, typed, change, close }: Props) {
         standingMs={part?.targetMs ?? null}
         change={(target) => change({ ...typed, target, isTakt: false })}
       />
-      {part?.targetSource === 'standard' && (
+      {(source === 'standard' || source === 'past') && (
         <div class="row">
-          <p class="shop-beside">{words.keepsStandard}</p>
+          <p class="shop-beside">
+            {shop.parts.source}: {shop.parts.sources[source]}. {words.keepsStandard}
+          </p>
           {study && (
             <button type="button" class="button" onClick={() => app.go('study', study)}>
               {words.openStudy}

@@ -4,9 +4,9 @@ import type { LogRecord } from '../../domain/records/log-record';
 import type { Study } from '../../domain/study/study';
 import { studyClock } from '../../domain/study/study-clock';
 import { studyReduce } from '../../i18n/en/study-reduce';
-import { formatNumber } from '../../i18n/format-number';
 import { useApp } from '../app';
 import { type ClockReading, clockOf } from './clock-reading';
+import { percentOf } from './percent-of';
 import { TextField } from './text-field';
 import type { TimeWords } from './time-words';
 
@@ -61,10 +61,6 @@ export function ClockPanel({ study, time, onRecord }: Props) {
       )}
     </section>
   );
-}
-
-export function percentOf(share: number): string {
-  return formatNumber(share * 100, 1);
 }
 
 function ClockFields({ study, onRecord, onClose }: Omit<Props, 'time'> & { onClose: () => void }) {

@@ -40,12 +40,7 @@ export function elementWorking(figure: ElementFigure, evidence: ElementEvidence)
         numbers: [words.n.numbers(summary.n, summary.n + summary.excluded, summary.excluded)],
       };
     case 'observed':
-      return {
-        ...words.observed,
-        ...base,
-        numbers: observedNumbers(evidence),
-        source: fromHere(words.observed.source),
-      };
+      return { ...words.observed, ...base, numbers: observedNumbers(evidence) };
     case 'rating':
       return { ...words.rating, ...base, numbers: ratingNumbers(evidence) };
     case 'normal':
@@ -135,8 +130,4 @@ function precisionNumbers(evidence: ElementEvidence): string[] {
     ),
     `= ± ${formatNumber(summary.precision * 100, 1)} %`,
   ];
-}
-
-function fromHere(form: string): string {
-  return `${form} ${words.thisStudy.charAt(0).toUpperCase()}${words.thisStudy.slice(1)}`;
 }

@@ -1,9 +1,11 @@
+import { ratingsJudged } from '../../domain/study/ratings-judged';
 import type { Study } from '../../domain/study/study';
 import type { StudySummary } from '../../domain/study/summarise-study';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet as words } from '../../i18n/en/study-sheet';
 import { formatNumber } from '../../i18n/format-number';
 import { ProgressLine } from './progress-line';
+import { RatingNote } from './rating-note';
 import type { TimeWords } from './time-words';
 
 interface Props {
@@ -43,11 +45,14 @@ export function SheetAnswer({ study, summary, time, reason, unseen, isUsable }: 
     );
   }
   return (
-    <p class="study-answer">
-      {unseen.length > 0 ? words.answer.without(allWords.and(unseen)) : words.answer.name}{' '}
-      <strong class="number">{time.said(standardTimeMs)}</strong>{' '}
-      <span class="quiet">{words.answer.beside(allowance, formatNumber(piecesPerHour, 1))}</span>{' '}
-      <ProgressLine study={study} />
-    </p>
+    <>
+      <p class="study-answer">
+        {unseen.length > 0 ? words.answer.without(allWords.and(unseen)) : words.answer.ofStudy}{' '}
+        <strong class="number">{time.said(standardTimeMs)}</strong>{' '}
+        <span class="quiet">{words.answer.beside(allowance, formatNumber(piecesPerHour, 1))}</span>{' '}
+        <ProgressLine study={study} />
+      </p>
+      <RatingNote ratings={ratingsJudged(study.readings)} />
+    </>
   );
 }

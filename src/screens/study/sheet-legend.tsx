@@ -1,6 +1,7 @@
 import { ratingsJudged } from '../../domain/study/ratings-judged';
 import type { Reading } from '../../domain/study/study';
 import { studySheet } from '../../i18n/en/study-sheet';
+import { ratingWords } from './rating-note';
 
 const words = studySheet.observation;
 
@@ -19,7 +20,7 @@ export function SheetLegend({ readings }: { readings: readonly Reading[] }) {
     firstRatingPct === undefined ? [] : [words.rated(element, cycle, firstRatingPct)],
   );
   const ratings = [
-    ...(judged && judged.judged < judged.all ? [words.judged(judged.judged, judged.all)] : []),
+    ...(judged && judged.judged < judged.all ? [`${words.carried} ${ratingWords(judged)}.`] : []),
     ...(corrected.length > 0 ? [`${words.corrected} ${corrected.join(' · ')}`] : []),
   ];
   const lines = [

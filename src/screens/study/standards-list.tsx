@@ -14,6 +14,7 @@ import { study } from '../../i18n/en/study';
 import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
+import { PastTarget } from './past-target';
 import { STANDARD_OF } from './study-places';
 import { useTimeUnit } from './use-time-unit';
 
@@ -58,7 +59,8 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
           </tr>
         </thead>
         <tbody>
-          {parts.map(({ id, code, methods, targetMs, targetSource }) => {
+          {parts.map((part) => {
+            const { id, code, methods, targetMs, targetSource } = part;
             const { standards } = known.get(id) ?? noStandards;
             const standard = standardInForce(standards, day);
             const toCome = standardToCome(standards, day);
@@ -84,6 +86,7 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
                       {isTarget && <div class="small quiet">{words.isTarget}</div>}
                     </div>
                   )}
+                  <PastTarget part={part} said={said} />
                 </td>
                 <td class="words">{standard?.inForceOn ?? ''}</td>
                 <td class="words">{causes.map((cause) => studyStandard.due[cause]).join('; ')}</td>

@@ -2,7 +2,7 @@ import { CycleRun } from '../../charts/cycle-run';
 import type { StudyStability } from '../../domain/study/study-stability';
 import { study as allWords } from '../../i18n/en/study';
 import { studyReduce } from '../../i18n/en/study-reduce';
-import { percentOf } from './clock-panel';
+import { percentOf } from './percent-of';
 import type { TimeWords } from './time-words';
 import { usePortrait } from './use-portrait';
 

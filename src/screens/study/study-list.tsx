@@ -84,7 +84,7 @@ function StudyLines({ studies }: { studies: readonly StudyInList[] }) {
       <thead>
         <tr>
           <th scope="col">{words.name}</th>
-          <th scope="col">{words.standard}</th>
+          <th scope="col">{studySheet.answer.ofStudy}</th>
           <th scope="col">{words.cycles}</th>
           <th scope="col" class="words">
             {words.operator}

@@ -1,12 +1,12 @@
 import type { AllowanceTerms } from '../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../domain/study/analyse-studies';
 import { governingBranch } from '../../domain/study/governing-branch';
-import { RATING_UNCERTAINTY } from '../../domain/study/study-progress';
 import type { ElementSummary, StudySummary } from '../../domain/study/summarise-study';
 import { study } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { studyWorking as words } from '../../i18n/en/study-working';
 import { formatNumber } from '../../i18n/format-number';
+import { percentOf } from './percent-of';
 import type { TimeWords } from './time-words';
 import type { Working } from './working';
 
@@ -70,7 +70,7 @@ function sumWorking(figure: SumFigure, { elements, ...sums }: StudySummary, time
   );
   return {
     what: studySheet.totals[figure],
-    words: words.sum.words(words.sum.kinds[figure]),
+    words: words.sum.words,
     symbols: words.sum.symbols,
     numbers: [own.length === 0 ? words.sum.empty : `${terms.join(' + ')} = ${time.said(total[figure])}`],
     leftOut: null,
@@ -148,15 +148,14 @@ function governsWorking(summary: StudySummary, time: TimeWords): Working {
 }
 
 function uncertaintyWorking(analysis: StudiesAnalysis | null): Working {
-  const { sampling = null, uncertainty = null, frequency = 0, cycles = 0 } = analysis ?? {};
-  const pct = (share: number) => formatNumber(share * 100, 1);
+  const { sampling = null, cycles = 0 } = analysis ?? {};
   const numbers =
-    sampling === null || uncertainty === null
+    analysis === null || sampling === null
       ? []
       : [
-          words.uncertainty.cycles(cycles, pct(sampling)),
-          words.uncertainty.numbers(pct(sampling), pct(frequency), pct(uncertainty)),
-          ...(sampling < RATING_UNCERTAINTY / 2 ? [words.uncertainty.help] : []),
+          words.uncertainty.cycles(cycles, percentOf(sampling)),
+          ...uncertaintyNumbers(analysis),
+          ...(sampling < analysis.rating / 2 ? [study.progress.cannotHelp] : []),
         ];
   return {
     what: studySheet.totals.uncertainty,
@@ -166,4 +165,20 @@ function uncertaintyWorking(analysis: StudiesAnalysis | null): Working {
     leftOut: null,
     source: words.uncertainty.source,
   };
+}
+
+/** The terms and their root of squares, and what no term holds because too few readings tell it. */
+export function uncertaintyNumbers({
+  sampling,
+  rating,
+  frequency,
+  uncertainty,
+  unknownSpread,
+}: StudiesAnalysis): string[] {
+  if (sampling === null || uncertainty === null) return [];
+  const [h, rated, often, total] = [sampling, rating, frequency, uncertainty].map(percentOf);
+  return [
+    words.uncertainty.numbers(h!, rated!, often!, total!),
+    ...(unknownSpread.length > 0 ? [words.uncertainty.unknown(study.and(unknownSpread))] : []),
+  ];
 }

@@ -1,5 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { countsByItself, isBesideStandard } from '../../../src/application/study/counts-by-itself';
+import {
+  countsByItself,
+  isBesideStandard,
+  isOneMethod,
+} from '../../../src/application/study/counts-by-itself';
 import type { StudyOfPart } from '../../../src/application/study/read-studies-of-part';
 import { foldStudy } from '../../../src/domain/study/fold-study';
 import { everything, openStudy, tapAfter } from '../../domain/study/study-at-the-bench';
@@ -38,5 +42,14 @@ describe('a study goes into a standard before anybody ticks it', () => {
     expect(countsByItself(await taken({ id: 't:8' }), method, issued)).toBe(false);
     expect(isBesideStandard(await taken({ id: 't:8' }), issued)).toBe(true);
     expect(isBesideStandard(await taken({ id: 't:8' }), undefined)).toBe(false);
+  });
+});
+
+describe('studies taken together', () => {
+  it('are of one revision of the method, or of one and of tables that name none', () => {
+    const of = (...revisions: (number | null)[]) =>
+      isOneMethod(revisions.map((methodRevision) => ({ methodRevision })));
+    expect([of(), of(2), of(2, 2), of(2, null), of(null, null)]).toEqual([true, true, true, true, true]);
+    expect([of(1, 2), of(null, 2, 1)]).toEqual([false, false]);
   });
 });

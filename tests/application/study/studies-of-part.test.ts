@@ -47,6 +47,22 @@ describe('the studies of a part', () => {
     expect(study!.obstacles).toEqual(['clock', 'unseen']);
   });
 
+  it('know the revision of the method that a table names', async () => {
+    const at = await openStudy();
+    definePart(at.bench, 'M', '');
+    const named = (method_revision: string) =>
+      importStudies(
+        at.bench,
+        'k7.csv',
+        fixtureRows().map((row) => ({ ...row, carried: { ...row.carried, method_revision } })),
+      );
+    named('3');
+    named('the new one');
+    await settled();
+    const found = await readStudiesOfPart(at.bench, partOf(at));
+    expect(found.map(({ methodRevision }) => methodRevision)).toEqual([null, 3]);
+  });
+
   it('name the elements whose frequency was only seen', async () => {
     const at = await openStudy();
     definePart(at.bench, 'D', '');

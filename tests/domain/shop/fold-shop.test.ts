@@ -21,7 +21,40 @@ const shopRecords = (...facts: ShopFact[]): LogRecord[] =>
 
 const define: ShopFact = { kind: 'part-defined', code: 'M', name: 'Medium door' };
 
+/** Issued under revision 1 of a method; only its time matters here. */
+const issued = (standardTimeMs: number): ShopFact => ({
+  kind: 'standard-issued',
+  part: 't:1',
+  standardTimeMs,
+  normalTimeMs: standardTimeMs,
+  terms: { allowancePct: 0, basis: 'normal_time', machineAllowancePct: 0 },
+  methodRevision: 1,
+  conditions: '',
+  studies: ['t:40'],
+  cycles: 30,
+  operators: ['K7'],
+  days: ['2026-03-02'],
+  uncertainty: null,
+  inForceOn: '2026-03-02',
+  checkBy: '2027-03-02',
+  issuedBy: 'E1',
+});
+
 describe('foldShop', () => {
+  it('knows a target that is a standard time as past once another standard is issued, until it is set again', () => {
+    const set = (targetMs: number, source: 'standard' | 'typed'): ShopFact => ({
+      kind: 'target-set',
+      part: 't:1',
+      targetMs,
+      source,
+    });
+    const source = (...facts: ShopFact[]) => foldShop(shopRecords(define, ...facts)).parts[0]!.targetSource;
+    expect(source(issued(90_000.4), set(90_000, 'standard'), issued(90_000.4))).toBe('standard');
+    expect(source(issued(90_000), set(90_000, 'standard'), issued(88_000))).toBe('past');
+    expect(source(set(90_000, 'standard'), issued(88_000), set(88_000, 'standard'))).toBe('standard');
+    expect(source(set(90_000, 'typed'), issued(88_000))).toBe('typed');
+  });
+
   it('begins with no part, no person and the six reasons that the tablet words', () => {
     expect(foldShop([])).toEqual(emptyShop);
     expect(emptyShop).toMatchObject({ parts: [], people: [] });

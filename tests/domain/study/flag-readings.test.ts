@@ -36,6 +36,28 @@ describe('a flag', () => {
     expect(named(readings)).toContain('MC bore, 12: high');
   });
 
+  it('calls no reading far that lies within a tenth of the others, however little they spread', () => {
+    const [first] = demoReadings();
+    const at = (times: readonly number[]) =>
+      named(
+        times.map((observedMs, place) => ({
+          ...first!,
+          id: String(place),
+          row: {
+            ...first!.row,
+            element: 'Load',
+            cycle: place + 1,
+            observedMs,
+            ratingPct: 100,
+            excluded: null,
+          },
+        })),
+      );
+    const alike = [6_840, 6_846, 6_834, 6_840, 6_852, 6_828, 6_840, 6_846];
+    expect(at([...alike, 6_540])).toEqual([]);
+    expect(at([...alike, 5_400])).toEqual(['Load, 9: low']);
+  });
+
   it('says on which side a reading lies, and nothing below seven readings', async () => {
     const at = await openStudy();
     for (const load of [2_000, 2_100, 1_950, 2_050, 900, 2_020]) {

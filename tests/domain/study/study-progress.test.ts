@@ -32,6 +32,20 @@ describe('the cycle of the invented shop’s study', () => {
     expect(studyProgress(byHand)).toMatchObject({ more: 0, moreCannotHelp: true });
   });
 
+  it('is helped by more where most of it is a machine’s: nobody judged that, and the rating leaves little open', () => {
+    const cycle = (runMs: number, place: number) => {
+      const row = { ...byHand[0]!, cycle: place + 1, ratingPct: 100 };
+      const run = { ...row, element: 'Run', elementNo: 9, work: 'machine', observedMs: runMs } as const;
+      return [{ ...row, observedMs: 10_000 }, run];
+    };
+    const runs = [88_000, 92_000, 90_000, 89_000, 91_000, 88_000, 92_000, 90_000];
+    const { precision, moreCannotHelp } = studyProgress(runs.flatMap(cycle));
+    // Below half of 5 %, and above half of the 0.5 % that a tenth of the cycle, by hand, is rated to.
+    expect(precision!).toBeLessThan(0.025);
+    expect(precision!).toBeGreaterThan(0.0025);
+    expect(moreCannotHelp).toBe(false);
+  });
+
   it('is widened most by edge cleaning', () => {
     expect(studyProgress(byHand).watchNext).toBe('E6 clean up edges');
   });

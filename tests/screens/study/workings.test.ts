@@ -134,7 +134,7 @@ describe('the working of the standard time', () => {
     expect(numbers).toEqual([
       'h is half the interval of the rated cycle at 95 %: ± 0.9 % from 5 whole cycles. It speaks of this person on this day.',
       '√(0.9² + 5.0² + 0.0²) = ± 5.1 %',
-      'h is under half of the rating’s ± 5 %: more cycles will not help, a second operator will.',
+      'More cycles will not help: study a second operator.',
     ]);
   });
 });

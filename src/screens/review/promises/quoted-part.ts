@@ -29,7 +29,7 @@ export function partQuoted({ id, code, targetMs, targetSource, targetStudy, meth
     code,
     standardMs: targetMs!,
     standardHalfMs: 0,
-    source: targetSource === 'standard' ? 'standard' : 'typed',
+    source: targetSource === 'standard' || targetSource === 'past' ? 'standard' : 'typed',
     revision: methods.at(-1)?.revision ?? null,
     study: targetStudy,
   };

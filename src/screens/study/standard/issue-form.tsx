@@ -8,11 +8,13 @@ import type { Part } from '../../../domain/shop/shop';
 import type { AllowanceTerms } from '../../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
 import { precisionMissed } from '../../../domain/study/precision-missed';
+import { ratingsJudged } from '../../../domain/study/ratings-judged';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
 import { PinAsk } from '../../latch/pin-ask';
 import { useLatch } from '../../latch/use-latch';
-import { percentOf } from '../clock-panel';
+import { percentOf } from '../percent-of';
+import { ratingWords } from '../rating-note';
 import { TextField } from '../text-field';
 
 interface Props {
@@ -34,9 +36,10 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
   /** Null until it is said. */
   const [saidTarget, setSaidTarget] = useState<boolean | null>(null);
   const [isMissKnown, setIsMissKnown] = useState(false);
-  const missed = precisionMissed(analysis);
-  // A further revision changes what the floor works to only where somebody says so.
-  const isTarget = saidTarget ?? (missed === null && standards.length === 0);
+  const ratings = ratingsJudged(chosen.flatMap(({ study }) => study.readings));
+  const missed = precisionMissed(analysis, ratings);
+  // The same for the first standard and for a further one: what is not ticked leaves the floor with the old time.
+  const isTarget = saidTarget ?? missed === null;
   const { standardTimeMs, normalTimeMs } = analysis.together;
   const hasTrouble = chosen.some(({ obstacles }) => obstacles.some((obstacle) => obstacle !== 'unseen'));
   if (standardTimeMs === null || normalTimeMs === null) return <p class="fault">{words.incomplete}</p>;
@@ -89,7 +92,12 @@ export function IssueForm({ part, analysis, chosen, terms, standards }: Props) {
             onChange={(event) => setIsMissKnown(event.currentTarget.checked)}
           />
           <span>
-            {missed === 'wide' ? words.wide(percentOf(analysis.sampling!)) : words.thin(analysis.cycles)}
+            {missed === 'wide'
+              ? words.wide(percentOf(analysis.sampling!))
+              : missed === 'unknown'
+                ? words.thin(analysis.cycles)
+                : ratingWords(ratings)}
+            : {words.allTheSame}
           </span>
         </label>
       )}

@@ -4,15 +4,16 @@ import { type StandardRevision, standardInForce, standardToCome } from '../../..
 import type { Part } from '../../../domain/shop/shop';
 import type { AllowanceTerms } from '../../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
+import { compareWithStandard } from '../../../domain/study/compare-with-standard';
 import { onBasis } from '../../../domain/study/same-basis';
-import { standardDue } from '../../../domain/study/standard-due';
+import { isLaterStudy, standardDue } from '../../../domain/study/standard-due';
 import { summariseStudy } from '../../../domain/study/summarise-study';
 import { study as allWords } from '../../../i18n/en/study';
 import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { formatNumber } from '../../../i18n/format-number';
 import { useApp } from '../../app';
-import { percentOf } from '../clock-panel';
+import { percentOf } from '../percent-of';
 import type { TimeWords } from '../time-words';
 
 interface Props {
@@ -20,11 +21,13 @@ interface Props {
   readonly studies: readonly StudyOfPart[];
   readonly standards: readonly StandardRevision[];
   readonly analysis: StudiesAnalysis | null;
+  readonly chosen: readonly StudyOfPart[];
   readonly time: TimeWords;
 }
 
 /** Every standard the part had, which holds today, and what makes that one due for a check study. */
-export function RevisionsTable({ part, studies, standards, analysis, time }: Props) {
+export function RevisionsTable(props: Props) {
+  const { standards, time } = props;
   const day = localDay(useApp().bench.clock.now());
   const inForce = standardInForce(standards, day);
   const toCome = standardToCome(standards, day);
@@ -32,7 +35,7 @@ export function RevisionsTable({ part, studies, standards, analysis, time }: Pro
     <section class="stack" aria-labelledby="study-revisions">
       <h2 id="study-revisions">{words.revisions}</h2>
       {standards.length === 0 && <p class="quiet">{words.none}</p>}
-      {inForce && <Standing part={part} studies={studies} standard={inForce} analysis={analysis} day={day} />}
+      {inForce && <Standing {...props} standard={inForce} day={day} />}
       {standards.length > 0 && (
         <table class="sheet">
           <thead>
@@ -82,13 +85,9 @@ export function allowanceWords({ allowancePct, basis, machineAllowancePct }: All
   return studySheet.allowance(pct(allowancePct), allWords.terms.bases[basis], pct(machineAllowancePct));
 }
 
-function Standing(
-  props: Pick<Props, 'part' | 'studies' | 'analysis'> & { standard: StandardRevision; day: string },
-) {
-  const { part, studies, analysis, standard, day } = props;
-  const later = studies.filter(
-    (study) => !standard.studies.includes(study.id) && study.day >= standard.issuedOn,
-  );
+function Standing(props: Props & { standard: StandardRevision; day: string }) {
+  const { part, studies, analysis, chosen, time, standard, day } = props;
+  const later = studies.filter((study) => isLaterStudy(study, standard));
   const causes = standardDue(standard, {
     day,
     method: part.methods.at(-1),
@@ -96,6 +95,7 @@ function Standing(
   });
   const normalMs = analysis?.together.normalTimeMs ?? null;
   const change = normalMs === null ? 0 : normalMs / standard.normalTimeMs - 1;
+  const compared = analysis && compareWithStandard(chosen, standard, studies);
   const basis = analysis?.together.terms.basis ?? standard.terms.basis;
   return (
     <>
@@ -110,7 +110,16 @@ function Standing(
         <p>
           {words.against(standard.revision, percentOf(Math.abs(change)), change > 0 ? 'longer' : 'shorter')}{' '}
           {basis !== standard.terms.basis &&
-            words.converted(allowanceWords(standard.terms), allowanceWords(onBasis(standard.terms, basis)))}
+            words.converted(
+              allowanceWords(standard.terms),
+              allowanceWords(onBasis(standard.terms, basis)),
+            )}{' '}
+          {compared &&
+            words.cycle(
+              time.figure(compared.lower),
+              time.said(compared.upper),
+              compared.lower * compared.upper > 0,
+            )}
         </p>
       )}
     </>

@@ -4,8 +4,9 @@ import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
 import { study as allWords } from '../../../i18n/en/study';
 import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
+import { formatNumber } from '../../../i18n/format-number';
 import { useApp } from '../../app';
-import { percentOf } from '../clock-panel';
+import { percentOf } from '../percent-of';
 import type { TimeWords } from '../time-words';
 import { allowanceWords } from './revisions-table';
 
@@ -21,14 +22,15 @@ export function StandardAnswer({ standards, time }: Props) {
   const toCome = standardToCome(standards, day);
   const shown = inForce ?? toCome;
   if (!shown) return null;
-  const { revision, inForceOn, standardTimeMs, terms, uncertainty, cycles } = shown;
+  const { revision, inForceOn, standardTimeMs, terms, uncertainty, cycles, operators, days } = shown;
   return (
     <>
       <p class="study-answer">
         {studySheet.answer.name} <strong class="number">{time.said(standardTimeMs)}</strong>{' '}
         <span class="quiet">
           {words.issuedAs(revision, inForceOn)} {words.allowing(allowanceWords(terms))}{' '}
-          {uncertainty === null ? allWords.progress.cycles(cycles) : words.withRating(percentOf(uncertainty))}
+          {uncertainty === null ? allWords.progress.cycles(cycles) : words.withRating(percentOf(uncertainty))}{' '}
+          {operators.length < 2 && days.length < 2 && words.oneDay}
         </span>
       </p>
       {inForce && toCome && (
@@ -47,7 +49,7 @@ export function ProposalAnswer({
   isAlone,
   time,
 }: Pick<Props, 'time'> & { analysis: StudiesAnalysis; isAlone: boolean }) {
-  const { together, sampling, uncertainty, cycles, groups } = analysis;
+  const { together, sampling, uncertainty, cycles, groups, moreDays } = analysis;
   if (together.standardTimeMs === null) return null;
   return (
     <p class={isAlone ? 'study-answer' : ''}>
@@ -56,7 +58,9 @@ export function ProposalAnswer({
         {words.allowing(allowanceWords(together.terms))}{' '}
         {sampling === null || uncertainty === null
           ? allWords.progress.cycles(cycles)
-          : `${words.stands(percentOf(sampling), cycles, groups)} ${words.withRating(percentOf(uncertainty))}`}
+          : `${words.stands(percentOf(sampling), cycles, groups)} ${words.withRating(percentOf(uncertainty))}`}{' '}
+        {groups < 2 && words.oneDay}
+        {moreDays && words.moreDays(formatNumber(moreDays.t, 1), moreDays.needed)}
       </span>
     </p>
   );

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
-import { countsByItself } from '../../../application/study/counts-by-itself';
+import { countsByItself, isOneMethod } from '../../../application/study/counts-by-itself';
 import type { StudyOfPart } from '../../../application/study/read-studies-of-part';
 import type { PartStandards } from '../../../domain/shop/fold-standards';
 import type { Part } from '../../../domain/shop/shop';
@@ -10,6 +10,7 @@ import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { ChoiceRow } from '../choice-row';
 import { behindWords } from '../one-lane-note';
 import { PaperFoot } from '../paper-foot';
+import { PastTarget } from '../past-target';
 import { standardFormula } from '../standard-formula';
 import { StudyCautions } from '../study-cautions';
 import { draftOfTerms, termsOf } from '../terms-draft';
@@ -56,8 +57,10 @@ export function StandardOfPart({ part, studies, known }: Props) {
   };
   const chosen = studies.filter(counts);
   const allowances = termsOf(terms);
+  // Two revisions of a method together would count one work twice.
+  const isOne = isOneMethod(chosen);
   const analysis = useMemo(
-    () => (chosen.length > 0 && allowances ? analyseStudies(chosen, allowances) : null),
+    () => (isOne && chosen.length > 0 && allowances ? analyseStudies(chosen, allowances) : null),
     [studies, issued, taken, left, terms],
   );
   if (studies.length === 0) return <p>{words.noStudies}</p>;
@@ -65,6 +68,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
   return (
     <>
       <StandardAnswer standards={known.standards} time={time} />
+      <PastTarget part={part} said={time.said} />
       {analysis && !isIssued && <ProposalAnswer analysis={analysis} isAlone={!issued} time={time} />}
       <MethodOnPaper part={part} />
       <div class="no-print">
@@ -80,12 +84,13 @@ export function StandardOfPart({ part, studies, known }: Props) {
         chosen={chosen}
         time={time}
       />
+      {!isOne && <p class="fault">{words.mixed}</p>}
       {behindOf(chosen).map((one) => (
         <p key={one.id} class="fault">
           <strong>{one.title}:</strong> {behindWords(one.study)}
         </p>
       ))}
-      {analysis && <StandardWorking analysis={analysis} time={time} />}
+      {analysis && <StandardWorking analysis={analysis} lines={allowances?.lines} time={time} />}
       <div class="no-print">
         <TermsFields terms={terms} onChange={setTerms} />
       </div>
@@ -105,6 +110,7 @@ export function StandardOfPart({ part, studies, known }: Props) {
         studies={studies}
         standards={known.standards}
         analysis={analysis}
+        chosen={chosen}
         time={time}
       />
       <StudyCautions />

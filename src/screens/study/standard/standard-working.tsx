@@ -1,23 +1,26 @@
+import type { AllowanceTerms } from '../../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
 import { studyStandard } from '../../../i18n/en/study-standard';
-import { studyWorking } from '../../../i18n/en/study-working';
 import { formatNumber } from '../../../i18n/format-number';
-import { percentOf } from '../clock-panel';
 import { FoldedSection } from '../folded-section';
+import { percentOf } from '../percent-of';
 import { standardFormula } from '../standard-formula';
 import type { TimeWords } from '../time-words';
+import { uncertaintyNumbers } from '../total-working';
 
 const words = studyStandard.working;
 
 /** How the figures of the analysis came about: in words, formula, numbers and source. */
 export function StandardWorking({
   analysis,
+  lines,
   time: { figure, said },
 }: {
   analysis: StudiesAnalysis;
+  lines: AllowanceTerms['lines'];
   time: TimeWords;
 }) {
-  const { together, sampling, uncertainty, frequency, cycles, groups } = analysis;
+  const { together, sampling, cycles, groups } = analysis;
   const { externalMs, internalMs, occasionalMs, machineMs, terms, standardTimeMs } = together;
   const sums = words.sums(figure(externalMs), figure(internalMs), figure(occasionalMs), figure(machineMs));
   return (
@@ -25,21 +28,25 @@ export function StandardWorking({
       <p>{words.means}</p>
       <p class="number">{sums}</p>
       <p class="number">
-        {words.terms(formatNumber(terms.allowancePct, 2), formatNumber(terms.machineAllowancePct, 2))}
+        {words.terms(
+          madeUp(lines) + formatNumber(terms.allowancePct, 2),
+          formatNumber(terms.machineAllowancePct, 2),
+        )}
         {standardTimeMs !== null && ` ${words.gives(said(standardTimeMs))}`}
       </p>
       <p class="study-formula">{words.interval(groups > 1)}</p>
-      {sampling !== null && uncertainty !== null && (
+      {sampling !== null && (
         <p class="number">
-          {words.stands(cycles, groups, percentOf(sampling))}{' '}
-          {studyWorking.uncertainty.numbers(
-            percentOf(sampling),
-            percentOf(frequency),
-            percentOf(uncertainty),
-          )}
+          {words.stands(cycles, groups, percentOf(sampling))} {uncertaintyNumbers(analysis).join(' ')}
         </p>
       )}
       <p class="quiet small">{words.source}</p>
     </FoldedSection>
   );
+}
+
+/** What an allowance is made up of, before its sum. */
+function madeUp(lines: AllowanceTerms['lines'] = []): string {
+  if (lines.length === 0) return '';
+  return `${lines.map(({ name, pct }) => `${name} ${formatNumber(pct, 2)}`).join(' + ')} = `;
 }
