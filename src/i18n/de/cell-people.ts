@@ -8,8 +8,7 @@ export const cellPeople: typeof english = {
   tooFew: (people, good, wanted) =>
     `Es reicht nicht mit ${people}: ${good} gute Teile am Tag, gewünscht sind ${wanted}.`,
   wouldDo: (people) => `Mit ${people} würde es reichen, die Arbeit verteilt wie unten.`,
-  close:
-    'Es fehlt wenig: weniger von dem, was die Zelle aufhält, oder ein etwas kürzerer Abschnitt würde reichen.',
+  close: 'Es fehlt wenig: weniger Stillstand oder ein etwas kürzerer Abschnitt würde reichen.',
   nothingLeft:
     'Stillstände und gelegentliche Arbeit verbrauchen den ganzen Takt: auch noch so viele Personen würden nicht reichen.',
   tooLong: (left, elements) =>

@@ -52,7 +52,7 @@ export const cellSource: typeof englishSource = {
   thin: (part) =>
     `Zu wenige Zyklen, um sich für ${part} auf das Folgende zu stützen: mindestens fünf aufnehmen.`,
   mix: (shares) =>
-    `Wie in den neuesten Einsätzen gefertigt: ${shares}. Ein anderer Teilemix lässt sich hier nicht durchspielen, die Teile einzeln schon.`,
+    `Wie in den neuesten Einsätzen gefertigt: ${shares}. Hier lässt sich sonst nur jedes Teil einzeln durchspielen.`,
 };
 
 /** Words of the first page: who governs, and what to do next. */
@@ -75,7 +75,7 @@ export const cellGoverns: typeof englishGoverns = {
     other: 'Die andere Person zu entlasten lohnt sich',
     hands: 'Weniger Handarbeit lohnt sich',
   },
-  equalMix: 'Gerechnet mit gleich vielen von jedem Teil: Einsätze zeigen keinen anderen Teilemix.',
+  equalMix: 'Gerechnet mit gleich vielen von jedem Teil: kein Einsatz zeigt einen anderen Teilemix.',
   onEvery: 'bei jedem Teil',
   onNone: 'nirgends',
   fully: (parts) => `bei ${parts}`,

@@ -14,7 +14,7 @@ export const shell: typeof english = {
   questions: {
     pace: '¿Voy en tiempo con esta pieza, delante o detrás?',
     study: '¿Cuánto debe durar esto?',
-    cell: '¿Qué manda en la célula y qué lo cambiaría?',
+    cell: '¿Qué manda y qué lo cambiaría?',
     review: '¿Cómo fue el día, visto con justicia?',
     shop: '¿Qué fabricamos, cómo y a qué ritmo?',
     records: '¿Están seguros mis datos y cómo los saco?',
