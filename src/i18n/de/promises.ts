@@ -59,7 +59,6 @@ export const promisesWords: typeof english = {
     range: (low, high) => `(${low} bis ${high})`,
     dueLine: (day, latest) =>
       day === latest ? `fertig am ${day}` : `fertig am ${day}, wenn es langsam läuft am ${latest}`,
-    by: 'Eigenes Kürzel',
     result: (total, quantity, part) => `${quantity} × ${part}: ${total} Anwesenheitszeit`,
     interval: (low, high, count) =>
       `Zwischen ${low} und ${high} (95 %), aus dem Zeitgrad von ${ofDays(count)}.`,
@@ -98,7 +97,6 @@ export const promisesWords: typeof english = {
     none: 'Nichts ist festgelegt: Rüsten erbringt keine Zeit, und der Zeitgrad zählt es, als wäre es verloren.',
     label: 'Vorgabezeit eines Rüstvorgangs, m:ss',
     save: 'Ab jetzt festlegen',
-    notATime: 'Das ist keine Zeit: als 2:15 schreiben.',
     note: 'Für Vergangenes gilt die Zeit, die damals festgelegt war.',
   },
   hours: (hours) => `${hours}\u00a0h`,

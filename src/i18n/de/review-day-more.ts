@@ -41,7 +41,7 @@ export const reviewDayMore: typeof english = {
     efficiency: (percent) => `Zeitgrad ${percent} %`,
     demandedTitle: 'Was der Tag verlangte',
     demandedSays:
-      'Die Zielzeiten der guten Teile und für jeden Rüstvorgang dessen Vorgabe, auf die guten Teile verteilt. Die mittlere Zielzeit der Kopfzeile enthält kein Rüsten.',
+      'Die Zielzeiten der guten Teile und für jeden Rüstvorgang dessen Vorgabe, auf die guten Teile verteilt.',
     demandedFormula: 'verlangt = (Σ Zielzeiten + Rüstvorgänge × deren Vorgabe) ÷ gute Teile',
     demandedPut: (of) =>
       `(${of.targets} min + ${setUps(of.count)}, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
@@ -151,16 +151,13 @@ export const reviewDayMore: typeof english = {
     title: 'Was jeder Stillstand kostete',
     none: 'Nichts stand still.',
     at: 'Uhrzeit',
-    reason: 'Grund',
     length: 'Dauer',
     cost: 'Entgangener Ausstoß',
     change: 'Kostete weniger',
     asked: (reason, length) =>
       `${reason}, ${length}: wie lange davon arbeitete die Maschine (oder die Person) weiter?`,
     absorbed: 'Weitergearbeitet, m:ss',
-    by: 'Eigenes Kürzel',
     save: 'Aufschreiben',
-    cancel: 'Abbrechen',
     tooLong: 'Das ist länger als der Stillstand.',
     notATime: 'Das ist keine Zeit: als 1:30 schreiben.',
     note: 'Ein Stillstand, in dem die Maschine weiterlief, kostet weniger Ausstoß, als er dauerte.',

@@ -97,16 +97,9 @@ export const reviewWeeks: typeof english = {
     sentence: (reason, cost, share, of, since, until) =>
       `${reason}: ${cost} Ausstoß ${until === null ? `seit dem ${since}` : `vom ${since} bis zum ${until}`}, ${share} % von insgesamt ${of}.`,
     none: 'An diesen Tagen ging keine Zeit verloren.',
-    unknown: (turns) =>
-      `Nicht bekannt: ${turns === 1 ? 'ein Einsatz wurde' : `${turns} Einsätze wurden`} nachgetragen, und niemand hat angegeben, was verloren ging.`,
-    unknownToo: (turns) =>
-      `Nicht enthalten: was ${turns === 1 ? 'im nachgetragenen Einsatz' : `in ${turns} nachgetragenen Einsätzen`} verloren ging. Niemand hat es angegeben.`,
-    reason: 'Grund',
     cost: 'Kosten an Ausstoß',
     recorded: 'Aufgezeichnet',
-    count: 'Anzahl',
     soFar: 'Bis hierher',
-    all: 'Alle Gründe',
     note: 'Ein Stillstand kostet weniger, als er dauert, wo Maschine oder Person laut Angabe weiterarbeitete. Was niemand angegeben hat, steht zuletzt.',
   },
   standards: {

@@ -56,7 +56,6 @@ export const promisesWords = spoken('promisesWords', {
     range: (low: string, high: string) => `(${low} to ${high})`,
     dueLine: (day: string, latest: string) =>
       day === latest ? `done on ${day}` : `done on ${day}, if it runs slow on ${latest}`,
-    by: 'Your code',
     result: (total: string, quantity: string, part: string) => `${quantity} × ${part}: ${total} attended`,
     interval: (low: string, high: string, count: number) =>
       `Between ${low} and ${high} (95 %), from the efficiency of ${days(count)}.`,
@@ -96,7 +95,6 @@ export const promisesWords = spoken('promisesWords', {
     none: 'Nothing is set: set-ups earn no time, and efficiency counts them as if they were lost.',
     label: 'Standard time of a set-up, m:ss',
     save: 'Set it from now on',
-    notATime: 'This is not a time: write it as 2:15.',
     note: 'What is past keeps the time that stood then.',
   },
   hours: (hours: string) => `${hours}\u00a0h`,

@@ -36,7 +36,7 @@ export const reviewDayMore = spoken('reviewDayMore', {
     efficiency: (percent: string) => `efficiency ${percent} %`,
     demandedTitle: 'What the day demanded',
     demandedSays:
-      'The targets of the good parts, and of each set-up its standard, shared among the good parts. The mean target in the headline has no set-ups in it.',
+      'The targets of the good parts, and of each set-up its standard, shared among the good parts.',
     demandedFormula: 'demanded = (Σ targets + set-ups × their standard) ÷ good parts',
     demandedPut: (of: { targets: string; setUps: string; count: number; good: number; time: string }) =>
       `(${of.targets} min + ${of.count} ${of.count === 1 ? 'set-up' : 'set-ups'}, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
@@ -148,16 +148,13 @@ export const reviewDayMore = spoken('reviewDayMore', {
     title: 'What each stoppage cost',
     none: 'Nothing stood still.',
     at: 'At',
-    reason: 'Reason',
     length: 'Length',
     cost: 'Cost in output',
     change: 'It cost less',
     asked: (reason: string, length: string) =>
       `${reason}, ${length}: for how long of it did the machine (or the operator) work on?`,
     absorbed: 'Time it worked on, m:ss',
-    by: 'Your code',
     save: 'Write it down',
-    cancel: 'Cancel',
     tooLong: 'That is longer than the stoppage.',
     notATime: 'This is not a time: write it as 1:30.',
     note: 'A stoppage in which the machine worked on costs less output than it lasted.',

@@ -99,16 +99,9 @@ export const reviewWeeks = spoken('reviewWeeks', {
     ) =>
       `${reason}: ${cost} of output ${until === null ? `since ${since}` : `from ${since} to ${until}`}, ${share} % of ${of} in all.`,
     none: 'No time was lost on these days.',
-    unknown: (turns: number) =>
-      `Not known: ${turns === 1 ? 'a turn was' : `${turns} turns were`} entered later, and nobody said what was lost.`,
-    unknownToo: (turns: number) =>
-      `Not in it: what was lost in ${turns === 1 ? 'the turn that was' : `${turns} turns that were`} entered later. Nobody said.`,
-    reason: 'Reason',
     cost: 'Cost in output',
     recorded: 'Recorded',
-    count: 'Count',
     soFar: 'So far',
-    all: 'All reasons',
     note: 'A stoppage costs less than it lasts where machine or operator worked on, as somebody said. What nobody stated stands last.',
   },
   standards: {

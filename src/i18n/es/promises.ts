@@ -55,7 +55,6 @@ export const promisesWords: typeof english = {
     range: (low, high) => `(de ${low} a ${high})`,
     dueLine: (day, latest) =>
       day === latest ? `terminado el ${day}` : `terminado el ${day}; si va lento, el ${latest}`,
-    by: 'Código propio',
     result: (total, quantity, part) => `${quantity} × ${part}: ${total} de presencia`,
     interval: (low, high, count) => `Entre ${low} y ${high} (95 %), según la eficiencia de ${days(count)}.`,
     noInterval: (gave, count) =>
@@ -93,7 +92,6 @@ export const promisesWords: typeof english = {
     none: 'No hay nada fijado: las preparaciones no ganan tiempo, y la eficiencia las cuenta como si fueran tiempo perdido.',
     label: 'Tiempo estándar de una preparación, m:ss',
     save: 'Fijarlo desde ahora',
-    notATime: 'No es un tiempo: escribirlo como 2:15.',
     note: 'Lo pasado conserva el tiempo que valía entonces.',
   },
   hours: (hours) => `${hours}\u00a0h`,

@@ -95,16 +95,9 @@ export const reviewWeeks: typeof english = {
     sentence: (reason, cost, share, of, since, until) =>
       `${reason}: ${cost} de producción ${until === null ? `desde el ${since}` : `del ${since} al ${until}`}, el ${share} % de ${of} en total.`,
     none: 'En estos días no se perdió tiempo.',
-    unknown: (turns) =>
-      `No se sabe: ${turns === 1 ? 'un periodo se anotó' : `${turns} periodos se anotaron`} después, y nadie indicó lo que se perdió.`,
-    unknownToo: (turns) =>
-      `No incluido: lo que se perdió en ${turns === 1 ? 'el periodo anotado' : `${turns} periodos anotados`} después. Nadie lo indicó.`,
-    reason: 'Motivo',
     cost: 'Coste en producción',
     recorded: 'Registrado',
-    count: 'Veces',
     soFar: 'Hasta aquí',
-    all: 'Todos los motivos',
     note: 'Una parada cuesta menos de lo que dura donde, según se indicó, la máquina o la persona siguió trabajando. Lo que nadie indicó va al final.',
   },
   standards: {

@@ -2,7 +2,7 @@ import { review } from '../../i18n/en/review';
 import { formatNumber } from '../../i18n/format-number';
 import { sideOfTarget } from './side-of-target';
 
-/** A share of the target in the one wording that Review has for it: 12 % faster than target. */
+/** A share of the target in the one wording that Review has for it: 12 % less time than target. */
 export function againstTargetText(share: number): string {
   return review.against[sideOfTarget(share)](offText(share));
 }

@@ -9,6 +9,7 @@ import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { againstTargetText } from './against-target-text';
 import { SETTLE_TITLE_ID } from './day-to-settle';
+import { lengthText } from './length-text';
 import { reasonName } from './reason-name';
 
 interface Props {
@@ -36,7 +37,7 @@ export function DayHead({ day, days, questions }: Props) {
       {percent !== null && day.against && (
         <p>{words.head.workAlone(day.against.n, day.done, againstTargetText(day.against.share))}</p>
       )}
-      {hasParts && <p>{words.head.made({ ...day, elapsed: hoursAndMinutes(day.elapsedMs) })}</p>}
+      {hasParts && <p>{words.head.made({ ...day, elapsed: lengthText(day.elapsedMs) })}</p>}
       {mix && <p>{words.head.mix[mix.side](roundedClockFace(mix.meanMs), roundedClockFace(mix.usualMs))}</p>}
       {most && day.lost.length > 1 && (
         <p>{words.head.mostLost(reasonName(most), clockFace(most.seconds * 1_000))}</p>
@@ -81,16 +82,10 @@ function answer(day: DayReview, efficiency: string | null): string {
 }
 
 /** What was lost, and what nobody can say of; of a turn that was written down, nothing told is not nothing lost. */
-function lostInWords({ lost, lostUnknown, totals }: DayReview): string {
+function lostInWords({ lost, lostUnknown, seconds }: DayReview): string {
   const lostMs = 1_000 * lost.reduce((sum, each) => sum + each.seconds, 0);
   if (lostMs === 0 && lostUnknown > 0) return words.head.lostUnknown;
-  const text = lostMs === 0 ? words.head.nothingLost : words.head.lost(hoursAndMinutes(lostMs));
-  if (totals.unaccounted < 60_000) return text;
-  return `${text}, ${words.head.unaccounted(hoursAndMinutes(totals.unaccounted))}`;
-}
-
-/** Below ten minutes with its seconds: 0:31 is no minute. */
-function hoursAndMinutes(ms: number): string {
-  const minutes = Math.round(ms / 60_000);
-  return minutes < 10 ? words.hours(0, clockFace(ms)) : words.hours(Math.floor(minutes / 60), minutes % 60);
+  const text = lostMs === 0 ? words.head.nothingLost : words.head.lost(lengthText(lostMs));
+  if (seconds.unaccounted < 60) return text;
+  return `${text}, ${words.head.unaccounted(lengthText(1_000 * seconds.unaccounted))}`;
 }

@@ -4,6 +4,7 @@ import type { AttendedTurn } from '../../../domain/day/summarise-day';
 import { readTargetTime } from '../../../domain/shop/read-target-time';
 import type { Stoppage, Turn } from '../../../domain/turn/turn';
 import { printedMs } from '../../../domain/turn/whole-seconds';
+import { review } from '../../../i18n/en/review';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
 import { clockFace } from '../../../i18n/format-duration';
 import { useApp } from '../../app';
@@ -32,7 +33,7 @@ export function StoppageCosts({ turns }: { turns: readonly AttendedTurn[] }) {
           <tr>
             <th scope="col">{words.at}</th>
             <th scope="col" class="words">
-              {words.reason}
+              {review.lost.reason}
             </th>
             <th scope="col">{words.length}</th>
             <th scope="col">{words.cost}</th>
@@ -90,7 +91,7 @@ function AbsorbedForm({ stood, close }: { stood: Stood; close: () => void }) {
       {typed !== '' && !read.ok && <p role="status">{words.notATime}</p>}
       {isTooLong && <p role="status">{words.tooLong}</p>}
       <label class="field">
-        <span>{words.by}</span>
+        <span>{review.note.by}</span>
         <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
       </label>
       <div class="row">
@@ -98,7 +99,7 @@ function AbsorbedForm({ stood, close }: { stood: Stood; close: () => void }) {
           {words.save}
         </button>
         <button type="button" class="button" onClick={close}>
-          {words.cancel}
+          {review.note.cancel}
         </button>
       </div>
     </form>

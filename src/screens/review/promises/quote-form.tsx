@@ -5,6 +5,7 @@ import { attendedDayMs, usualDayMs } from '../../../domain/weeks/attended-day';
 import { quoteTime } from '../../../domain/weeks/quote-time';
 import { setUpStandardAt } from '../../../domain/weeks/review-book';
 import { promisesWords } from '../../../i18n/en/promises';
+import { review } from '../../../i18n/en/review';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
 import { parseDecimal, parseWhole } from '../../../i18n/parse-number';
@@ -173,7 +174,7 @@ export function QuoteForm({ days, book }: Pick<PlaceProps, 'days' | 'book'>) {
                 <input value={note} maxLength={120} onInput={(event) => setNote(event.currentTarget.value)} />
               </label>
               <label class="field">
-                <span>{words.by}</span>
+                <span>{review.note.by}</span>
                 <input value={by} maxLength={20} onInput={(event) => setBy(event.currentTarget.value)} />
               </label>
             </div>

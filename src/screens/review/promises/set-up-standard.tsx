@@ -37,7 +37,7 @@ export function SetUpStandard({ book }: { book: ReviewBook }) {
               <span>{words.label}</span>
               <input value={typed} onInput={(event) => setTyped(event.currentTarget.value)} />
             </label>
-            {typed !== '' && !read.ok && <p role="status">{words.notATime}</p>}
+            {typed !== '' && !read.ok && <p role="status">{promisesWords.quote.notATime}</p>}
             <div class="row">
               <button type="submit" class="button" disabled={!read.ok}>
                 {words.save}

@@ -4,6 +4,7 @@ import { addedUp } from '../../../domain/day/lost-cost';
 import type { DaySummary } from '../../../domain/day/summarise-day';
 import { NOT_STATED } from '../../../domain/turn/turn';
 import { mondayOf } from '../../../domain/weeks/monday-of';
+import { review } from '../../../i18n/en/review';
 import { reviewWeeks } from '../../../i18n/en/review-weeks';
 import { formatDay } from '../../../i18n/format-day';
 import { formatNumber } from '../../../i18n/format-number';
@@ -47,7 +48,7 @@ export function LostPareto({ days: read, book }: Pick<PlaceProps, 'days' | 'book
         </select>
       </label>
       {!first ? (
-        <p>{unknown === 0 ? words.none : words.unknown(unknown)}</p>
+        <p>{unknown === 0 ? words.none : review.lost.unknown(unknown)}</p>
       ) : (
         <>
           {first.reason !== NOT_STATED && (
@@ -65,13 +66,13 @@ export function LostPareto({ days: read, book }: Pick<PlaceProps, 'days' | 'book
           <table class="sheet review-sheet">
             <thead>
               <tr>
-                <th scope="col">{words.reason}</th>
+                <th scope="col">{review.lost.reason}</th>
                 <th scope="col" class="words" colSpan={2}>
                   {words.cost}
                 </th>
                 <th scope="col">{words.soFar}</th>
                 <th scope="col">{words.recorded}</th>
-                <th scope="col">{words.count}</th>
+                <th scope="col">{review.lost.count}</th>
               </tr>
             </thead>
             <tbody>
@@ -97,7 +98,7 @@ export function LostPareto({ days: read, book }: Pick<PlaceProps, 'days' | 'book
             </tbody>
             <tfoot>
               <tr>
-                <td>{words.all}</td>
+                <td>{review.lost.all}</td>
                 <td />
                 <td>{minutes(cost)}</td>
                 <td />
@@ -106,7 +107,7 @@ export function LostPareto({ days: read, book }: Pick<PlaceProps, 'days' | 'book
               </tr>
             </tfoot>
           </table>
-          {unknown > 0 && <p>{words.unknownToo(unknown)}</p>}
+          {unknown > 0 && <p>{review.lost.unknownToo(unknown)}</p>}
           <p class="small quiet">{words.note}</p>
         </>
       )}
