@@ -31,17 +31,29 @@ export function judgeCycles(
 ): Cycle[] {
   const recent = new Map<string, number[]>();
   const longInARow = new Map<string, number>();
+  const kindOf = (tapped: PartTapped) => {
+    const { part, partsPerTap: together = 1 } = remarks.recoded.get(tapped.key) ?? tapped;
+    return `${part} ${together}`;
+  };
+  // The first parts of a kind have too few before them: those after them show what is usual.
+  const andAfter = (usual: readonly number[], place: number, kind: string) => {
+    const times = [...usual];
+    for (let at = place + 1; at < parts.length && times.length < RECENT; at += 1)
+      if (kindOf(parts[at]!) === kind) times.push(netTimesMs[at]!);
+    return times;
+  };
   return parts.flatMap((tapped, place) => {
     const { key, isEntered, touchMs } = tapped;
     const as = remarks.recoded.get(key) ?? tapped;
     const { partsPerTap: together = 1 } = as;
     const said = remarks.cycles.get(key);
     const netMs = touchMs ?? netTimesMs[place]!;
-    const kind = `${as.part} ${together}`;
+    const kind = kindOf(tapped);
     const usual = recent.get(kind) ?? [];
     const canBeLong = said === undefined && touchMs === null && tapped.isUnbroken;
     const usualMs = usualTime(usual, netMs);
-    const isLong = isFarLonger(netMs, usualMs);
+    const longMs = usual.length < RECENT ? usualTime(andAfter(usual, place, kind), netMs) : usualMs;
+    const isLong = isFarLonger(netMs, longMs);
     const inARow = longInARow.get(kind) ?? 0;
     const doubt = tapped.hasOpenGap
       ? 'gap'

@@ -30,14 +30,9 @@ export function longDoubts(
     if (!cycle) return [];
     const isUsual = ({ part, together, isCounted }: Cycle) =>
       isCounted && part === cycle.part && together === cycle.together;
-    const usualMs =
-      median(
-        judged
-          .slice(0, judged.indexOf(cycle))
-          .filter(isUsual)
-          .slice(-RECENT)
-          .map(({ netMs }) => netMs),
-      ) * cycle.together;
+    const before = judged.slice(0, judged.indexOf(cycle)).filter(isUsual);
+    const usual = before.length < RECENT ? judged.filter(isUsual).slice(0, RECENT) : before.slice(-RECENT);
+    const usualMs = median(usual.map(({ netMs }) => netMs)) * cycle.together;
     return [{ kind: 'long-part', key, fromMs, toMs, suggestion: { usualMs } }];
   });
 }

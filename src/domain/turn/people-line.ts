@@ -16,18 +16,22 @@ export interface PersonSpan {
  */
 export function peopleLine(beganBy: string, valid: readonly PlacedRecord[]): PersonSpan[] {
   let line: PersonSpan[] = [{ person: beganBy, fromMs: 0, toMs: Number.POSITIVE_INFINITY }];
-  let hasEnded = false;
+  let endMs = Number.POSITIVE_INFINITY;
   for (const { record, atMs } of valid) {
     const { fact } = record;
-    if (fact.kind === 'turn-ended') hasEnded = true;
+    if (fact.kind === 'turn-started' && fact.enteredLater) endMs = fact.enteredLater.lastedMs;
+    else if (fact.kind === 'turn-ended') endMs = Math.min(endMs, atMs);
     else if (fact.kind === 'person-corrected') {
       const { person, fromMs = 0, toMs = Number.POSITIVE_INFINITY } = fact;
       line = layOver(line, { person, fromMs, toMs });
-    } else if (fact.kind === 'person-changed' && !hasEnded) {
+    } else if (fact.kind === 'person-changed' && atMs < endMs) {
       line = layOver(line, { person: fact.person, fromMs: atMs, toMs: Number.POSITIVE_INFINITY });
     }
   }
-  return line.reduce<PersonSpan[]>(joined, []);
+  // Nobody is there after the end: whoever had the last stretch has all that follows, and no other name comes after it.
+  const there = line.filter(({ fromMs }) => fromMs === 0 || fromMs < endMs);
+  there.push({ ...there.pop()!, toMs: Number.POSITIVE_INFINITY });
+  return there.reduce<PersonSpan[]>(joined, []);
 }
 
 /** Whose a stretch is, by its end, and whether more than one person had a hand in it. */

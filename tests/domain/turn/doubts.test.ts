@@ -59,6 +59,20 @@ describe('a part far longer than the usual', () => {
     expect(kindsOf([...long, [110, cycleIs(16, 'interrupted')]])).toEqual([]);
   });
 
+  it('is asked about at the beginning too, as soon as the parts after it show what is usual', () => {
+    // Like the second part of a turn on a part of 20 s: 81.6 s where five others take 17.
+    const early: Line[] = [
+      [17, done()],
+      [98.6, done()],
+      ...[1, 2, 3].map((part): Line => [98.6 + 17 * part, done()]),
+    ];
+    expect(kindsOf(early)).toEqual([]);
+    const turn = fold([...early, [98.6 + 4 * 17, done()]]);
+    expect(turn.doubts).toMatchObject([{ kind: 'long-part', key: 't:12', suggestion: { usualMs: 17_000 } }]);
+    expect(turn.cycles.map(({ isCounted }) => isCounted)).toEqual([true, false, true, true, true, true]);
+    expect(averageOfPart(turn, partM.part)).toMatchObject({ n: 5, done: 6 });
+  });
+
   it('is asked about twice in a row, and then taken for other work that takes as long', () => {
     const lines: Line[] = [...five, [100, done()], [150, done()], [200, done()], [250, done()]];
     expect(timesOf(lines).slice(5)).toEqual([

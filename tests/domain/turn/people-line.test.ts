@@ -42,6 +42,25 @@ const shift: Line[] = [
   [320, done()],
 ];
 
+describe('a turn that ended, corrected from its first second to its last', () => {
+  it('has that person alone: nobody is left to come after the end', () => {
+    const turn = fold([
+      [80, done()],
+      [100, ended],
+      [900, was('CY', 0, 100)],
+    ]);
+    expect(turn.person).toBe('CY');
+    expect(turn.people.map(({ person }) => person)).toEqual(['CY']);
+    // Up to a moment before its end K7 is there to the last.
+    const partly = fold([
+      [80, done()],
+      [100, ended],
+      [900, was('CY', 0, 90)],
+    ]);
+    expect(partly.people.map(({ person }) => person)).toEqual(['CY', 'K7']);
+  });
+});
+
 describe('the record of one of two people in a turn', () => {
   it('has the stoppages, the time and the position of when that person was there', () => {
     // K7 makes M in 80 s and begins another; a stop of 60 s from 100 s on; M2 takes over at 130 s, in it.

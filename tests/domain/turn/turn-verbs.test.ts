@@ -16,6 +16,7 @@ import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { pace } from '../../../src/domain/turn/pace';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
+import { recordAt } from '../../support/records';
 import { partL, partM } from './turn-script';
 
 async function openBench() {
@@ -228,6 +229,21 @@ describe('lastTurn', () => {
     const last = await lastTurn(bench);
     expect(last).toMatchObject({ person: 'K7', status: 'ended' });
     expect(last!.cycles.at(-1)!.part).toBe(partL.part);
+  });
+
+  it('is this tablet’s own, whatever newer turn of another came with a copy; without one, the newest of all', async () => {
+    const start = { kind: 'turn-started', starts: 'turn', person: 'DX', ...partL } as const;
+    const foreign = recordAt(1, 900_000, 'other:1', start, { device: 'other' });
+    const { bench, clock, log } = await openTurn();
+    clock.pass(60_000);
+    endTurn(bench, clock.now());
+    bench.putAwayTurn();
+    await log.append([foreign]);
+    await settled();
+    expect((await lastTurn(bench))?.person).toBe('K7');
+    const taken = await openBench();
+    await taken.log.append([foreign]);
+    expect((await lastTurn(taken.bench))?.person).toBe('DX');
   });
 
   it('is shown again with its record, and never in the place of a turn that runs', async () => {
