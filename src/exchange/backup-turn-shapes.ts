@@ -62,6 +62,8 @@ export const turnFacts: FieldsByKind<TurnFact> = {
     label: text,
     category: stopCategory,
     ofPart: optional(text),
+    by,
+    why: optional(text),
   },
   'stoppage-absorbed': { stoppage: text, absorbedMs: notNegative, by },
   'turn-ended': {},
@@ -114,5 +116,5 @@ export const turnFacts: FieldsByKind<TurnFact> = {
     as: oneOf('break', 'work'),
     by,
   },
-  undone: { of: text },
+  undone: { of: text, by },
 };

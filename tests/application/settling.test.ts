@@ -13,6 +13,7 @@ import { reclassifyTime } from '../../src/application/turn/reclassify-time';
 import { recodeParts } from '../../src/application/turn/recode-parts';
 import { setPartAside } from '../../src/application/turn/set-part-aside';
 import { startTurn } from '../../src/application/turn/start-turn';
+import { takeCorrectionBack } from '../../src/application/turn/take-correction-back';
 import { takePartBack } from '../../src/application/turn/take-part-back';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import { FakeClock } from '../support/fake-clock';
@@ -81,6 +82,22 @@ describe('settling a turn that is past', () => {
     expect(() => reclassifyTime(bench, id, { fromMs: 5, toMs: 5, ...time })).toThrow(
       'reclassifyTime requires a stretch that begins in the turn and ends after it begins',
     );
+  });
+
+  it('takes a correction back: the figures are those of before, and both stay on record', async () => {
+    const { bench, id, now } = await turnOfThree(true);
+    const before = (await now()).turn;
+    const time = { category: 'set-up', reason: 'set-up', label: '', by: 'F1', why: 'a slip' } as const;
+    reclassifyTime(bench, id, { fromMs: 0, toMs: before.lastAtMs, ...time });
+    const { turn, corrections } = await now();
+    expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([0, 0, 0]);
+    takeCorrectionBack(bench, id, corrections[0]!.key, 'F2');
+    const after = await now();
+    expect(after.turn.ledger).toEqual(before.ledger);
+    expect(after.corrections.map(({ kind, by, isStanding }) => [kind, by, isStanding])).toEqual([
+      ['time-reclassified', 'F1', false],
+      ['undone', 'F2', false],
+    ]);
   });
 
   it('sets a part aside and takes it back, and judges one to be two', async () => {

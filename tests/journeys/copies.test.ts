@@ -29,8 +29,38 @@ describe('a shop’s copy', () => {
     await beginFirstTurn(page, 'K7', 'M', '1:30');
     await page.waitForTimeout(1_600);
     await partDone(page);
+    await tapButton(page, /^Stop/);
+    await page.waitForTimeout(1_600);
+    await tapButton(page, /^Go on/);
     await tapButton(page, /^End turn/);
     await tapButton(page, 'End the turn');
+    // A copy holds what was put right, however it was: a stop named, a stretch put elsewhere, and that taken back.
+    const right = page.locator('.settle-right');
+    const putRight = async (what: RegExp | string) => {
+      const button = right.getByRole('button', { name: what }).first();
+      await button.scrollIntoViewIfNeeded();
+      await button.click();
+    };
+    const send = () => right.locator('form button[type=submit]').click();
+    await putRight('A stop or a stretch of time');
+    expect(await right.getByLabel('From', { exact: true }).inputValue()).toBe('');
+    await putRight('Work on parts');
+    await right.getByText(/^Give both times/).waitFor();
+    const stop = right.getByLabel('Which stop?');
+    await stop.selectOption({ index: 1 });
+    await putRight('Machine or tool');
+    await right.getByRole('button', { name: /^Put .* \(0:0\d\.\d\) under Machine or tool$/ }).waitFor();
+    await send();
+    await putRight('A stop or a stretch of time');
+    expect(await stop.locator('option').last().innerText()).toContain('Machine or tool');
+    await stop.selectOption({ index: 1 });
+    await putRight('Work on parts');
+    await putRight('Stop was not tapped');
+    await send();
+    await putRight('Take one back');
+    await putRight(/Time put elsewhere/);
+    await send();
+    await right.getByText(/^Taken back: .*Time put elsewhere/).waitFor();
     await saved(page);
     shown = await reviewText(page);
     second = await other.start();

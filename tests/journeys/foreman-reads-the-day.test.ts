@@ -93,7 +93,8 @@ describe('a foreman with the demo shop', () => {
     await person.scrollIntoViewIfNeeded();
     expect((await turns()).join()).not.toMatch(/K7|M2|R4/);
     await tap(page, person);
-    for (const line of await turns()) expect(line).toMatch(/^\d\d:\d\d, (K7|M2|R4), \d+ parts$/);
+    for (const line of await turns())
+      expect(line).toMatch(/^\d\d:\d\d–\d\d:\d\d, (K7|M2|R4), \d+ parts(, [SML])+$/);
     await tap(page, person);
   });
 

@@ -295,7 +295,7 @@ const turnFacts: ByKind<TurnFact> = {
   },
   stopped: {},
   resumed: {},
-  'stoppage-explained': { stoppage: key, ...stopped, ofPart: perhaps(key) },
+  'stoppage-explained': { stoppage: key, ...stopped, ofPart: perhaps(key), by, why: by },
   'stoppage-absorbed': { stoppage: key, absorbedMs: ms, by },
   'turn-ended': {},
   slept: { sleptMs: ms },
@@ -351,7 +351,7 @@ const turnFacts: ByKind<TurnFact> = {
   },
   'part-set-aside': { partDone: key, cause: text, by: text },
   'part-taken-back': { partDone: key, by: text },
-  undone: { of: key },
+  undone: { of: key, by },
 };
 
 const lotFacts: ByKind<LotFact> = {

@@ -72,6 +72,9 @@ export type TurnFact =
       readonly category: Exclude<LedgerCategory, 'cycle' | 'unaccounted'>;
       /** Key of the part done that was made good in it, of this turn or of an earlier one. */
       readonly ofPart?: string;
+      /** Who said so afterwards, and why where another reason stood there; left out at the station. */
+      readonly by?: string;
+      readonly why?: string;
     }
   | {
       readonly kind: 'stoppage-absorbed';
@@ -89,7 +92,8 @@ export type TurnFact =
   | StationFact
   | AnswerFact
   | CorrectionFact
-  | { readonly kind: 'undone'; readonly of: string };
+  /** A tap taken back; with `by`, an answer or a correction, by whoever took it back. */
+  | { readonly kind: 'undone'; readonly of: string; readonly by?: string };
 
 /** What stopped time is put down to, as the shop words it at that time. */
 export interface StoppedTime {

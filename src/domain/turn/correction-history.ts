@@ -10,18 +10,19 @@ import type { LedgerSpan, Turn } from './turn';
 
 /** What stood before a correction, or after it. */
 export type CorrectedState =
-  | { readonly what: 'parts'; readonly parts: readonly PartInHand[] }
+  | { readonly what: 'parts'; readonly parts: readonly (PartInHand & { readonly count: number })[] }
   | { readonly what: 'person'; readonly person: string }
   | { readonly what: 'time'; readonly spans: readonly LedgerSpan[] }
   | { readonly what: 'count'; readonly done: number; readonly counted: number }
   /** Written down beside the taps; null before anybody counted. */
   | { readonly what: 'by-hand'; readonly parts: number | null };
 
-/** A turn that was written down afterwards, and a count beside the taps, are shown like an answer. */
-type ShownFact =
-  | AnswerFact
-  | CorrectionFact
-  | Extract<TurnFact, { readonly kind: 'parts-counted' | 'turn-started' }>;
+/**
+ * A turn that was written down afterwards, a count beside the taps, and what somebody said of a stop or took back
+ * afterwards are shown like an answer.
+ */
+type ShownFact = AnswerFact | CorrectionFact | Extract<TurnFact, { readonly kind: ShownKind }>;
+type ShownKind = 'parts-counted' | 'turn-started' | 'stoppage-explained' | 'undone';
 
 /** One answer or correction, as it can be shown to whoever it concerns. */
 export interface Correction {
@@ -36,6 +37,8 @@ export interface Correction {
   readonly why: string;
   readonly before: CorrectedState;
   readonly after: CorrectedState;
+  /** It holds: nobody took it back. */
+  readonly isStanding: boolean;
 }
 
 /**
@@ -46,20 +49,29 @@ export interface Correction {
  */
 export function correctionHistory(records: readonly LogRecord[]): Correction[] {
   const standing = new Set(withoutUndone(placeOnTimeline(records)).map(({ record }) => record));
+  // What a tap took back at once was never said.
+  const takenBack = new Set(
+    records.map(({ fact }) => (fact.kind === 'undone' && fact.by !== undefined ? fact.of : '')),
+  );
   return records.flatMap((record, place) => {
     const { fact } = record;
-    if (!isCorrection(fact) || !standing.has(record)) return [];
-    const state = stateOf(fact);
+    const key = recordKey(record);
+    const isShown = standing.has(record) || takenBack.has(key) || fact.kind === 'undone';
+    if (!isCorrection(fact) || !isShown) return [];
+    const of = fact.kind === 'undone' ? records.find((each) => recordKey(each) === fact.of)?.fact : fact;
+    if (!of || !isCorrection(of)) return [];
+    const state = stateOf(of);
     const entered = fact.kind === 'turn-started' ? fact.enteredLater : undefined;
     return {
-      key: recordKey(record),
+      key,
       kind: fact.kind,
       at: entered?.at ?? record.stamp,
-      about: aboutOf(fact, records),
+      about: aboutOf(of, records),
       by: entered?.by ?? ('by' in fact ? (fact.by ?? '') : ''),
       why: entered?.why ?? ('why' in fact ? fact.why : 'cause' in fact ? fact.cause : ''),
       before: place === 0 ? { what: 'count', done: 0, counted: 0 } : state(foldTurn(records.slice(0, place))),
       after: state(foldTurn(records.slice(0, place + 1))),
+      isStanding: standing.has(record),
     };
   });
 }
@@ -83,12 +95,14 @@ const kinds: ReadonlySet<string> = new Set<ShownFact['kind']>([
 ]);
 
 function isCorrection(fact: LogRecord['fact']): fact is ShownFact {
+  if (fact.kind === 'stoppage-explained' || fact.kind === 'undone') return fact.by !== undefined;
   return kinds.has(fact.kind) || (fact.kind === 'turn-started' && fact.enteredLater !== undefined);
 }
 
 /** The moment of the tap, the part or the stretch that was put right. */
 function aboutOf(fact: ShownFact, records: readonly LogRecord[]): Stamp | null {
   const start = records[0]!.stamp;
+  if (fact.kind === 'turn-started') return start;
   if ('fromMs' in fact && fact.fromMs !== undefined) return later(start, fact.fromMs);
   const named = 'partDone' in fact ? [fact.partDone].flat()[0] : keyIn(fact);
   // Of several parts for one tap, the tap.
@@ -99,6 +113,7 @@ function aboutOf(fact: ShownFact, records: readonly LogRecord[]): Stamp | null {
 function keyIn(fact: ShownFact): string | undefined {
   if ('gap' in fact) return fact.gap;
   if ('tap' in fact) return fact.tap;
+  if ('stoppage' in fact) return fact.stoppage;
   return 'change' in fact ? fact.change : undefined;
 }
 
@@ -126,6 +141,11 @@ function stateOf(fact: ShownFact): (turn: Turn) => CorrectedState {
     case 'break-answered':
     case 'time-reclassified':
       return ({ ledger }) => ({ what: 'time', spans: clipped(ledger, fact.fromMs, fact.toMs) });
+    case 'stoppage-explained':
+      return ({ ledger, stoppages, lastAtMs }) => {
+        const stop = stoppages.find(({ key }) => key === fact.stoppage);
+        return { what: 'time', spans: stop ? clipped(ledger, stop.fromMs, stop.toMs ?? lastAtMs) : [] };
+      };
     case 'gap-explained':
       return (turn) => ({ what: 'time', spans: spansOfGap(turn, fact.gap) });
     case 'change-explained':
@@ -142,10 +162,15 @@ function stateOf(fact: ShownFact): (turn: Turn) => CorrectedState {
   }
 }
 
-function distinctParts(cycles: Turn['cycles'], keys: ReadonlySet<string>): PartInHand[] {
-  const parts = new Map<string, PartInHand>();
+function distinctParts(
+  cycles: Turn['cycles'],
+  keys: ReadonlySet<string>,
+): (PartInHand & { readonly count: number })[] {
+  const parts = new Map<string, PartInHand & { readonly count: number }>();
   for (const { key, part, partCode, targetMs } of cycles) {
-    if (keys.has(key)) parts.set(part, { part, partCode, targetMs });
+    // Several parts for one tap are recoded together.
+    if (!keys.has(key) && !keys.has(key.split('/')[0]!)) continue;
+    parts.set(part, { part, partCode, targetMs, count: (parts.get(part)?.count ?? 0) + 1 });
   }
   return [...parts.values()];
 }

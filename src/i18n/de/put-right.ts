@@ -1,5 +1,4 @@
 import type { putRight as english } from '../en/put-right';
-import { roundedClockFace } from '../rounded-clock-face';
 
 /** What is acted on, as it begins a button. */
 const them = (count: number) => (count === 1 ? 'Teil' : `${count} Teile`);
@@ -7,21 +6,20 @@ const them = (count: number) => (count === 1 ? 'Teil' : `${count} Teile`);
 /** Words of what a person puts right without being asked. */
 export const putRight: typeof english = {
   title: 'Etwas anderes berichtigen',
-  note: 'Nichts wird gelöscht: was aufgezeichnet wurde, bleibt; daneben steht, was berichtigt wurde, von wem, und warum, wo es das nicht selbst sagt.',
+  note: 'Nichts wird gelöscht, und alles lässt sich zurücknehmen: das Berichtigte steht neben dem Aufgezeichneten, mit wem und warum.',
   turn: 'Welcher Einsatz?',
-  /** Whose turn it was is not shown. */
   turnLine: (from, parts) => `${from}, ${parts} ${parts === 1 ? 'Teil' : 'Teile'}`,
 
   whats: {
     parts: 'Teile',
     person: 'Person',
-    time: 'Eine Zeitspanne',
+    time: 'Stillstand oder Zeitspanne',
     count: 'Aufgeschriebene Stückzahl',
     away: 'Einsatz zurückziehen',
+    back: 'Zurücknehmen',
   },
   fromPart: 'Von Teil',
   toPart: 'bis Teil',
-  partLine: (at, code, ms) => `${at} · ${code} · ${roundedClockFace(ms)}`,
   howMany: (count) => (count === 1 ? 'Dieses Teil:' : `Diese ${count} Teile:`),
   mark: (count, as) => `${them(count)} kennzeichnen: ${as}`,
   good: 'Gut',
@@ -35,13 +33,13 @@ export const putRight: typeof english = {
   takeBackAll: (count) => `${them(count)} wieder in die Mittelwerte nehmen`,
   changeTo: (code) => `In ${code} ändern`,
   changeAll: (count, code) => `${them(count)} in ${code} ändern`,
-  putAs: (from, to, what) => `${from} bis ${to} zuordnen: ${what}`,
-  giveTo: (from, to, code) => `${from} bis ${to} zuordnen: ${code}`,
+  putAs: (from, to, long, what) => `${from} bis ${to} (${long}) zuordnen: ${what}`,
   onRecord: (code) => `${code} ✓ eingetragen`,
-  awayNote:
-    'Der Einsatz und seine Teile zählen nicht mehr. Im Protokoll bleibt er, auch wer ihn nachtrug und wer ihn zurückzog.',
+  awayNote: 'Der Einsatz und seine Teile zählen nicht mehr; im Protokoll bleibt alles.',
   taken: 'Der Einsatz ist zurückgezogen.',
 
+  stop: 'Welcher Stillstand?',
+  noneBack: 'Noch nichts.',
   from: 'Von',
   to: 'Bis',
   was: 'Es war …',

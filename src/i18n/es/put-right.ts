@@ -1,5 +1,4 @@
 import type { putRight as english } from '../en/put-right';
-import { roundedClockFace } from '../rounded-clock-face';
 
 /** What is acted on, as the object of a sentence. */
 const them = (count: number) => (count === 1 ? 'la pieza' : `${count} piezas`);
@@ -7,21 +6,20 @@ const them = (count: number) => (count === 1 ? 'la pieza' : `${count} piezas`);
 /** Words of what a person puts right without being asked. */
 export const putRight: typeof english = {
   title: 'Corregir otra cosa',
-  note: 'No se borra nada: lo registrado queda, y lo corregido figura al lado, con quién, y por qué si no lo dice por sí mismo.',
+  note: 'No se borra nada y todo se puede retirar: lo corregido figura junto a lo registrado, con quién y por qué.',
   turn: '¿Qué periodo?',
-  /** Whose turn it was is not shown. */
   turnLine: (from, parts) => `${from}, ${parts} ${parts === 1 ? 'pieza' : 'piezas'}`,
 
   whats: {
     parts: 'Piezas',
     person: 'Persona',
-    time: 'Un tramo de tiempo',
+    time: 'Un paro o un tramo de tiempo',
     count: 'Recuento anotado aparte',
     away: 'Retirar este periodo',
+    back: 'Retirar una corrección',
   },
   fromPart: 'Desde la pieza',
   toPart: 'hasta la pieza',
-  partLine: (at, code, ms) => `${at} · ${code} · ${roundedClockFace(ms)}`,
   howMany: (count) => (count === 1 ? 'Esta pieza:' : `Estas ${count} piezas:`),
   mark: (count, as) => `Marcar ${them(count)}: ${as}`,
   good: 'Buena',
@@ -35,13 +33,13 @@ export const putRight: typeof english = {
   takeBackAll: (count) => `Devolver ${them(count)} a las medias`,
   changeTo: (code) => `Cambiar a ${code}`,
   changeAll: (count, code) => `Cambiar ${them(count)} a ${code}`,
-  putAs: (from, to, what) => `De ${from} a ${to}, registrar como ${what}`,
-  giveTo: (from, to, code) => `De ${from} a ${to}, asignar a ${code}`,
+  putAs: (from, to, long, what) => `De ${from} a ${to} (${long}): ${what}`,
   onRecord: (code) => `${code} ✓ registrado`,
-  awayNote:
-    'El periodo y sus piezas ya no cuentan. Queda en el historial, con quién lo anotó y quién lo retiró.',
+  awayNote: 'El periodo y sus piezas ya no cuentan; en el historial queda todo.',
   taken: 'El periodo se ha retirado.',
 
+  stop: '¿Qué paro?',
+  noneBack: 'Todavía nada.',
   from: 'Desde',
   to: 'Hasta',
   was: 'Fue …',

@@ -48,7 +48,6 @@ export const settle: typeof english = {
   note: 'No es obligatorio responder. Mientras nadie lo haga, un tiempo que puede ser erróneo no entra en ninguna media.',
   none: 'No hay nada abierto en este día.',
   label: (at, part) => `${at} · ${part}`,
-  labelWithPerson: (at, part, person) => `${at} · ${part} · ${person}`,
   answersAs: (code) => `Las respuestas van con el código ${code}.`,
   anotherCode: 'Otro código',
   showMore: (count) => `Ver ${count} más`,
@@ -92,12 +91,13 @@ export const settle: typeof english = {
     'part-taken-back': 'Pieza incluida de nuevo',
     'parts-counted': 'Recuento anotado',
     'turn-started': 'Periodo anotado después',
+    'stoppage-explained': 'Paro explicado',
+    undone: 'Retirada',
     'turn-withdrawn': 'Periodo anotado y retirado',
   },
   states: {
     count: (done, counted) =>
       `${done} ${done === 1 ? 'terminada' : 'terminadas'}, ${counted === 1 ? 'cuenta' : 'cuentan'} ${counted}`,
-    span: (category, time) => `${category} ${time}`,
     person: 'el código registrado',
     another: 'otro código, que aquí no se muestra',
     same: 'sigue igual',

@@ -1,13 +1,10 @@
 import { localDay } from '../../domain/day/local-day';
-import type { CorrectedState, Correction } from '../../domain/turn/correction-history';
-import { wholeSeconds } from '../../domain/turn/whole-seconds';
-import { ledger } from '../../i18n/en/ledger';
+import type { Correction } from '../../domain/turn/correction-history';
 import { review } from '../../i18n/en/review';
 import { settle as words } from '../../i18n/en/settle';
 import { formatDay } from '../../i18n/format-day';
-import { clockFace } from '../../i18n/format-duration';
-import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { timeOfDay } from '../pace/time-of-day';
+import { afterText, stateText } from '../settle/state-text';
 
 /**
  * What was put right, newest first: of what, who, when, why, before and after. What was said at the station is one line:
@@ -77,36 +74,4 @@ function kindsInWords(kinds: readonly Correction['kind'][]): string {
   const counts = new Map<Correction['kind'], number>();
   for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
   return [...counts].map(([kind, count]) => review.more.times(count, words.kinds[kind])).join(', ');
-}
-
-/** Two states that read alike are said to be alike; a person is never named. */
-function afterText(before: CorrectedState, after: CorrectedState): string {
-  if (before.what === 'person' && after.what === 'person' && before.person !== after.person) {
-    return words.states.another;
-  }
-  const text = stateText(after);
-  return text === stateText(before) ? words.states.same : text;
-}
-
-function stateText(state: CorrectedState): string {
-  switch (state.what) {
-    case 'count':
-      return words.states.count(state.done, state.counted);
-    case 'by-hand':
-      return state.parts === null ? words.states.nothing : words.states.byHand(state.parts);
-    case 'person':
-      return words.states.person;
-    case 'parts':
-      return state.parts
-        .map(({ partCode, targetMs }) =>
-          targetMs === null ? partCode : `${partCode} ${roundedClockFace(targetMs)}`,
-        )
-        .join(', ');
-    case 'time':
-      return state.spans
-        .map(({ category, ...span }) =>
-          words.states.span(ledger.names[category], clockFace(wholeSeconds(span) * 1_000)),
-        )
-        .join(', ');
-  }
 }

@@ -23,7 +23,16 @@ export function DayPutRight({ day, turns, who, setWho }: Props) {
   const [told, setTold] = useState('');
   return (
     <>
-      <PutRight turns={turns} isAtStation={false} who={who} setWho={setWho} />
+      <PutRight
+        turns={turns}
+        isAtStation={false}
+        who={who}
+        setWho={(next) => {
+          setWho(next);
+          // What was said of a turn before is no news beside this.
+          setTold('');
+        }}
+      />
       <section class="stack no-print">
         {isEntering ? (
           <EnterTurnForm

@@ -122,5 +122,6 @@ function wallMs({ turn, doubt }: { turn: Turn; doubt: Doubt }): number {
 function labelOf(turn: Turn, doubt: Doubt, { isAtStation }: Who): string {
   const at = timeOfDay({ wallMs: wallMs({ turn, doubt }), offsetMin: turn.startedAt.offsetMin });
   const part = partOfDoubt(turn, doubt);
-  return isAtStation ? words.label(at, part) : words.labelWithPerson(at, part, turn.person);
+  const label = words.label(at, part);
+  return isAtStation ? label : words.label(label, turn.person);
 }

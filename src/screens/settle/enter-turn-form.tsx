@@ -141,6 +141,7 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
           who={{ ...who, why: '' }}
           submit={words.enter}
           needsWhy
+          reasons={[]}
           done={(given) => {
             enterTurn(bench, told, given);
             setWho({ ...given, why: '' });

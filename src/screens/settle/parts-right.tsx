@@ -8,6 +8,7 @@ import { setPartAside } from '../../application/turn/set-part-aside';
 import { takePartBack } from '../../application/turn/take-part-back';
 import type { Cycle, Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
 import { timeOfDay } from '../pace/time-of-day';
 import { type ChosenRun, withFirst, withLast } from './chosen-run';
@@ -25,7 +26,7 @@ export function PartsRight({ turn, ask }: Props) {
   const newest = cycles.length - 1;
   const [wanted, setRun] = useState<ChosenRun>({ first: newest, last: newest });
   // One that is said to be none is gone from the list.
-  const run = { first: Math.min(wanted.first, newest), last: Math.min(wanted.last, newest) };
+  const run = { ...wanted, first: Math.min(wanted.first, newest), last: Math.min(wanted.last, newest) };
   const { first, last } = run;
   const chosen = cycles.slice(first, last + 1);
   /** A tap may stand for several parts: it is set aside, or recoded, as a whole. */
@@ -136,7 +137,7 @@ function PartField({ label, cycles, value, choose }: FieldProps) {
       <select value={value} onChange={(event) => choose(Number(event.currentTarget.value))}>
         {cycles.map(({ key, doneAt, partCode, netMs }, place) => (
           <option key={key} value={place}>
-            {words.partLine(timeOfDay(doneAt), partCode, netMs)}
+            {`${timeOfDay(doneAt)} · ${partCode} · ${roundedClockFace(netMs)}`}
           </option>
         ))}
       </select>

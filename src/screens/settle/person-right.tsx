@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { correctPerson } from '../../application/turn/correct-person';
 import type { Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
+import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
 import type { Wanted } from './put-right';
 import { clockAt, readStretch, StretchFields } from './stretch-fields';
@@ -38,7 +39,7 @@ export function PersonRight({ turn, ask }: Props) {
               disabled={stretch === null || (isOnRecord && onRecord.size === 1)}
               onClick={() =>
                 ask({
-                  word: words.giveTo(from.slice(0, 5), to.slice(0, 5), code),
+                  word: words.putAs(from, to, roundedClockFace(stretch!.toMs - stretch!.fromMs), code),
                   say: (who) => correctPerson(bench, turn.id, code, who, stretch),
                 })
               }

@@ -3,9 +3,11 @@ import { useState } from 'preact/hooks';
 import { withdrawTurn } from '../../application/turn/withdraw-turn';
 import type { Turn } from '../../domain/turn/turn';
 import { putRight as words } from '../../i18n/en/put-right';
+import { settle } from '../../i18n/en/settle';
 import { useApp } from '../app';
 import { timeOfDay } from '../pace/time-of-day';
 import { useBroughtIntoView } from '../use-brought-into-view';
+import { BackRight } from './back-right';
 import { CountRight } from './count-right';
 import { PartsRight } from './parts-right';
 import { PersonRight } from './person-right';
@@ -33,19 +35,19 @@ interface Props {
   setWho?(who: Who): void;
 }
 
-/** When a turn began; its codes only where a wrong person is to be found. */
-function turnName({ startedAt, people }: Turn, isCoded: boolean): string {
+/** When a turn began and ended; its codes only where a wrong person is to be found. */
+function turnName({ startedAt, lastStamp, people }: Turn, isCoded: boolean): string {
   const codes = isCoded ? people.map(({ person }) => person) : [];
-  return [timeOfDay(startedAt), ...new Set(codes)].join(', ');
+  return [`${timeOfDay(startedAt)}–${timeOfDay(lastStamp)}`, ...new Set(codes)].join(', ');
 }
 
 type What = keyof typeof words.whats;
 
 const nobody: Who = { by: '', why: '', isAtStation: false };
-const tappedWhats: readonly What[] = ['parts', 'person', 'time', 'count'];
-const emptyWhats: readonly What[] = ['person', 'time', 'count'];
+const tappedWhats: readonly What[] = ['parts', 'person', 'time', 'count', 'back'];
+const emptyWhats: readonly What[] = ['person', 'time', 'count', 'back'];
 /** Of a turn that nobody tapped only the sums mean anything. */
-const enteredWhats: readonly What[] = ['person', 'away'];
+const enteredWhats: readonly What[] = ['person', 'away', 'back'];
 
 /** What nobody asked about: a part, a stretch of time, a person. Folded away until it is wanted. */
 export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Props) {
@@ -90,7 +92,10 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
             >
               {turns.map((each) => (
                 <option key={each.id} value={each.id}>
-                  {words.turnLine(turnName(each, what === 'person'), each.cycles.length)}
+                  {[
+                    words.turnLine(turnName(each, what === 'person'), each.cycles.length),
+                    ...new Set(each.cycles.map(({ partCode }) => partCode)),
+                  ].join(', ')}
                 </option>
               ))}
             </select>
@@ -112,6 +117,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
       {chosen === 'parts' && <PartsRight key={turn.id} turn={turn} ask={ask} />}
       {chosen === 'person' && <PersonRight key={turn.id} turn={turn} ask={ask} />}
       {chosen === 'time' && <StretchRight key={turn.id} turn={turn} ask={ask} />}
+      {chosen === 'back' && <BackRight key={turn.id} turn={turn} ask={ask} />}
       {chosen === 'count' && <CountRight key={turn.id} turn={turn} ask={ask} />}
       {wanted && (
         <WhoForm
@@ -119,7 +125,7 @@ export function PutRight({ turns: all, isAtStation, who = nobody, setWho }: Prop
           who={isAtStation ? { ...operatorOf(turn), why: '' } : who}
           submit={wanted.word}
           needsWhy={!wanted.isAnswer}
-          isOfTime={chosen === 'time'}
+          reasons={chosen === 'time' ? settle.tapMissed : settle.chosenWrongly}
           done={(given) => {
             wanted.say(given);
             if (!isAtStation) setWho?.({ ...given, why: '' });

@@ -41,7 +41,10 @@ export function clockAt({ startedAt: { wallMs, offsetMin } }: Turn, atMs: number
   return localIso(wallMs + atMs, offsetMin).slice(11, 19);
 }
 
-/** Two times of the clock as a stretch of the turn; the second of the start and of the end are its own. */
+/**
+ * Two times of the clock as a stretch of the turn. Where something in it begins or ends in that second, that is meant:
+ * a rest of a stop, less than a second long, would stay a stop.
+ */
 export function readStretch(turn: Turn, from: string, to: string): Stretch | null {
   const place = (clock: string) => {
     const [, hours, minutes, seconds = '0'] = /^(\d\d):(\d\d)(?::(\d\d))?$/.exec(clock) ?? [];
@@ -53,7 +56,10 @@ export function readStretch(turn: Turn, from: string, to: string): Stretch | nul
     const placeMs = atMs - sinceMidnightMs;
     return placeMs > -1_000 ? placeMs : placeMs + DAY_MS;
   };
-  const fromMs = from === clockAt(turn, 0) ? 0 : place(from);
-  const toMs = to === clockAt(turn, turn.lastAtMs) ? turn.lastAtMs : place(to);
+  const edges = [0, ...turn.ledger.map((span) => span.toMs), turn.lastAtMs];
+  const edge = (clock: string) =>
+    edges.find((atMs) => clockAt(turn, atMs) === (clock.length === 5 ? `${clock}:00` : clock)) ??
+    place(clock);
+  const [fromMs, toMs] = [edge(from), edge(to)];
   return fromMs >= 0 && toMs > fromMs && toMs <= turn.lastAtMs ? { fromMs, toMs } : null;
 }

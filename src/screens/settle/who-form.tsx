@@ -9,25 +9,28 @@ interface Props {
   /** What sending it does, in words. */
   readonly submit: string;
   readonly needsWhy: boolean;
-  /** It is about a stretch of time: a tap was missed, and nothing was chosen wrongly. */
-  readonly isOfTime?: boolean;
+  /** Why it may be, beside what was told or noted. */
+  readonly reasons?: readonly string[];
   done(who: Who): void;
   close(): void;
 }
 
 /** Asked with the first answer: who says so, and where a part or a person changes, why. */
-export function WhoForm({ who, submit, needsWhy, isOfTime = false, done, close }: Props) {
+export function WhoForm({
+  who,
+  submit,
+  needsWhy,
+  reasons: likely = words.chosenWrongly,
+  done,
+  close,
+}: Props) {
   const { bench } = useApp();
   const [by, setBy] = useState(who.by);
   const [why, setWhy] = useState(who.why);
   const [isMissing, setMissing] = useState(false);
   // It is asked once; at the station somebody else than the operator may stand there.
   const [isCodeAsked, setCodeAsked] = useState(who.by === '' || who.isAtStation);
-  const reasons = [
-    ...(isOfTime ? words.tapMissed : words.chosenWrongly),
-    ...(who.isAtStation ? [] : [words.toldByOperator]),
-    words.notedOnPaper,
-  ];
+  const reasons = [...likely, ...(who.isAtStation ? [] : [words.toldByOperator]), words.notedOnPaper];
   const send = (event: Event) => {
     event.preventDefault();
     if (by.trim() === '' || (needsWhy && why.trim() === '')) return setMissing(true);

@@ -1,7 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { correctionHistory } from '../../../src/domain/turn/correction-history';
 import { stampAt } from '../../support/records';
-import { cycleIs, done, ended, gapIs, type Line, partL, partM, turnRecords, undone } from './turn-script';
+import {
+  cycleIs,
+  done,
+  ended,
+  gapIs,
+  type Line,
+  partL,
+  partM,
+  resumed,
+  stopped,
+  turnRecords,
+  undone,
+} from './turn-script';
 
 const asleep = (awakeS: number, sleptS: number) =>
   stampAt(awakeS * 1_000, { wallMs: stampAt((awakeS + sleptS) * 1_000).wallMs });
@@ -64,6 +76,40 @@ describe('correctionHistory', () => {
       { about: asleep(80, 60), before: { parts: [partM] }, after: { parts: [partM] } },
       { about: null, by: 'F1', before: { parts: null }, after: { what: 'by-hand', parts: 131 } },
     ]);
+  });
+
+  it('says how many parts were changed, and of which moment a turn without a tap is', () => {
+    const recoded: Line[] = [
+      [900, { kind: 'part-recoded', partDone: ['t:12', 't:13'], ...partL, by: 'F1', why: 'wrong part' }],
+    ];
+    const [change] = correctionHistory(turnRecords([...lines, ...recoded]));
+    expect(change).toMatchObject({ before: { parts: [{ count: 2 }] }, after: { parts: [{ count: 2 }] } });
+  });
+
+  it('names what a stop was said to be afterwards, and keeps it when that is taken back, with who did', () => {
+    const why = { reason: 'machine', label: '', category: 'stoppage' } as const;
+    const history = correctionHistory(
+      turnRecords([
+        [80, done()],
+        [100, stopped],
+        [113, resumed],
+        [160, done()],
+        [180, ended],
+        [900, { kind: 'stoppage-explained', stoppage: 't:12', ...why, by: 'F1' }],
+        [960, { kind: 'undone', of: 't:16', by: 'F2' }],
+      ]),
+    );
+    const reasons = history.map(({ kind, by, before, after, isStanding }) => [
+      kind,
+      by,
+      ...[before, after].map((state) => state.what === 'time' && state.spans.map(({ reason }) => reason)),
+      isStanding,
+    ]);
+    expect(reasons).toEqual([
+      ['stoppage-explained', 'F1', ['not-stated'], ['machine'], false],
+      ['undone', 'F2', ['machine'], ['not-stated'], false],
+    ]);
+    expect(history.map(({ about }) => about)).toEqual([stampAt(100_000), stampAt(100_000)]);
   });
 
   it('leaves out what was taken back, and is empty where nothing was put right', () => {

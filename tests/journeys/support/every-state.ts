@@ -144,7 +144,7 @@ export async function walkDemo(page: Page, url: string, look: Look): Promise<voi
   }
   await openAt(page, url, 'demo/review');
   await page.locator('.settle-right button').first().waitFor();
-  for (const form of ['Parts', 'Person', 'A stretch of time', 'Enter a turn', 'It cost less']) {
+  for (const form of ['Parts', 'Person', 'A stop or a stretch of time', 'Enter a turn', 'It cost less']) {
     await unfold(page);
     await press(page, form);
     await page.waitForTimeout(200);
