@@ -23,7 +23,7 @@ export type SnapshotOutcome =
     };
 
 /**
- * Copies the log, once a day, into the browser's private files: from the log itself, never from what the page
+ * Copies the log, once a day and again when it holds twice as much, into the browser's private files: from the log itself, never from what the page
  * has in memory. The oldest copy is given up only after the new one was read back and found whole, and none
  * is given up while the log holds far fewer records than one of them.
  *
@@ -49,7 +49,9 @@ export async function takeSnapshot(
     }
     const day = localDay(madeAt);
     const newest = kept.at(-1);
-    if (records === 0 || newest?.day === day) return { ok: false, reason: 'not-due' };
+    // The first copy of a new tablet is taken before there is anything worth one.
+    const today = newest?.day === day ? newest : null;
+    if (records === 0 || (today && records < 2 * today.records)) return { ok: false, reason: 'not-due' };
 
     const snapshot = { generation: (newest?.generation ?? 0) + 1, day, records };
     const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt });
@@ -63,7 +65,8 @@ export async function takeSnapshot(
         fault: reading.ok ? { code: 'contents-changed' } : reading.fault,
       };
     }
-    for (const old of kept.slice(0, Math.max(0, kept.length + 1 - GENERATIONS))) await snapshots.remove(old);
+    const given = today ? [today] : kept.slice(0, Math.max(0, kept.length + 1 - GENERATIONS));
+    for (const old of given) await snapshots.remove(old);
     return { ok: true, snapshot };
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };

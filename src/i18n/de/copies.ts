@@ -32,7 +32,7 @@ export const copiesWords: typeof english = {
     making: 'Sicherung wird geschrieben und zurückgelesen …',
     lock: 'Mit einer Passphrase schützen',
     lockNote:
-      'Ohne Passphrase kann die Datei lesen, wer sie bekommt. Mit Passphrase öffnet sie nur diese: aufschreiben, denn niemand kann sie wiederherstellen, auch wir nicht.',
+      'Ohne Passphrase kann die Datei lesen, wer sie bekommt. Mit Passphrase öffnet sie nur diese: aufschreiben, denn niemand kann sie wiederherstellen.',
     phrase: 'Passphrase',
     again: 'Noch einmal dieselbe',
     phraseShort: 'Eine Passphrase braucht mindestens acht Zeichen. Drei oder vier Wörter sind besser.',
@@ -60,7 +60,7 @@ export const copiesWords: typeof english = {
   },
   folder: {
     title: 'Ein Ordner für Sicherungen',
-    text: 'Ein Netzlaufwerk oder eine Speicherkarte. Nach jedem beendeten Einsatz und jeder beendeten Studie wird dort von selbst gesichert, eine Datei je Tag. Diese Sicherungen sind nicht geschützt: wer den Ordner lesen kann, kann auch sie lesen. Von Hand gemachte schützen.',
+    text: 'Ein Netzlaufwerk oder eine Speicherkarte. Nach jedem beendeten Einsatz und jeder beendeten Studie wird dort von selbst gesichert, eine Datei je Tag. Diese Sicherungen sind nicht geschützt.',
     choose: 'Ordner wählen …',
     other: 'Anderen wählen …',
     chosen: (name) => `Sicherungen gehen in den Ordner „${name}“.`,
@@ -82,7 +82,7 @@ export const copiesWords: typeof english = {
   },
   restore: {
     title: 'Sicherung zurückspielen',
-    text: 'Ergänzt, was diesem Tablet fehlt, und ändert nichts Vorhandenes. Dieselbe Sicherung zweimal ist wie einmal. Auch Sicherungen anderer Tablets lassen sich ergänzen.',
+    text: 'Ergänzt, was diesem Tablet fehlt, und ändert nichts Vorhandenes. Auch Sicherungen anderer Tablets lassen sich ergänzen.',
     choose: 'Sicherung wählen …',
     reading: 'Sicherung wird gelesen und verglichen …',
     refused: (sentence) => `${sentence} Nichts wurde geändert.`,
@@ -107,6 +107,8 @@ export const copiesWords: typeof english = {
     breaks: (count) => `${breaks(count)} hatte das Protokoll, als die Sicherung gemacht wurde`,
     take: 'Übernehmen',
     leave: 'Lassen',
+    sharedCodes: (codes) =>
+      `Zwei Teile heißen ${codes}. Eines in der Werkstatt umbenennen oder außer Gebrauch nehmen, sonst stehen beide zur Wahl.`,
     nothingNew: 'Alles in dieser Sicherung ist schon hier.',
     busy: 'Gerade läuft eine Zeitmessung. Zuerst den Einsatz oder die Studie beenden; nichts wurde geändert.',
     taking: 'Einträge werden übernommen …',
@@ -116,7 +118,7 @@ export const copiesWords: typeof english = {
   },
   overlaps: {
     title: 'Zwei Tablets, eine Person, dieselbe Zeit',
-    text: 'Einer der beiden Einsätze gehört vielleicht jemand anderem. Im Rückblick diesen Tag öffnen und die Person berichtigen; beide Einsätze bleiben, wie sie aufgezeichnet sind.',
+    text: 'Einer der beiden Einsätze gehört vielleicht jemand anderem: im Rückblick dieses Tages die Person berichtigen.',
     line: (person, minutes, first, second) =>
       `${person}: ${minutes} min in beiden, auf ${first} und auf ${second}`,
     review: 'Rückblick öffnen',
@@ -124,7 +126,7 @@ export const copiesWords: typeof english = {
   },
   snapshots: {
     title: 'Tägliche Sicherung auf diesem Tablet',
-    text: 'Einmal am Tag, wenn nichts gemessen wird; die letzten acht bleiben. Sie hilft bei beschädigtem Protokoll, nicht nach dem Löschen der Browserdaten.',
+    text: 'Wenn nichts gemessen wird; die letzten acht bleiben. Sie hilft bei beschädigtem Protokoll, nicht nach dem Löschen der Browserdaten.',
     none: 'Noch keine.',
     impossible: 'Dieser Browser kann keine behalten. Umso wichtiger sind Sicherungen außerhalb.',
     line: records,

@@ -22,7 +22,7 @@ export const selfCheckWords: typeof english = {
   },
   clock: (ms) => `zeigt die Zeit in Schritten von ${formatNumber(ms, ms < 1 ? 2 : 1)} ms`,
   saving: (half, longest, writes) =>
-    `von ${writes} Schreibvorgängen dauerte die Hälfte höchstens ${formatNumber(half, 1)} ms, der langsamste ${formatNumber(longest, 1)} ms. Jeder wurde abgewartet, bis er als geschrieben galt, neben den Einträgen. Ein Tippen geht auch ins Journal; das ist nicht gemessen.`,
+    `von ${writes} Schreibvorgängen dauerte die Hälfte höchstens ${formatNumber(half, 1)} ms, der langsamste ${formatNumber(longest, 1)} ms. Ein Tippen geht auch ins Journal; das ist nicht gemessen.`,
   notMeasured: 'ließ sich nicht messen',
   screen: {
     kept: 'ja, solange gemessen wird',

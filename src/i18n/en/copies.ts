@@ -28,7 +28,7 @@ export const copiesWords = spoken('copiesWords', {
     making: 'Writing the copy and reading it back …',
     lock: 'Lock it with a pass-phrase',
     lockNote:
-      'Without one, anybody who gets the file can read it. With one, only the pass-phrase opens it: write it down, because nobody can recover it, not even us.',
+      'Without one, anybody who gets the file can read it. With one, only the pass-phrase opens it: write it down, because nobody can recover it.',
     phrase: 'Pass-phrase',
     again: 'The same again',
     phraseShort: 'A pass-phrase needs at least eight characters. Three or four words are better.',
@@ -55,7 +55,7 @@ export const copiesWords = spoken('copiesWords', {
   },
   folder: {
     title: 'A folder for copies',
-    text: 'A shared drive or a memory card. A copy is written there by itself after every finished turn or study, one file a day. These copies are not locked: whoever can read the folder can read them. Lock those you make by hand.',
+    text: 'A shared drive or a memory card. A copy is written there by itself after every finished turn or study, one file a day. These copies are not locked.',
     choose: 'Choose a folder …',
     other: 'Choose another …',
     chosen: (name: string) => `Copies go to the folder “${name}”.`,
@@ -72,12 +72,12 @@ export const copiesWords = spoken('copiesWords', {
   },
   missing: {
     text: (count: number) =>
-      `${counted(count, 'record that was', 'records that were')} on this tablet ${count === 1 ? 'is' : 'are'} gone. Take a copy in: the fullest one inside this tablet is looked into below, where there is one. One from outside may be fuller.`,
+      `${counted(count, 'record that was', 'records that were')} on this tablet ${count === 1 ? 'is' : 'are'} gone. Take a copy in: the fullest one inside this tablet is open below, where there is one. One from outside may be fuller.`,
     leave: 'Leave it so',
   },
   restore: {
     title: 'Restore a copy',
-    text: 'Adds what this tablet lacks and changes nothing that is there. The same copy twice is the same as once. Copies of other tablets may be added too.',
+    text: 'Adds what this tablet lacks and changes nothing that is there. Copies of other tablets may be added too.',
     choose: 'Choose a copy …',
     reading: 'Reading the copy and comparing …',
     refused: (sentence: string) => `${sentence} Nothing was changed.`,
@@ -102,6 +102,8 @@ export const copiesWords = spoken('copiesWords', {
     breaks: (count: number) => `${counted(count, 'break', 'breaks')} the log had when the copy was made`,
     take: 'Take it in',
     leave: 'Leave it',
+    sharedCodes: (codes: string) =>
+      `Two parts are called ${codes}. Rename or retire one under Shop, or both are on offer.`,
     nothingNew: 'Everything in this copy is here already.',
     busy: 'Something is being timed. End the turn or the study first; nothing was changed.',
     taking: 'Taking the records in …',
@@ -111,7 +113,7 @@ export const copiesWords = spoken('copiesWords', {
   },
   overlaps: {
     title: 'Two tablets, one person, the same time',
-    text: 'One of the two turns may belong to somebody else. Open Review at that day and put the person right; both turns stay as recorded.',
+    text: 'One of the two turns may be somebody else’s: put the person right in Review of that day.',
     line: (person: string, minutes: string, first: string, second: string) =>
       `${person}: ${minutes} min in both, on ${first} and on ${second}`,
     review: 'Open Review',
@@ -119,7 +121,7 @@ export const copiesWords = spoken('copiesWords', {
   },
   snapshots: {
     title: 'Daily copy inside this tablet',
-    text: 'Taken once a day when nothing is timed, read back each time; the last eight are kept. It helps against a damaged log. It does not survive clearing the browser’s data.',
+    text: 'Taken when nothing is timed; the last eight are kept. It helps against a damaged log, not after clearing the browser’s data.',
     none: 'None yet.',
     impossible: 'This browser cannot keep one. Copies outside matter all the more.',
     line: (count: number) => records(count),

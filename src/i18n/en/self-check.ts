@@ -23,7 +23,7 @@ export const selfCheckWords = spoken('selfCheckWords', {
   },
   clock: (ms: number) => `tells time in steps of ${formatNumber(ms, ms < 1 ? 2 : 1)} ms`,
   saving: (half: number, longest: number, writes: number) =>
-    `half of ${writes} writes took ${formatNumber(half, 1)} ms at most, the slowest ${formatNumber(longest, 1)} ms. Each was waited for until it was said to be on the disk, beside the records. A tap goes to the journal too, which is not measured.`,
+    `half of ${writes} writes took ${formatNumber(half, 1)} ms at most, the slowest ${formatNumber(longest, 1)} ms. A tap goes to the journal too, which is not measured.`,
   notMeasured: 'could not be measured',
   screen: {
     kept: 'yes, while something is timed',

@@ -29,7 +29,7 @@ export const copiesWords: typeof english = {
     making: 'Escribiendo la copia y volviéndola a leer …',
     lock: 'Protegerla con una frase de contraseña',
     lockNote:
-      'Sin ella, cualquiera que reciba el archivo puede leerlo. Con ella, solo la frase lo abre: apuntarla, porque nadie puede recuperarla, ni siquiera nosotros.',
+      'Sin ella, cualquiera que reciba el archivo puede leerlo. Con ella, solo la frase lo abre: apuntarla, porque nadie puede recuperarla.',
     phrase: 'Frase de contraseña',
     again: 'La misma otra vez',
     phraseShort:
@@ -57,7 +57,7 @@ export const copiesWords: typeof english = {
   },
   folder: {
     title: 'Una carpeta para copias',
-    text: 'Una unidad de red o una tarjeta de memoria. Tras cada periodo o estudio terminado se escribe allí una copia automáticamente, un archivo al día. Estas copias no están protegidas: quien puede leer la carpeta puede leerlas. Proteger las que se hagan a mano.',
+    text: 'Una unidad de red o una tarjeta de memoria. Tras cada periodo o estudio terminado se escribe allí una copia automáticamente, un archivo al día. Estas copias no están protegidas.',
     choose: 'Elegir carpeta …',
     other: 'Elegir otra …',
     chosen: (name) => `Las copias van a la carpeta «${name}».`,
@@ -79,7 +79,7 @@ export const copiesWords: typeof english = {
   },
   restore: {
     title: 'Restaurar una copia',
-    text: 'Añade lo que falta en esta tableta y no cambia nada de lo que hay. La misma copia dos veces es igual que una. También se pueden añadir copias de otras tabletas.',
+    text: 'Añade lo que falta en esta tableta y no cambia nada de lo que hay. También se pueden añadir copias de otras tabletas.',
     choose: 'Elegir copia …',
     reading: 'Leyendo la copia y comparando …',
     refused: (sentence) => `${sentence} No se ha cambiado nada.`,
@@ -104,6 +104,8 @@ export const copiesWords: typeof english = {
     breaks: (count) => `${breaks(count)} que tenía el historial cuando se hizo la copia`,
     take: 'Incorporarla',
     leave: 'Dejarla',
+    sharedCodes: (codes) =>
+      `Dos piezas se llaman ${codes}. Cambiar el nombre de una en Taller o ponerla fuera de uso; si no, se ofrecen las dos.`,
     nothingNew: 'Todo lo de esta copia ya está aquí.',
     busy: 'Se está midiendo algo. Terminar antes el periodo o el estudio; no se ha cambiado nada.',
     taking: 'Incorporando los registros …',
@@ -114,7 +116,7 @@ export const copiesWords: typeof english = {
   },
   overlaps: {
     title: 'Dos tabletas, una persona, el mismo tiempo',
-    text: 'Uno de los dos periodos puede ser de otra persona. Abrir Repaso en ese día y corregir la persona; los dos periodos quedan como se registraron.',
+    text: 'Uno de los dos periodos puede ser de otra persona: corregirla en Repaso de ese día.',
     line: (person, minutes, first, second) =>
       `${person}: ${minutes} min en ambos, en ${first} y en ${second}`,
     review: 'Abrir Repaso',
@@ -122,7 +124,7 @@ export const copiesWords: typeof english = {
   },
   snapshots: {
     title: 'Copia diaria en esta tableta',
-    text: 'Se hace una vez al día, cuando no se mide nada, y se relee cada vez; se guardan las últimas ocho. Sirve si el historial se daña. No sobrevive a borrar los datos del navegador.',
+    text: 'Cuando no se mide nada; se guardan las últimas ocho. Sirve si el historial se daña, no tras borrar los datos del navegador.',
     none: 'Aún ninguna.',
     impossible: 'Este navegador no puede guardarlas. Por eso importan aún más las copias fuera.',
     line: records,

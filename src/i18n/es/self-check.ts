@@ -22,7 +22,7 @@ export const selfCheckWords: typeof english = {
   },
   clock: (ms) => `da la hora en pasos de ${formatNumber(ms, ms < 1 ? 2 : 1)} ms`,
   saving: (half, longest, writes) =>
-    `de ${writes} escrituras, la mitad tardó como mucho ${formatNumber(half, 1)} ms y la más lenta ${formatNumber(longest, 1)} ms. Se esperó a que cada una constara como escrita, aparte de los registros. Cada toque va también al diario, que no se mide.`,
+    `de ${writes} escrituras, la mitad tardó como mucho ${formatNumber(half, 1)} ms y la más lenta ${formatNumber(longest, 1)} ms. Cada toque va también al diario, que no se mide.`,
   notMeasured: 'no se pudo medir',
   screen: {
     kept: 'sí, mientras se cronometra',

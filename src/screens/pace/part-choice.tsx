@@ -1,5 +1,6 @@
 import './choices.css';
 import { useState } from 'preact/hooks';
+import { sharedCodes } from '../../domain/shop/shared-codes';
 import type { Part } from '../../domain/shop/shop';
 import { turnSetup as words } from '../../i18n/en/turn-setup';
 import { useApp } from '../app';
@@ -25,6 +26,9 @@ export function PartChoice(props: Props) {
   const { bench, isReadOnly } = useApp();
   const [isAdding, setAdding] = useState(false);
   const inUse = parts.filter(({ retired }) => !retired);
+  // Of two with one code the tablet's own stands first, and each says whose it is.
+  const twins = sharedCodes(inUse);
+  const inOrder = lastFirst(inUse, ({ id }) => id.startsWith(`${bench.log.device}:`));
   const isOpen = isAdding || inUse.length === 0;
   const AddPart = useLazy(isOpen, loadAddPart);
 
@@ -33,7 +37,7 @@ export function PartChoice(props: Props) {
       {!isTitled && <h2>{title}</h2>}
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset cannot be laid out as a wrapping row everywhere */}
       <div class="choices" role="group" aria-label={title} hidden={isAdding}>
-        {lastFirst(inUse, ({ id }) => id === last).map((part) => (
+        {lastFirst(inOrder, ({ id }) => id === last).map((part) => (
           <button
             type="button"
             key={part.id}
@@ -46,6 +50,7 @@ export function PartChoice(props: Props) {
             <span class="small number">
               {words.targetOf(part.targetMs)}
               {part.id === last && ` · ${words.madeLast}`}
+              {twins.includes(part) && ` · ${part.id.split(':')[0]}`}
             </span>
           </button>
         ))}

@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BackupTools } from '../../application/backup/backup-tools';
 import type { BackupSource } from '../../application/ports/backup-format';
+import { sharedCodes } from '../../domain/shop/shared-codes';
 import { copiesWords } from '../../i18n/en/copies';
 import { useApp } from '../app';
 import { PinAsk } from '../latch/pin-ask';
@@ -15,9 +16,10 @@ const words = copiesWords.restore;
 
 /** A copy from outside, or one of the tablet's own, looked into and then taken in or left. */
 export function RestoreSection({ copying }: { copying: () => Promise<BackupTools> }) {
-  const { isReadOnly, upkeep } = useApp();
+  const { bench, isReadOnly, upkeep } = useApp();
   const isShut = useLatch();
   const [chosen, setChosen] = useState<{ source: BackupSource; name: string; at: number } | null>(null);
+  const twins = sharedCodes(bench.shop.value.parts);
   const isOff = isReadOnly || isShut;
 
   const look = (source: BackupSource, name: string) => {
@@ -50,6 +52,11 @@ export function RestoreSection({ copying }: { copying: () => Promise<BackupTools
         <CheckedCopy key={chosen.at} {...chosen} copying={copying} leave={() => setChosen(null)} />
       )}
       <RestoreOutcomeNote />
+      {twins.length > 0 && (
+        <p class="fault" role="alert">
+          {words.sharedCodes([...new Set(twins.map(({ code }) => code))].join(', '))}
+        </p>
+      )}
       <SnapshotList copying={copying} look={look} isOff={isOff} />
     </section>
   );

@@ -39,6 +39,24 @@ describe('takeSnapshot', () => {
     expect(snapshots.kept).toHaveLength(2);
   });
 
+  it('puts the copy of the day anew once the log holds twice as much, and gives up only that one', async () => {
+    const { bench, tools, clock, snapshots } = await shopOf(1);
+    await takeSnapshot(bench, tools);
+    clock.pass(DAY_MS);
+    await takeSnapshot(bench, tools);
+    addPerson(bench, 'K7');
+    await settled();
+    expect(await takeSnapshot(bench, tools)).toMatchObject({ ok: true, snapshot: { records: 2 } });
+    expect(snapshots.kept.map(({ snapshot }) => [snapshot.day, snapshot.records])).toEqual([
+      ['2026-03-02', 1],
+      ['2026-03-03', 2],
+    ]);
+    expect(snapshots.done.slice(-3)).toEqual(['wrote 3', 'read 3', 'removed 2']);
+    addPerson(bench, 'M2');
+    await settled();
+    expect(await takeSnapshot(bench, tools)).toEqual({ ok: false, reason: 'not-due' });
+  });
+
   it('keeps eight, and gives the oldest up only after the newest was read back', async () => {
     const { bench, tools, clock, snapshots } = await shopOf(10);
     for (let day = 0; day < 10; day += 1) {
