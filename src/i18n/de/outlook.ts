@@ -31,14 +31,12 @@ export const outlook: typeof english = {
   soFar: (good) => `Bisher ${good} gut, von allen Personen und Teilen.`,
   howTitle: 'Wie es berechnet wird',
   howRange: (count, turns) =>
-    `200 Versuche mit ${count === 1 ? 'dem letzten Teil' : `den letzten ${count} Teilen`} dieses Einsatzes und dem, was dabei verloren ging${turns > 0 ? ` oder mit Zeitverlust und Verlauf ${turns === 1 ? 'eines früheren Einsatzes' : `von ${turns} früheren Einsätzen`} mit ähnlich langen Teilen` : ''}. Der Bereich ist, wo 8 von 10 Versuchen enden. Geplante Pausen sind ausgenommen.`,
+    `200 Versuche mit den letzten gewerteten Teilen (${count}) dieses Einsatzes und seinem Zeitverlust${turns > 0 ? ` oder mit Zeitverlust und Verlauf früherer Einsätze (${turns}) mit ähnlich langen Teilen` : ''}. Der Bereich ist, wo 8 von 10 Versuchen enden. Geplante Pausen sind ausgenommen.`,
   paceRatio: (count, ratio) =>
-    count === 1
-      ? `Das letzte gewertete Teil brauchte das ${formatNumber(ratio, 2)}-Fache seiner Zielzeit.`
-      : `Die letzten ${parts(count)}, die gewertet sind, brauchten das ${formatNumber(ratio, 2)}-Fache ihrer Zielzeiten: all ihre Zeit durch all ihre Zielzeiten.`,
+    `Gewertete Teile, die letzten ${count}: das ${formatNumber(ratio, 2)}-Fache ihrer Zielzeiten, alle Zeit durch alle Zielzeiten.`,
   undisturbed: (count) =>
     `Ohne weiteren Zeitverlust, in ihrer mittleren Zeit: ${count} ${count === 1 ? 'Teil' : 'Teile'} bis zum Schluss.`,
-  state: 'Letzte 5: über Zielzeit ab einem Median von 110 %, bis er auf 105 % sinkt.',
+  state: 'Letzte 5: über Zielzeit ab einem Median von 110 %, bis er auf 105 % sinkt.',
   scrap: 'Ein Ausschussteil kostet seine Zeit und bringt keine Zielzeit ein.',
   plan: '„Mit Stillständen“ enthält auch Stillstände, Rüsten, Nacharbeit und Weggerufen: was der Plan tragen muss, gleich durch wen.',
   target: (what) => `Zielzeit: ${what}.`,

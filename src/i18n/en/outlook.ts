@@ -32,12 +32,12 @@ export const outlook = spoken('outlook', {
   soFar: (good: number) => `${good} good so far, of all people and parts.`,
   howTitle: 'How it is reckoned',
   howRange: (count: number, turns: number) =>
-    `200 tries with the last ${parts(count)} of this turn and what was lost in it${turns > 0 ? `, or with what ${turns === 1 ? 'an earlier turn' : `${turns} earlier turns`} of the same order lost and changed` : ''}. The range is where 8 of 10 tries end. Planned breaks are left out.`,
+    `200 tries with the last ${parts(count)} of this turn and what was lost in it${turns > 0 ? `, or with losses and changes of turns before (${turns}) of the same order` : ''}. The range is where 8 of 10 tries end. Planned breaks are left out.`,
   paceRatio: (count: number, ratio: number) =>
-    `The last ${parts(count)} that count took ${formatNumber(ratio, 2)} times ${count === 1 ? 'the target' : 'their targets: all their time over all their targets'}.`,
+    `Counted parts, the last ${count}: ${formatNumber(ratio, 2)} times their targets, all time over all targets.`,
   undisturbed: (count: number) =>
     `With nothing lost any more, at their mean time: ${parts(count)} by the end.`,
-  state: 'Last 5: over target from a median of 110 % on, until it is down to 105 %.',
+  state: 'Last 5: over target from a median of 110 % on, until it is down to 105 %.',
   scrap: 'A scrapped part takes its time and earns no target.',
   plan: '“With stoppages” also has stoppages, set-up, rework and called away in it: what the plan has to bear, whoever caused it.',
   target: (what: string) => `Target: ${what}.`,

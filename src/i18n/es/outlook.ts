@@ -16,7 +16,7 @@ export const outlook: typeof english = {
       ? `${about} de ${wanted} para las ${time}`
       : `Unas ${about} de ${wanted} para las ${time} (${from}–${to})`,
   allDone: (wanted) => (wanted === 1 ? '1 de 1 terminada' : `Las ${wanted} terminadas`),
-  atTarget: (time) => `Al objetivo: listo a las ${time}`,
+  atTarget: (time) => `Al objetivo, listo: ${time}`,
   notYet: 'Aún es pronto: se calcula desde 10 piezas contadas',
   ask: '¿Cuántas piezas?',
   learning: 'Aprendizaje: no se calcula el final',
@@ -37,14 +37,12 @@ export const outlook: typeof english = {
   soFar: (good) => `Buenas hasta ahora: ${good}, de todas las personas y piezas.`,
   howTitle: 'Cómo se calcula',
   howRange: (count, turns) =>
-    `200 ensayos con ${count === 1 ? 'la última pieza' : `las últimas ${count} piezas`} de este periodo y lo que se perdió en él${turns > 0 ? `, o con lo que ${turns === 1 ? 'perdió un periodo anterior del mismo orden y cómo cambió' : `perdieron ${turns} periodos anteriores del mismo orden y cómo cambiaron`}` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas del calendario.`,
+    `200 ensayos con las últimas piezas contadas (${count}) de este periodo y lo que se perdió en él${turns > 0 ? `, o con pérdidas y cambios de periodos anteriores (${turns}) del mismo orden` : ''}. El margen es donde acaban 8 de cada 10 ensayos. No se cuentan las pausas previstas.`,
   paceRatio: (count, ratio) =>
-    count === 1
-      ? `La última pieza contada tardó ${formatNumber(ratio, 2)} veces su objetivo.`
-      : `Las últimas ${parts(count)} contadas tardaron ${formatNumber(ratio, 2)} veces sus objetivos: todo su tiempo entre todos sus objetivos.`,
+    `Piezas contadas, las últimas ${count}: ${formatNumber(ratio, 2)} veces sus objetivos, todo el tiempo entre todos los objetivos.`,
   undisturbed: (count) =>
     `Sin perder más tiempo, con su tiempo medio: ${count} ${count === 1 ? 'pieza' : 'piezas'} al final.`,
-  state: 'Últimas 5: sobre objetivo desde una mediana del 110 %, hasta que baja al 105 %.',
+  state: 'Últimas 5: sobre objetivo desde una mediana del 110 %, hasta que baja al 105 %.',
   scrap: 'Una pieza de desecho lleva su tiempo y no gana objetivo.',
   plan: '«Con paradas» incluye también paradas, preparación, retrabajo y llamadas a otra tarea: lo que el plan tiene que absorber, lo cause quien lo cause.',
   target: (what) => `Objetivo: ${what}.`,

@@ -1,23 +1,24 @@
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, FunctionComponent } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useLazy } from '../use-lazy';
-import { TargetBar } from './target-bar';
 import { TickingClock } from './ticking-clock';
 import type { TurnPanel } from './turn-panel';
 import { useAfterPaint } from './use-after-paint';
 
 interface Props {
   readonly turn: Turn;
+  /** The bar of the target; null until it is read. */
+  readonly Target: FunctionComponent<{ turn: Turn }> | null;
   open(panel: TurnPanel, event: MouseEvent): void;
   acted(): void;
   readonly heading: ComponentChildren;
 }
 
 /** While work runs: this part's time before everything else. */
-export function RunningFigures({ turn, open, acted, heading }: Props) {
+export function RunningFigures({ turn, Target, open, acted, heading }: Props) {
   const Side = useLazy(true, loadSide);
   // A tap begins this part's time anew; what it did to the whole turn is reckoned and drawn a frame later.
   const drawn = useAfterPaint(turn);
@@ -32,7 +33,7 @@ export function RunningFigures({ turn, open, acted, heading }: Props) {
           label={words.thisPart}
           read={(now) => pace(turn, now).partElapsedMs}
         />
-        <TargetBar turn={turn} />
+        {Target && <Target turn={turn} />}
       </div>
       <div class="pace-side-figures">{side}</div>
     </div>

@@ -23,14 +23,15 @@ interface Props {
 
 /** The upper half: the figures, or the question that was asked for. */
 export function TurnUpper({ turn, panel, left, waiting, open, acted, heading }: Props) {
-  // Both are read beside the first part, so that they are there when they are wanted.
+  // All are read beside the first part, so that they are there when they are wanted.
   const Question = useLazy(true, loadQuestion);
   const Stopped = useLazy(true, loadStopped);
+  const Target = useLazy(true, loadTarget);
   if (panel === 'figures') {
     return turn.status === 'stopped' && Stopped ? (
       <Stopped turn={turn} left={left} acted={acted} heading={heading} />
     ) : (
-      <RunningFigures turn={turn} open={open} acted={acted} heading={heading} />
+      <RunningFigures turn={turn} Target={Target} open={open} acted={acted} heading={heading} />
     );
   }
   return (
@@ -51,4 +52,5 @@ export function TurnUpper({ turn, panel, left, waiting, open, acted, heading }: 
 }
 
 const loadQuestion = async () => (await import('./turn-question')).TurnQuestion;
+const loadTarget = async () => (await import('./target-bar')).TargetBar;
 const loadStopped = async () => (await import('./stopped-figures')).StoppedFigures;
