@@ -6,13 +6,13 @@ export const reviewWorking: typeof english = {
   seconds: 'Nettozyklen in der Reihenfolge, in der sie gefertigt wurden, Sekunden:',
   count: {
     title: (part) => `n von ${part}`,
-    says: 'Wie viele Teile an diesem Tag als fertig angetippt wurden. Ein zurückgenommenes Antippen zählt nicht, ebenso wenig ein zweites, hinter dem kein Teil stehen kann.',
+    says: 'An diesem Tag als fertig angetippte Teile, ohne zurückgenommenes Antippen und ohne zweites, hinter dem kein Teil stehen kann.',
     put: (counted, n) =>
       `${counted} von ${n} gewertet: die anderen sind in keinem Mittelwert, weil eine Frage dazu offen ist oder jemand sie herausgenommen hat.`,
   },
   mean: {
     title: (part) => `Mittlerer Nettozyklus von ${part}`,
-    says: 'Nettozyklus: vom Antippen des vorigen Teils bis zum Antippen dieses Teils, ohne Stillstände; bei einem Teil, das im Los bearbeitet wird, die dafür aufgewendete Zeit. Auch ein Teil mit Nacharbeit und ein Ausschussteil zählen. Ein Teil, zu dem eine Frage offen ist oder das jemand herausgenommen hat, zählt nicht.',
+    says: 'Nettozyklus: vom Antippen des vorigen Teils bis zum Antippen dieses Teils, ohne Stillstände; bei einem Teil, das im Los bearbeitet wird, die dafür aufgewendete Zeit. Nacharbeit und Ausschuss zählen, Teile mit offener Frage und herausgenommene nicht.',
     none: 'Noch zählt kein Teil: die Fragen dazu stehen unter „Zu klären“.',
     formula: 'Mittelwert = Summe der Nettozyklen ÷ n gewertet',
     put: (sum, n, mean, clock) => `${sum} min ÷ ${n} = ${mean} min = ${clock}`,
@@ -39,14 +39,14 @@ export const reviewWorking: typeof english = {
   share: {
     title: (part) => `Zur Zielzeit, ${part}`,
     all: 'Zur Zielzeit, alle Teile des Tages',
-    says: 'Nettozeit der Teile durch die Zeit, die ihre Zielzeiten erlauben. Jedes Teil zählt mit der Zielzeit, die es hatte; ein Tag mit großen Teilen gilt so nicht als langsam. Ein Ausschussteil brauchte seine Zeit und erbringt keine Zielzeit. Teile ohne Zielzeit zählen auf keiner Seite. Eine Vorgabezeit als Zielzeit enthält Zuschläge; Nettozyklen dauern daher meist weniger.',
+    says: 'Nettozeit der Teile durch die Zeit, die ihre Zielzeiten erlauben. Jedes Teil zählt mit der Zielzeit, die es hatte. Ein Ausschussteil brauchte seine Zeit und erbringt keine Zielzeit. Teile ohne Zielzeit zählen auf keiner Seite. Eine Vorgabezeit als Zielzeit enthält Zuschläge; Nettozyklen dauern daher meist weniger.',
     formula: 'Anteil = Summe der Nettozyklen ÷ Summe der Zielzeiten guter Teile',
     put: (of) =>
       `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'Teil' : 'Teile'} mit Zielzeit${of.scrap > 0 ? `, davon ${of.scrap} Ausschuss` : ''})`,
   },
   outcome: {
     title: (part) => `Gut, Nacharbeit und Ausschuss von ${part}`,
-    says: 'Wie unter Tempo beurteilt. Ein Teil, das niemand beurteilt hat, zählt als gut. Gut heißt hier gut beim ersten Mal; ein Teil mit Nacharbeit steht unter Nacharbeit.',
+    says: 'Wie unter Tempo beurteilt. Ein Teil, das niemand beurteilt hat, zählt als gut: gut beim ersten Mal.',
     put: (good, rework, scrap, n) => `${good} + ${rework} + ${scrap} = ${n}`,
   },
   elapsed: {

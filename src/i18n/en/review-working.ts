@@ -5,13 +5,13 @@ export const reviewWorking = spoken('reviewWorking', {
   seconds: 'Net cycles in the order they were done, seconds:',
   count: {
     title: (part: string) => `n of ${part}`,
-    says: 'How many parts were tapped as done on this day. A tap that was taken back is not counted, and neither is a second tap that no part can lie behind.',
+    says: 'Parts tapped as done on this day, without taps that were taken back and second taps that no part can lie behind.',
     put: (counted: number, n: number) =>
       `${counted} counted of ${n}: the others are in no mean, because a question about them is open or somebody set them aside.`,
   },
   mean: {
     title: (part: string) => `Mean net cycle of ${part}`,
-    says: 'Net cycle: from the tap of the part before to the tap of this one, stoppages out; for a part worked in a batch, the time spent on it. A reworked or a scrapped part counts too. A part about which a question is open, or that somebody set aside, does not.',
+    says: 'Net cycle: from the tap of the part before to the tap of this one, stoppages out; for a part worked in a batch, the time spent on it. Reworked and scrapped parts count; those with an open question, or set aside, do not.',
     none: 'No part counts yet: the questions about them stand under “To be settled”.',
     formula: 'mean = sum of net cycles ÷ n counted',
     put: (sum: string, n: number, mean: string, clock: string) =>
@@ -38,14 +38,14 @@ export const reviewWorking = spoken('reviewWorking', {
   share: {
     title: (part: string) => `Against target, ${part}`,
     all: 'Against target, all parts of the day',
-    says: 'Net time of the parts over the time their targets allow. Each part counts with the target it carried, so a day of large parts does not read as a slow one. A scrapped part took its time and earns no target. Parts without a target count on neither side. A target that is a standard time holds allowances, so net cycles mostly take less.',
+    says: 'Net time of the parts over the time their targets allow. Each part counts with the target it carried. A scrapped part took its time and earns no target. Parts without a target count on neither side. A target that is a standard time holds allowances, so net cycles mostly take less.',
     formula: 'share = sum of net cycles ÷ sum of targets of good parts',
     put: (of: { net: string; target: string; share: string; n: number; scrap: number; against: string }) =>
       `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'part' : 'parts'} with a target${of.scrap > 0 ? `, ${of.scrap} of them scrap` : ''})`,
   },
   outcome: {
     title: (part: string) => `Good, rework and scrap of ${part}`,
-    says: 'As judged on Pace. A part that nobody judged counts as good. Good here means good the first time; a reworked part stands under rework.',
+    says: 'As judged on Pace. A part that nobody judged counts as good: good the first time.',
     put: (good: number, rework: number, scrap: number, n: number) => `${good} + ${rework} + ${scrap} = ${n}`,
   },
   elapsed: {

@@ -6,13 +6,13 @@ export const reviewWorking: typeof english = {
   seconds: 'Ciclos netos en el orden en que se hicieron, segundos:',
   count: {
     title: (part) => `n de ${part}`,
-    says: 'Cuántas piezas se tocaron como terminadas este día. No se cuenta un toque que se retiró, ni un segundo toque detrás del cual no puede haber una pieza.',
+    says: 'Piezas tocadas como terminadas este día, sin toques retirados ni segundos toques detrás de los cuales no puede haber una pieza.',
     put: (counted, n) =>
       `Cuentan ${counted} de ${n}: las demás no entran en ninguna media, porque hay una pregunta abierta sobre ellas o alguien las apartó.`,
   },
   mean: {
     title: (part) => `Ciclo neto medio de ${part}`,
-    says: 'Ciclo neto: del toque de la pieza anterior al toque de esta, sin paradas; en una pieza trabajada por lotes, el tiempo dedicado a ella. Una pieza retrabajada o de desecho también cuenta. Una pieza con una pregunta abierta, o que alguien apartó, no cuenta.',
+    says: 'Ciclo neto: del toque de la pieza anterior al toque de esta, sin paradas; en una pieza trabajada por lotes, el tiempo dedicado a ella. Cuentan las retrabajadas y las de desecho; las que tienen una pregunta abierta o se apartaron, no.',
     none: 'Aún no cuenta ninguna pieza: las preguntas sobre ellas están en «Por aclarar».',
     formula: 'media = suma de ciclos netos ÷ n que cuentan',
     put: (sum, n, mean, clock) => `${sum} min ÷ ${n} = ${mean} min = ${clock}`,
@@ -38,14 +38,14 @@ export const reviewWorking: typeof english = {
   share: {
     title: (part) => `Frente al objetivo, ${part}`,
     all: 'Frente al objetivo, todas las piezas del día',
-    says: 'Tiempo neto de las piezas entre el tiempo que conceden sus objetivos. Cada pieza cuenta con el objetivo que llevaba; así, un día de piezas grandes no parece lento. Una pieza de desecho gastó su tiempo y no gana ningún objetivo. Las piezas sin objetivo no cuentan en ninguno de los dos lados. Un objetivo que es un tiempo estándar incluye suplementos; por eso los ciclos netos suelen durar menos.',
+    says: 'Tiempo neto de las piezas entre el tiempo que conceden sus objetivos. Cada pieza cuenta con el objetivo que llevaba. Una pieza de desecho gastó su tiempo y no gana ningún objetivo. Las piezas sin objetivo no cuentan en ninguno de los dos lados. Un objetivo que es un tiempo estándar incluye suplementos; por eso los ciclos netos suelen durar menos.',
     formula: 'proporción = suma de ciclos netos ÷ suma de objetivos de piezas buenas',
     put: (of) =>
       `${of.net} min ÷ ${of.target} min = ${of.share} %: ${of.against} (${of.n} ${of.n === 1 ? 'pieza' : 'piezas'} con objetivo${of.scrap > 0 ? `, ${of.scrap} de desecho` : ''})`,
   },
   outcome: {
     title: (part) => `Buenas, retrabajo y desecho de ${part}`,
-    says: 'Tal como se juzgó en Ritmo. Una pieza que nadie juzgó cuenta como buena. Buena significa aquí buena a la primera; una pieza retrabajada está en retrabajo.',
+    says: 'Tal como se juzgó en Ritmo. Una pieza que nadie juzgó cuenta como buena: buena a la primera.',
     put: (good, rework, scrap, n) => `${good} + ${rework} + ${scrap} = ${n}`,
   },
   elapsed: {

@@ -108,7 +108,7 @@ function PeopleTable({ figures }: Pick<LookAtPeople, 'figures'>) {
             <td>
               {share === null
                 ? words.tooFew
-                : words.value(formatNumber(100 * share), formatNumber(100 * halfWidth!, 1))}
+                : words.value(formatNumber(100 * share, 1), formatNumber(100 * halfWidth!, 1))}
             </td>
           </tr>
         ))}
