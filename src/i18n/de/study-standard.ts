@@ -90,7 +90,7 @@ export const studyStandard: typeof english = {
   against: (revision, pct, direction) =>
     `Gegenüber Revision ${revision}: Normalzeit um ${pct} % ${direction === 'longer' ? 'länger' : 'kürzer'}.`,
   cycle: (low, high, isShown) =>
-    `Mittlerer Zyklus: ${low} bis ${high} bei 95 % (Welch)${isShown ? '' : ', keine Änderung gezeigt'}, ohne Leistungsgrad, gelegentliche Arbeit, andere Personen und Tage.`,
+    `Unterschied im mittleren Zyklus: ${low} bis ${high} bei 95 % (Welch)${isShown ? '' : ', keine Änderung gezeigt'}, ohne Leistungsgrad, gelegentliche Arbeit, andere Personen und Tage.`,
   converted: (theirs, as) => `Ihr Zuschlag, ${theirs}, ist hier ${as}: verglichen werden Normalzeiten.`,
   list: {
     title: 'Vorgaben',

@@ -28,9 +28,9 @@ export const studyReduce = spoken('studyReduce', {
   },
   oneLane: {
     whole: (runs: string) =>
-      `Timed one after the other: ${runs} is read from where the machine starts to its own tap, with the work done meanwhile inside. Where the machine stopped before that work was done, its time here is too long.`,
+      `Timed one after the other: ${runs} has the work done meanwhile inside. Where the machine stopped before it was done, its time here is too long.`,
     behind: (work: string) =>
-      `The method has ${work} done while the machine runs, but it was timed after the stop, so it counts as done while the machine stands. Time operator and machine at once to see it in the run.`,
+      `The method has ${work} done while the machine runs, but it was timed after the stop, so it counts as done while the machine stands. Time operator and machine at once.`,
   },
   steady: {
     title: 'Did the pace stay the same?',

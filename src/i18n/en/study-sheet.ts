@@ -116,7 +116,7 @@ export const studySheet = spoken('studySheet', {
     none: 'The part has no target yet.',
     set: 'Make this the part’s target',
     question: (part: string, time: string) => `Set the target of ${part} to ${time}, from this study?`,
-    note: 'It counts from the next part on. What was paced so far keeps its target.',
+    note: 'It counts from the next part on.',
     yes: 'Set the target',
     no: 'Leave it',
     isSet: 'This standard time is the part’s target.',
@@ -211,7 +211,7 @@ export const studySheet = spoken('studySheet', {
       quick: (element: string, cycle: number, time: string) =>
         `${element}, cycle ${cycle}: ${time}, a second tap in one moment? Then leave it out, and the reading before it.`,
       quickRun: (element: string, cycle: number, time: string) =>
-        `${element}, cycle ${cycle}: ${time}, a run so short. Was it tapped to start the machine, or twice? Then leave it out.`,
+        `${element}, cycle ${cycle}: ${time}, a run so short. Tapped to start the machine, or twice? Then leave it out.`,
       high: (element: string, cycle: number, time: string) =>
         `${element}, cycle ${cycle}: ${time}, far longer than the others.`,
       low: (element: string, cycle: number, time: string) =>

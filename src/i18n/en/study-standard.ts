@@ -87,7 +87,7 @@ export const studyStandard = spoken('studyStandard', {
   against: (revision: number, pct: string, direction: 'longer' | 'shorter') =>
     `Against revision ${revision}: normal time ${pct} % ${direction}.`,
   cycle: (low: string, high: string, isShown: boolean) =>
-    `Mean cycle: ${low} to ${high} at 95 % (Welch)${isShown ? '' : ', no change shown'}, without what ratings, occasional work, other people and days add.`,
+    `The mean cycle differs by ${low} to ${high} at 95 % (Welch)${isShown ? '' : ', no change shown'}, without what ratings, occasional work, other people and days add.`,
   converted: (theirs: string, as: string) =>
     `Its allowance, ${theirs}, is ${as} here: normal times are compared.`,
   list: {

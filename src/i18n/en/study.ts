@@ -31,7 +31,7 @@ export const study = spoken('study', {
     title: 'New study',
     back: 'Back to the studies',
     putAway: 'Put this preparation away',
-    putAwayWhat: 'What is written here goes; methods kept as a revision stay. Nothing timed is lost.',
+    putAwayWhat: 'What is written here goes; kept revisions and what was timed stay.',
     otherFirst: (kept: string, wanted: string) =>
       `${kept} is in preparation: put it away, or choose ${wanted}.`,
     part: 'Part',
@@ -43,10 +43,9 @@ export const study = spoken('study', {
     partWithoutCode: 'A part needs a code.',
     method: 'Method',
     revision: (revision: number) => `Revision ${revision}`,
-    noMethod: 'This part has no method yet. Name its elements in the order in which they come.',
+    noMethod: 'No method yet. Name its elements in their order.',
     takeOver: 'Begin with the method of',
-    changed: (revision: number) =>
-      `Changed. It will be kept as revision ${revision}; earlier ones stay as they are.`,
+    changed: (revision: number) => `Changed. It will be kept as revision ${revision}.`,
     changedInPlace: (revision: number) =>
       `Changed. Nothing was timed under it yet: it stays revision ${revision}.`,
     saveRevision: (revision: number) => `Keep as revision ${revision}`,
@@ -61,7 +60,7 @@ export const study = spoken('study', {
     breakPoint: 'Break point: the instant that ends it',
     breakPointHint: 'best something you can hear',
     noBreakPoint: (elements: string) =>
-      `No break point is written for ${elements}: two people would end it at two instants. Write one above, or go on, and the sheet says so.`,
+      `No break point is written for ${elements}: two people would end it at two instants. Write one, or go on, and the sheet says so.`,
     withoutBreakPoint: 'Go on without',
     breakPointMissing: 'no break point written',
     elementClass: 'Class',
@@ -103,7 +102,7 @@ export const study = spoken('study', {
     twoPlaces: (starter: string) =>
       `Two places to tap: on the left what the operator does, on the right when the machine stops. It starts by itself as “${starter}” ends.`,
     oneLane: (work: string, machine: string) =>
-      `While ${machine} runs, the operator does ${work}; one after the other, only one of them can be tapped. If the machine stops first, its time comes out too long, and what the operator waits too short. Time them at once.`,
+      `While ${machine} runs, the operator does ${work}. One after the other, a machine that stops first comes out too long, and the waiting too short. Time them at once.`,
     plannedCycles: 'Cycles',
     planWords: 'Who, and at which times of which days',
     planHint: 'K7 and M2, morning and afternoon, two days',

@@ -46,7 +46,6 @@ export function StandardWorking({
 }
 
 /** What an allowance is made up of, before its sum. */
-function madeUp(lines: AllowanceTerms['lines'] = []): string {
-  if (lines.length === 0) return '';
-  return `${lines.map(({ name, pct }) => `${name} ${formatNumber(pct, 2)}`).join(' + ')} = `;
+function madeUp(lines: AllowanceTerms['lines']): string {
+  return lines ? `${lines.map(({ name, pct }) => `${name} ${formatNumber(pct, 2)}`).join(' + ')} = ` : '';
 }
