@@ -297,6 +297,17 @@ describe('a foreman with the demo shop', () => {
     await page.getByText('97.9 % (97.3 to 98.4)').waitFor();
   });
 
+  it('compares once more from the foot of the page, and the verdict is in view', async () => {
+    await page.locator('summary', { hasText: 'Compare two periods' }).click();
+    await page.getByLabel('Difference that matters, %').fill('20');
+    const fix = page.getByRole('button', { name: 'Fix it, then look' });
+    await fix.evaluate((own) => own.scrollIntoView({ block: 'start' }));
+    await tap(page, fix);
+    const verdict = page.locator('#review-verdict');
+    const top = () => verdict.evaluate((own) => own.getBoundingClientRect().top);
+    await expect.poll(top).toBeGreaterThan(0);
+  });
+
   it('promises what nine days of ten bring, going by seven of them: 238', async () => {
     await openPlace('Promises');
     await page.getByRole('heading', { name: /^238 good parts a day .* going by 7 days/ }).waitFor();
