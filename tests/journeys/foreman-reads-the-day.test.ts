@@ -94,7 +94,7 @@ describe('a foreman with the demo shop', () => {
     expect((await turns()).join()).not.toMatch(/K7|M2|R4/);
     await tap(page, person);
     for (const line of await turns())
-      expect(line).toMatch(/^\d\d:\d\d–\d\d:\d\d, (K7|M2|R4), \d+ parts(, [SML])+$/);
+      expect(line).toMatch(/^\d\d:\d\d–\d\d:\d\d, (K7|M2|R4), \d+ parts(, [A-Z])+$/);
     await tap(page, person);
   });
 
