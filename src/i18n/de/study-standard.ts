@@ -91,7 +91,7 @@ export const studyStandard: typeof english = {
     `Gegenüber Revision ${revision}: Normalzeit um ${pct} % ${direction === 'longer' ? 'länger' : 'kürzer'}.`,
   cycle: (low, high, isShown) =>
     `Unterschied im mittleren Zyklus: ${low} bis ${high} bei 95 % (Welch)${isShown ? '' : ', keine Änderung gezeigt'}, ohne Leistungsgrad, gelegentliche Arbeit, andere Personen und Tage.`,
-  converted: (theirs, as) => `Ihr Zuschlag, ${theirs}, ist hier ${as}: verglichen werden Normalzeiten.`,
+  otherBasis: (theirs) => `Ihr Zuschlag ist ${theirs}: verglichen werden Normalzeiten.`,
   list: {
     title: 'Vorgaben',
     check: 'Kontrollstudie',

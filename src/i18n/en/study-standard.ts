@@ -88,8 +88,7 @@ export const studyStandard = spoken('studyStandard', {
     `Against revision ${revision}: normal time ${pct} % ${direction}.`,
   cycle: (low: string, high: string, isShown: boolean) =>
     `The mean cycle differs by ${low} to ${high} at 95 % (Welch)${isShown ? '' : ', no change shown'}, without what ratings, occasional work, other people and days add.`,
-  converted: (theirs: string, as: string) =>
-    `Its allowance, ${theirs}, is ${as} here: normal times are compared.`,
+  otherBasis: (theirs: string) => `Its allowance is ${theirs}: normal times are compared.`,
   list: {
     title: 'Standards',
     check: 'Check study',

@@ -89,7 +89,7 @@ export const studyStandard: typeof english = {
     `Frente a la revisión ${revision}: tiempo normal un ${pct} % ${direction === 'longer' ? 'más largo' : 'más corto'}.`,
   cycle: (low, high, isShown) =>
     `Diferencia del ciclo medio: de ${low} a ${high} al 95 % (Welch)${isShown ? '' : ', sin cambio demostrado'}, sin valoración, trabajo ocasional ni otras personas y días.`,
-  converted: (theirs, as) => `Su suplemento, ${theirs}, es aquí ${as}: se comparan los tiempos normales.`,
+  otherBasis: (theirs) => `Su suplemento es ${theirs}: se comparan los tiempos normales.`,
   list: {
     title: 'Estándares',
     check: 'Estudio de comprobación',

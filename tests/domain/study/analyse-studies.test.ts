@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { analyseStudies, type StudyInAnalysis } from '../../../src/domain/study/analyse-studies';
 import { compareWithStandard } from '../../../src/domain/study/compare-with-standard';
-import { onBasis } from '../../../src/domain/study/same-basis';
 import { isLaterStudy, standardDue } from '../../../src/domain/study/standard-due';
 import type { Study } from '../../../src/domain/study/study';
 import { cycleTimes } from '../../../src/domain/study/study-progress';
@@ -214,24 +213,6 @@ describe('a study shows drift', () => {
       false,
       true,
     ]);
-  });
-});
-
-describe('allowances on another basis', () => {
-  it('are 17.65 % of normal time for 15 % of the shift, line by line, and 15 % on the way back', () => {
-    const shift = {
-      allowancePct: 15,
-      basis: 'shift',
-      machineAllowancePct: 0,
-      lines: [
-        { name: 'personal', pct: 5 },
-        { name: 'fatigue', pct: 10 },
-      ],
-    } as const;
-    const normal = onBasis(shift, 'normal_time');
-    expect(normal.allowancePct).toBeCloseTo(17.65, 2);
-    expect(normal.lines!.reduce((sum, { pct }) => sum + pct, 0)).toBeCloseTo(normal.allowancePct, 12);
-    expect(onBasis(normal, 'shift').allowancePct).toBeCloseTo(15, 12);
   });
 });
 

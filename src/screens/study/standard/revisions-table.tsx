@@ -5,7 +5,6 @@ import type { Part } from '../../../domain/shop/shop';
 import type { AllowanceTerms } from '../../../domain/study/allowance-terms';
 import type { StudiesAnalysis } from '../../../domain/study/analyse-studies';
 import { compareWithStandard } from '../../../domain/study/compare-with-standard';
-import { onBasis } from '../../../domain/study/same-basis';
 import { isLaterStudy, standardDue } from '../../../domain/study/standard-due';
 import { summariseStudy } from '../../../domain/study/summarise-study';
 import { study as allWords } from '../../../i18n/en/study';
@@ -109,11 +108,7 @@ function Standing(props: Props & { standard: StandardRevision; day: string }) {
       {normalMs !== null && Math.abs(change) >= 0.0005 && (
         <p>
           {words.against(standard.revision, percentOf(Math.abs(change)), change > 0 ? 'longer' : 'shorter')}{' '}
-          {basis !== standard.terms.basis &&
-            words.converted(
-              allowanceWords(standard.terms),
-              allowanceWords(onBasis(standard.terms, basis)),
-            )}{' '}
+          {basis !== standard.terms.basis && words.otherBasis(allowanceWords(standard.terms))}{' '}
           {compared &&
             words.cycle(
               time.figure(compared.lower),
