@@ -7,7 +7,7 @@ export const cellPeople = spoken('cellPeople', {
   tooFew: (people: string, good: string, wanted: string) =>
     `Too few with ${people}: ${good} good parts a day, ${wanted} are wanted.`,
   wouldDo: (people: string) => `${people} would do, with the work shared out as below.`,
-  close: 'It is near: less of what stops the cell, or a little less of any element, would do.',
+  close: 'It is near: fewer stoppages, or a little less of any element, would do.',
   nothingLeft: 'Stoppages and occasional work take all of the takt: no number of people would do.',
   tooLong: (left: string, elements: readonly string[]) =>
     `No number of people would do: ${cell.list(elements)} ${elements.length === 1 ? 'alone takes' : 'each take'} longer than the ${left} left of the takt.`,
@@ -65,7 +65,7 @@ export const cellPeople = spoken('cellPeople', {
     'Takt = working time of a day ÷ parts wanted in it. Left of it: working time without stoppages × share not scrapped ÷ parts wanted, less occasional work and rework a part.',
     'Good parts a day are those of the simulation on the other pages.',
     'Work is given out element by element as long as it fits what is left of the takt: the element that most others wait for first, and by the heaviest work behind it; the better of the two is shown. Neither finds the best always (Jacobs & Chase; Helgeson and Birnie 1961).',
-    'Balance efficiency = all hand work ÷ (people × takt left), or ÷ (people × longest station). Delay = the rest. Both are in use, and they differ.',
+    'Balance efficiency = all hand work ÷ (people × takt left), or ÷ (people × longest station). Delay = the rest. Both are in use.',
     'The tick “8 of 10”: in eight timed cycles of ten that person was done by then.',
     'Machines in turn: the round takes the longer of loading + machine and machines × the operator’s own time; n′ = (loading + machine) ÷ (loading + work beside it) (Niebel & Freivalds).',
     'Calling at random: binomial, each machine needing the operator loading ÷ (loading + machine) of the time.',

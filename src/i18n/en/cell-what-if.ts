@@ -114,7 +114,7 @@ export const cellWhatIf = spoken('cellWhatIf', {
   how: [
     'Every simulated part takes the times of a cycle that was timed, drawn by chance; where a cycle resembles the one before it, short runs are drawn. Stoppages, scrap and rework come as often and last as long as in the newest turns; a reworked part takes the hands once more the time of a part.',
     'Minutes a part are without stoppages, rework and scrap; everything else in the table has them in.',
-    'A stoppage for a reason that holds the machine, as the shop said under People and machines, holds the machine; any other the operator, and the machine runs its cycle to the end meanwhile.',
+    'A stoppage holds the machine where People and machines says so; any other the operator, and the machine ends its cycle.',
     'With the tap comes what ten days of luck tell; all of them follow a moment later.',
     'Occasional work that comes once a trolley comes as often as the trolley goes.',
     'Now and then meet the same luck, so that the difference has a narrow interval: mean difference by days ± t·s/√n, at 95 %. A lead time counts on the day its part is free.',

@@ -47,7 +47,7 @@ export const cellSource = spoken('cellSource', {
     `. ${count === 1 ? 'One of its readings is' : `${count} of its readings are`} worth a look there; what nobody leaves out with a cause counts here as in the standard.`,
   thin: (part: string) => `Too few cycles to lean on what follows for ${part}: time at least five.`,
   mix: (shares: string) =>
-    `As made in the newest turns: ${shares}. Another mix cannot be tried here; its parts can, one by one.`,
+    `As made in the newest turns: ${shares}. Beside it only its parts can be tried, one by one.`,
 });
 
 /** The element that another measure would begin with, and what both give of it, in good parts a day. */
