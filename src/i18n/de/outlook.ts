@@ -38,7 +38,7 @@ export const outlook: typeof english = {
     `Ohne weiteren Zeitverlust, in ihrer mittleren Zeit: ${count} ${count === 1 ? 'Teil' : 'Teile'} bis zum Schluss.`,
   state: 'Letzte 5: über Zielzeit ab einem Median von 110 %, bis er auf 105 % sinkt.',
   scrap: 'Ein Ausschussteil kostet seine Zeit und bringt keine Zielzeit ein.',
-  plan: '„Mit Stillständen“ enthält auch Stillstände, Rüsten, Nacharbeit und Weggerufen: was der Plan tragen muss, gleich durch wen.',
+  plan: '„Mit Stillständen“ trägt auch Stillstände, Rüsten, Nacharbeit und Weggerufen, gleich durch wen.',
   target: (what) => `Zielzeit: ${what}.`,
   sources: { typed: 'eingegeben', standard: 'die Vorgabezeit', takt: 'der Takt, aus Kalender und Bedarf' },
 };

@@ -55,8 +55,7 @@ export const ownRecord: typeof english = {
   elementsTitle: 'Abschnitte',
   daysTitle: 'Zum Mitnehmen',
   takeDays: (person) => `Die letzten 90 Tage von ${person} als Datei`,
-  daysNote:
-    'Jedes Teil mit Zeit und damaliger Zielzeit. Niemand erfährt davon.',
+  daysNote: 'Jedes Teil mit Zeit und damaliger Zielzeit. Niemand erfährt davon.',
   taken: (name, count) => `Gesichert: ${name}, ${count} ${count === 1 ? 'Teil' : 'Teile'}.`,
   notTaken: (error) => `Nichts wurde gesichert: ${error}`,
 };

@@ -8,7 +8,7 @@ export const turnQuestion: typeof english = {
   undoTitle: (what, ms) => `Vor ${clockFace(ms)}: ${what}. Zurücknehmen?`,
   undoYes: 'Zurücknehmen',
   undoNo: 'So lassen',
-  undoNote: 'Das Tippen bleibt in den Aufzeichnungen, auch dass es zurückgenommen wurde.',
+  undoNote: 'Tippen und Zurücknehmen bleiben in den Aufzeichnungen.',
   stopInIt: 'Stillstand war darin',
   stopInItSaid: 'Stillstand war darin: in keinem Mittelwert',
   allWorkSaid: 'Alles war Arbeit',

@@ -39,7 +39,7 @@ export const outlook = spoken('outlook', {
     `With nothing lost any more, at their mean time: ${parts(count)} by the end.`,
   state: 'Last 5: over target from a median of 110 % on, until it is down to 105 %.',
   scrap: 'A scrapped part takes its time and earns no target.',
-  plan: '“With stoppages” also has stoppages, set-up, rework and called away in it: what the plan has to bear, whoever caused it.',
+  plan: '“With stoppages” also bears stoppages, set-up, rework and called away, whoever caused them.',
   target: (what: string) => `Target: ${what}.`,
   sources: { typed: 'typed in', standard: 'the standard time', takt: 'takt, from calendar and demand' },
 });

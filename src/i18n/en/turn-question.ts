@@ -8,7 +8,7 @@ export const turnQuestion = spoken('turnQuestion', {
   undoTitle: (what: string, ms: number) => `Take back ${what}, ${clockFace(ms)} ago?`,
   undoYes: 'Take it back',
   undoNo: 'Leave it',
-  undoNote: 'The tap stays in the records, and so does that it was taken back.',
+  undoNote: 'Tap and undo both stay in the records.',
   stopInIt: 'A stop was in it',
   stopInItSaid: 'A stop was in it: in no average',
   allWorkSaid: 'All of it was work',

@@ -44,7 +44,7 @@ export const outlook: typeof english = {
     `Sin perder más tiempo, con su tiempo medio: ${count} ${count === 1 ? 'pieza' : 'piezas'} al final.`,
   state: 'Últimas 5: sobre objetivo desde una mediana del 110 %, hasta que baja al 105 %.',
   scrap: 'Una pieza de desecho lleva su tiempo y no gana objetivo.',
-  plan: '«Con paradas» incluye también paradas, preparación, retrabajo y llamadas a otra tarea: lo que el plan tiene que absorber, lo cause quien lo cause.',
+  plan: '«Con paradas» carga también paradas, preparación, retrabajo y llamadas a otra tarea, las cause quien las cause.',
   target: (what) => `Objetivo: ${what}.`,
   sources: { typed: 'escrito', standard: 'el tiempo estándar', takt: 'takt, según calendario y demanda' },
 };

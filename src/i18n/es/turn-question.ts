@@ -8,7 +8,7 @@ export const turnQuestion: typeof english = {
   undoTitle: (what, ms) => `Hace ${clockFace(ms)}: ${what}. ¿Deshacer?`,
   undoYes: 'Deshacer',
   undoNo: 'Dejarlo',
-  undoNote: 'El toque queda en los registros, y también que se deshizo.',
+  undoNote: 'El toque y el deshacer quedan en los registros.',
   stopInIt: 'Hubo una parada',
   stopInItSaid: 'Hubo una parada: no entra en ninguna media',
   allWorkSaid: 'Todo fue trabajo',
