@@ -47,7 +47,7 @@ export const reviewDayMore: typeof english = {
       `(${of.targets} min + ${setUps(of.count)}, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
     efficiencyTitle: 'Zeitgrad',
     efficiencySays:
-      'Erbrachte Vorgabezeit durch Anwesenheitszeit. Ein Tag, der in seiner ganzen Anwesenheitszeit seine Zielzeiten erbringt, hat 100 %; Essenspausen zählen nicht als Anwesenheit, Erholung schon, weil die Zielzeiten sie enthalten.',
+      'Erbrachte Vorgabezeit durch Anwesenheitszeit. Essenspausen zählen nicht als Anwesenheit, Erholung schon, weil die Zielzeiten sie enthalten.',
     efficiencyFormula: 'Zeitgrad = erbracht ÷ anwesend',
     efficiencyPut: (earned, attended, percent) => `${earned} min ÷ ${attended} min = ${percent} %`,
     axis: 'Anwesenheitsminuten je gutem Teil',
@@ -73,7 +73,7 @@ export const reviewDayMore: typeof english = {
       'Die Zielzeiten der guten Teile, die in der Stunde endeten, und die Vorgabe jedes Rüstvorgangs, der in ihr endete.',
     earnedFormula: 'erbracht = Σ Zielzeiten + Rüstvorgänge × deren Vorgabe',
     earnedPut: (parts, ofSetUps, earned) => `${parts} min Teile + ${ofSetUps} min Rüsten = ${earned} min`,
-    note: 'In erbrachten Minuten, damit eine Stunde mit großen Teilen nicht als langsam gilt. Der Plan sind die Anwesenheitsminuten: ohne Essenspausen, aber mit Erholung, weil die Zielzeiten sie enthalten. Eine Stunde, in der nichts endete, sagt nichts.',
+    note: 'In erbrachten Minuten, damit eine Stunde mit großen Teilen nicht als langsam gilt. Der Plan sind die Anwesenheitsminuten. Eine Stunde, in der nichts endete, sagt nichts.',
     efficiency: (earned, plan, percent) =>
       `${earned} erbrachte von ${plan} geplanten Minuten sind der Zeitgrad des Tages, ${percent} %.`,
   },
@@ -145,7 +145,7 @@ export const reviewDayMore: typeof english = {
       scrapRatio: 'Ausschuss ÷ Teile',
       reworkRatio: 'Nacharbeit ÷ Teile',
     },
-    note: 'Arbeitseinheit ist der Platz; Planbelegungszeit ist die Anwesenheitszeit ohne die genommenen Pausen. Effektivität und was daraus gerechnet wird liegt über 100 %, wo Teile weniger Zeit brauchten als geplant; der NEE-Index zählt auch das Rüsten. Keine davon ist der Zeitgrad: Mitarbeiterproduktivität meint gearbeitete, nicht erbrachte Zeit.',
+    note: 'Arbeitseinheit ist der Platz; Planbelegungszeit ist die Anwesenheitszeit ohne genommene Pausen. Effektivität liegt über 100 %, wo Teile weniger Zeit brauchten als geplant; der NEE-Index zählt auch das Rüsten. Keine davon ist der Zeitgrad: Mitarbeiterproduktivität meint gearbeitete, nicht erbrachte Zeit.',
   },
   cost: {
     title: 'Was jeder Stillstand kostete',

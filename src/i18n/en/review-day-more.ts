@@ -42,13 +42,13 @@ export const reviewDayMore = spoken('reviewDayMore', {
       `(${of.targets} min + ${of.count} ${of.count === 1 ? 'set-up' : 'set-ups'}, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
     efficiencyTitle: 'Efficiency',
     efficiencySays:
-      'Time earned over time attended. A day that earns its targets in all the time that was attended has 100 %; meal breaks are not attended, rest is, because targets allow for it.',
+      'Time earned over time attended. Meal breaks are not attended, rest is, because targets allow for it.',
     efficiencyFormula: 'efficiency = earned ÷ attended',
     efficiencyPut: (earned: string, attended: string, percent: string) =>
       `${earned} min ÷ ${attended} min = ${percent} %`,
     axis: 'attended minutes per good part',
     legend:
-      'The bar is what the day demanded by its targets and set-ups (earned ÷ good), the upright mark what a good part took (attended ÷ good). Efficiency is the first ÷ the second: by it, hard days and easy days can be compared.',
+      'The bar is what the day demanded by its targets and set-ups (earned ÷ good), the upright mark what a good part took (attended ÷ good). Efficiency is the first ÷ the second: it compares hard days and easy ones.',
   },
   hours: {
     title: 'Hour by hour',
@@ -70,7 +70,7 @@ export const reviewDayMore = spoken('reviewDayMore', {
     earnedFormula: 'earned = Σ targets + set-ups × their standard',
     earnedPut: (parts: string, setUps: string, earned: string) =>
       `${parts} min of parts + ${setUps} min of set-ups = ${earned} min`,
-    note: 'In earned minutes, so that an hour of large parts is no slow one. The plan is the minutes attended: meals are out, rest is in, because targets allow for it. An hour in which nothing ended says nothing.',
+    note: 'In earned minutes, so that an hour of large parts is no slow one. The plan is the minutes attended. An hour in which nothing ended says nothing.',
     efficiency: (earned: string, plan: string, percent: string) =>
       `${earned} earned of ${plan} planned is the efficiency of the day, ${percent} %.`,
   },
@@ -142,7 +142,7 @@ export const reviewDayMore = spoken('reviewDayMore', {
       scrapRatio: 'scrap ÷ parts',
       reworkRatio: 'rework ÷ parts',
     },
-    note: 'The station is the work unit; planned busy time is the attended time without the breaks that were taken. Effectiveness, and what is made from it, is over 100 % where parts took less time than planned; the NEE index counts set-ups as well. None of these is the efficiency of the day: worker efficiency is time worked, not earned.',
+    note: 'The station is the work unit; planned busy time is attended time without breaks taken. Effectiveness is over 100 % where parts took less time than planned; the NEE index counts set-ups as well. None of these is the efficiency of the day: worker efficiency is time worked, not earned.',
   },
   cost: {
     title: 'What each stoppage cost',

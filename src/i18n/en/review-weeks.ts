@@ -51,7 +51,7 @@ export const reviewWeeks = spoken('reviewWeeks', {
   method: (revision: number) => `method revision ${revision}`,
   count: 'n',
   legend:
-    'One point a day. Level line: mean, or the median while there are no limits. Dots: limits of what chance does (mean ± 2.66 × mean step from day to day). Ringed: stands out.',
+    'One point a day. Level line: mean, or median without limits. Dots: limits of chance (mean ± 2.66 × mean step from day to day). Ringed: stands out.',
   countLegend: { good: ' n: good parts.', done: ' n: parts done.' },
   targetLegend: ' Broken line: target.',
   fewLegend: ' Hollow: fewer than five parts, or a part of a day.',

@@ -47,7 +47,7 @@ export const reviewDayMore: typeof english = {
       `(${of.targets} min + ${setUps(of.count)}, ${of.setUps} min) ÷ ${of.good} = ${of.time}`,
     efficiencyTitle: 'Eficiencia',
     efficiencySays:
-      'Tiempo ganado entre tiempo de presencia. Un día que gana sus objetivos en todo su tiempo de presencia tiene el 100 %; las pausas de comida no son presencia, el descanso sí, porque los objetivos lo incluyen.',
+      'Tiempo ganado entre tiempo de presencia. Las pausas de comida no son presencia, el descanso sí, porque los objetivos lo incluyen.',
     efficiencyFormula: 'eficiencia = ganado ÷ presencia',
     efficiencyPut: (earned, attended, percent) => `${earned} min ÷ ${attended} min = ${percent} %`,
     axis: 'minutos de presencia por pieza buena',
@@ -74,7 +74,7 @@ export const reviewDayMore: typeof english = {
     earnedFormula: 'ganado = Σ objetivos + preparaciones × su estándar',
     earnedPut: (parts, ofSetUps, earned) =>
       `${parts} min de piezas + ${ofSetUps} min de preparación = ${earned} min`,
-    note: 'En minutos ganados, para que una hora de piezas grandes no parezca lenta. El plan son los minutos de presencia: sin comidas, pero con descanso, porque los objetivos lo incluyen. Una hora en la que no terminó nada no dice nada.',
+    note: 'En minutos ganados, para que una hora de piezas grandes no parezca lenta. El plan son los minutos de presencia. Una hora en la que no terminó nada no dice nada.',
     efficiency: (earned, plan, percent) =>
       `${earned} minutos ganados de ${plan} previstos son la eficiencia del día, ${percent} %.`,
   },
@@ -147,7 +147,7 @@ export const reviewDayMore: typeof english = {
       scrapRatio: 'desecho ÷ piezas',
       reworkRatio: 'retrabajo ÷ piezas',
     },
-    note: 'La unidad de trabajo es el puesto; el tiempo de ocupación previsto es el tiempo de presencia sin las pausas hechas. La efectividad, y lo que sale de ella, pasa del 100 % donde las piezas tardaron menos de lo previsto; el índice NEE cuenta también las preparaciones. Ninguno es la eficiencia del día: la del trabajador es tiempo trabajado, no ganado.',
+    note: 'La unidad de trabajo es el puesto; el tiempo de ocupación previsto es el tiempo de presencia sin las pausas hechas. La efectividad pasa del 100 % donde las piezas tardaron menos de lo previsto; el índice NEE cuenta también las preparaciones. Ninguno es la eficiencia del día: la del trabajador es tiempo trabajado, no ganado.',
   },
   cost: {
     title: 'Lo que costó cada parada',
