@@ -13,11 +13,11 @@ export const outlook: typeof english = {
       ? `${about} von ${wanted} bis ${time}`
       : `Etwa ${about} von ${wanted} bis ${time} (${from}–${to})`,
   allDone: (wanted) => (wanted === 1 ? '1 von 1 fertig' : `Alle ${wanted} fertig`),
-  atTarget: (time) => `Nach Zielzeit: fertig um ${time}`,
+  atTarget: (time) => `Nach Ziel fertig: ${time}`,
   notYet: 'Noch zu früh: Prognose ab 10 gewerteten Teilen',
   ask: 'Wie viele Teile?',
   learning: 'Anlernen: das Ende wird nicht berechnet',
-  states: { steady: 'Letzte 5: nahe Zielzeit oder darunter', slower: 'Letzte 5: über Zielzeit' },
+  states: { steady: 'Letzte 5: bis 10 % darüber', slower: 'Letzte 5: über Zielzeit' },
   positionLater: 'Voraus oder im Verzug: ab dem ersten Teil',
   lastParts: (count) => (count === 1 ? 'Das letzte Teil' : `Die letzten ${count} Teile`),
 

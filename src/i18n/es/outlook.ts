@@ -21,7 +21,7 @@ export const outlook: typeof english = {
   ask: '¿Cuántas piezas?',
   learning: 'Aprendizaje: no se calcula el final',
   states: {
-    steady: 'Últimas 5: cerca del objetivo o menos',
+    steady: 'Últimas 5: hasta 10 % más',
     slower: 'Últimas 5: sobre objetivo',
   },
   positionLater: 'Por delante o por detrás: desde la primera pieza',
