@@ -31,7 +31,7 @@ export const study = spoken('study', {
     title: 'New study',
     back: 'Back to the studies',
     putAway: 'Put this preparation away',
-    putAwayWhat: 'What is written here goes; kept revisions and what was timed stay.',
+    putAwayWhat: 'What is written here goes; methods kept as a revision stay. Nothing timed is lost.',
     otherFirst: (kept: string, wanted: string) =>
       `${kept} is in preparation: put it away, or choose ${wanted}.`,
     part: 'Part',
