@@ -54,12 +54,12 @@ describe('a foreman with the demo shop', () => {
     expect(main).toContain('Fri 27 March 2026');
     for (const part of ['L', 'M', 'S']) expect(main).toContain(`${part}\n`);
     expect(main).not.toMatch(/\b(K7|M2|R4)\b/);
-    // Said in words, and the same in the sheet: 282 good are 279 the first time and 3 after rework.
+    // Said in words, and the same in the sheet: 282 good are 279 the first time and 3 with rework.
     // The largest sentence is the fair one; beside it stands how many parts the other figure is of.
     await page.getByRole('heading', { name: /^(.*\. )?Efficiency 9\d\.\d %, with 28 min lost\.$/ }).waitFor();
     const alone = await page.getByText(/^Earned ÷ attended time\. The work alone /).innerText();
     expect(alone).toMatch(/\(\d+ of 283 parts\): 9\s% less time than target\.$/);
-    expect(main).toContain('282 good (279 the first time, 3 after rework), 1 scrapped');
+    expect(main).toContain('282 good (279 the first time, 3 with rework), 1 scrapped');
     // The ledger's sum and attended time differ by what of the meal is in the turns, and it is said where that stands.
     await page
       .getByText(/^Attended: 7:30:00 = 7:30:46 − 0:46 of meal breaks, .* going on: Work on parts 0:46\.$/)

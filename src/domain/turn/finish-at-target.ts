@@ -1,6 +1,6 @@
 import type { Stamp } from '../records/stamp';
-import { isGood } from './earned-time';
 import { pace } from './pace';
+import { goodSoFar } from './rework-waiting';
 import type { Turn } from './turn';
 import { endOfWork } from './working-line';
 
@@ -10,9 +10,9 @@ import { endOfWork } from './working-line';
  * without a target, where nobody said how many, and once all are done. It is arithmetic and no forecast.
  */
 export function finishAtTarget(turn: Turn, now: Stamp): number | null {
-  const { inHand, planned, wantedParts, cycles } = turn;
+  const { inHand, planned, wantedParts } = turn;
   const { targetMs } = inHand;
-  const left = (wantedParts ?? 0) - cycles.filter(isGood).length;
+  const left = (wantedParts ?? 0) - goodSoFar(turn);
   if (targetMs === null || left <= 0) return null;
   const { turnElapsedMs, partWorkedMs } = pace(turn, now);
   return endOfWork(turnElapsedMs, left * targetMs - Math.min(targetMs, partWorkedMs), planned.breaks);

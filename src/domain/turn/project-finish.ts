@@ -1,7 +1,7 @@
 import { quantiles } from '../../statistics/quantiles';
 import { seededRandom } from '../../statistics/seeded-random';
-import { isGood } from './earned-time';
 import { type PartSpan, partSpans } from './part-spans';
+import { goodSoFar } from './rework-waiting';
 import type { Turn } from './turn';
 import { turnDrift } from './turn-drift';
 import { endOfWork, workBetween } from './working-line';
@@ -64,7 +64,7 @@ export function projectFinish(turn: Turn, before: readonly Turn[], nowMs: number
   const own = partSpans(turn);
   const recent = counted(own).slice(-RECENT);
   if (turn.isLearning || recent.length < FEWEST) return null;
-  const done = turn.cycles.filter(isGood).length;
+  const done = goodSoFar(turn);
   const left = turn.wantedParts === null ? null : Math.max(0, turn.wantedParts - done);
   const { breaks, endsAtMs } = turn.planned;
   const untilEndMs = endsAtMs === null || endsAtMs <= nowMs ? null : workBetween(nowMs, endsAtMs, breaks);

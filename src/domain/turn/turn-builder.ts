@@ -5,9 +5,10 @@ import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
 import { type Gap, SHORTEST_GAP_MS } from './find-gaps';
 import { isUndoable } from './is-undoable';
+import { openStoppage } from './open-stoppage';
 import type { PartTapped, Step } from './part-tapped';
 import { type PersonSpan, whose } from './people-line';
-import { type LedgerSpan, NOT_STATED, type Stoppage, type Stretch, type Turn } from './turn';
+import type { LedgerSpan, Stoppage, Stretch, Turn } from './turn';
 import type { TurnRemarks } from './turn-remarks';
 
 /** Nobody stays away this long without the question who came back. */
@@ -89,7 +90,7 @@ export class TurnBuilder {
         if (this.status !== 'running') break;
         this.closeStretch(atMs);
         this.status = 'stopped';
-        this.stoppages.push(this.explained(key, atMs));
+        this.stoppages.push(openStoppage(this.remarks, key, atMs));
         break;
       case 'resumed':
         this.resume(atMs);
@@ -256,19 +257,6 @@ export class TurnBuilder {
   private isMarked(partDone: string): boolean {
     const begun = this.status === 'stopped' ? this.stoppages.at(-1)!.ofPart : '';
     return partDone !== begun && partDone.split('/')[0] === this.parts.at(-1)?.key;
-  }
-
-  private explained(key: string, fromMs: number): Stoppage {
-    const why = this.remarks.explanations.get(key);
-    return {
-      key,
-      fromMs,
-      toMs: null,
-      reason: why?.reason ?? NOT_STATED,
-      label: why?.label ?? '',
-      category: why?.category ?? 'stoppage',
-      ofPart: why?.ofPart ?? '',
-    };
   }
 
   private resume(atMs: number): void {

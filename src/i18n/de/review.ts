@@ -46,7 +46,7 @@ export const review: typeof english = {
       `Erbrachte Zeit ÷ Anwesenheitszeit. Die Arbeit allein (${ofParts(n, done)}): ${against}.`,
     nothingLost: 'keine Zeit verloren',
     made: (day) =>
-      `${parts(day.done)} in ${inTurns(day.turns)} von ${day.turns > 1 ? 'zusammen ' : ''}${day.elapsed}: ${day.good} gut${day.rework > 0 ? ` (${day.good - day.rework} beim ersten Mal, ${day.rework} nach Nacharbeit)` : ''}, ${day.scrap} Ausschuss.`,
+      `${parts(day.done)} in ${inTurns(day.turns)} von ${day.turns > 1 ? 'zusammen ' : ''}${day.elapsed}: ${day.good} gut${day.rework > 0 ? ` (${day.good - day.rework} beim ersten Mal, ${day.rework} mit Nacharbeit)` : ''}, ${day.scrap} Ausschuss.`,
     mix: {
       harder: (mean, usual) =>
         `Schwererer Teilemix als sonst: ${mean} Zielzeit je Teil (ohne Rüsten), an anderen Tagen ${usual}.`,

@@ -50,7 +50,7 @@ export const review = spoken('review', {
       turns: number;
       elapsed: string;
     }) =>
-      `${parts(day.done)} in ${turns(day.turns)} of ${day.elapsed}${day.turns > 1 ? ' together' : ''}: ${day.good} good${day.rework > 0 ? ` (${day.good - day.rework} the first time, ${day.rework} after rework)` : ''}, ${day.scrap} scrapped.`,
+      `${parts(day.done)} in ${turns(day.turns)} of ${day.elapsed}${day.turns > 1 ? ' together' : ''}: ${day.good} good${day.rework > 0 ? ` (${day.good - day.rework} the first time, ${day.rework} with rework)` : ''}, ${day.scrap} scrapped.`,
     mix: {
       harder: (mean: string, usual: string) =>
         `A harder mix than usual: ${mean} of target a part (no set-ups), on other days ${usual}.`,

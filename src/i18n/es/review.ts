@@ -43,7 +43,7 @@ export const review: typeof english = {
       `Tiempo ganado ÷ presencia. Solo el trabajo (${n} de ${parts(done)}): ${against}.`,
     nothingLost: 'sin tiempo perdido',
     made: (day) =>
-      `${parts(day.done)} en ${turns(day.turns)} de ${day.elapsed}${day.turns > 1 ? ' en total' : ''}: ${day.good} ${day.good === 1 ? 'buena' : 'buenas'}${day.rework > 0 ? ` (${day.good - day.rework} a la primera, ${day.rework} tras retrabajo)` : ''}, ${day.scrap} de desecho.`,
+      `${parts(day.done)} en ${turns(day.turns)} de ${day.elapsed}${day.turns > 1 ? ' en total' : ''}: ${day.good} ${day.good === 1 ? 'buena' : 'buenas'}${day.rework > 0 ? ` (${day.good - day.rework} a la primera, ${day.rework} con retrabajo)` : ''}, ${day.scrap} de desecho.`,
     mix: {
       harder: (mean, usual) =>
         `Mezcla más dura que de costumbre: ${mean} de objetivo por pieza (sin preparaciones); otros días, ${usual}.`,

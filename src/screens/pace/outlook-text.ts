@@ -1,17 +1,17 @@
 import type { Stamp } from '../../domain/records/stamp';
-import { isGood } from '../../domain/turn/earned-time';
 import { finishAtTarget } from '../../domain/turn/finish-at-target';
 import { isTooEarly, type Projection } from '../../domain/turn/project-finish';
+import { goodSoFar } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { plannedTime } from './time-of-day';
 
 /** Where the turn is heading, in one line. Before anything can be foretold, when it would end at target. */
 export function outlookText(turn: Turn, found: Projection | null, now: Stamp): string {
-  const { wantedParts, planned, cycles } = turn;
+  const { wantedParts, planned } = turn;
   const clock = (ms: number) => plannedTime(turn, ms);
   if (turn.isLearning) return words.learning;
-  if (wantedParts !== null && cycles.filter(isGood).length >= wantedParts) return words.allDone(wantedParts);
+  if (wantedParts !== null && goodSoFar(turn) >= wantedParts) return words.allDone(wantedParts);
   if (!found) {
     const atTargetMs = finishAtTarget(turn, now);
     if (atTargetMs !== null) return words.atTarget(clock(atTargetMs));

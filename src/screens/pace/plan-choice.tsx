@@ -3,9 +3,9 @@ import { endShift } from '../../application/turn/end-shift';
 import { MOST_WANTED, wantParts } from '../../application/turn/want-parts';
 import { minuteOfClock } from '../../domain/shop/clock-minute';
 import { cleanCycles } from '../../domain/turn/clean-cycles';
-import { isGood } from '../../domain/turn/earned-time';
 import { LAST, paceRatio } from '../../domain/turn/pace-ratio';
 import { isTooEarly } from '../../domain/turn/project-finish';
+import { goodSoFar } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { parseWhole } from '../../i18n/parse-number';
@@ -86,7 +86,7 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
           </button>
         </div>
         <p id="pace-plan-fault" class={isFaulty ? 'fault' : 'quiet number'} role="status">
-          {isFaulty ? words.fault : words.soFar(turn.cycles.filter(isGood).length)}
+          {isFaulty ? words.fault : words.soFar(goodSoFar(turn))}
         </p>
       </div>
       <div class="stack">

@@ -1,7 +1,7 @@
 import { type RecentPart, RecentParts } from '../../charts/recent-parts';
-import { isGood } from '../../domain/turn/earned-time';
 import { ownOfTurn } from '../../domain/turn/own-of-turn';
 import { paceState } from '../../domain/turn/pace-state';
+import { goodSoFar } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { useApp } from '../app';
@@ -26,7 +26,7 @@ export function TurnOutlook({ turn, open }: Props) {
   const { parts, target } = shownParts(turn);
   const text = outlookText(turn, found, useApp().bench.clock.now());
   const { wantedParts } = turn;
-  const good = turn.cycles.filter(isGood).length;
+  const good = goodSoFar(turn);
   const isAsked = text === words.ask;
   // What says that a tap opens something.
   const mark = <span aria-hidden="true">{'\u00a0›'}</span>;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
-import { reworkMarked } from '../../../src/domain/turn/rework-waiting';
+import { goodSoFar, reworkMarked } from '../../../src/domain/turn/rework-waiting';
 import { done, explained, judged, type Line, resumed, stopped, turnRecords, undone } from './turn-script';
 
 const reworkOf = (stoppage: number, part: number): TurnFact => ({
@@ -43,6 +43,15 @@ describe('parts marked for rework', () => {
         [301, explained(16, 'material', 'stoppage')],
       ]).waiting,
     ).toEqual(['t:11', 't:12']);
+  });
+
+  it('are no good parts so far while they wait, and are once their rework has begun', () => {
+    const good = (more: readonly Line[] = []) => goodSoFar(foldTurn(turnRecords([...lines, ...more])));
+    // Three were made: one waits, one is being made good, one was good.
+    expect(good()).toBe(2);
+    expect(good([[252, undone(16)]])).toBe(1);
+    expect(good([[300, judged(11, 'good')]])).toBe(3);
+    expect(good([[300, judged(11, 'scrap')]])).toBe(2);
   });
 
   it('wait no more once they are called good or scrap', () => {
