@@ -72,6 +72,13 @@ describe('a readings table taken in through the Records screen', () => {
     });
   }
 
+  /** In view, and told to those who do not see: an answer below the fold is none. */
+  const isSeen = (said: Element) => {
+    const { top: from, bottom: to } = said.getBoundingClientRect();
+    const view = document.querySelector('main')!.getBoundingClientRect();
+    return said.closest('[role="alert"]') !== null && from >= view.top && to <= view.bottom;
+  };
+
   const header = 'study,cycle,element,observed_s';
   const bad: [name: string, content: string | Buffer, says: RegExp][] = [
     ['a missing column', 'study,cycle,observed_s\nA,1,2.5\n', /Line 1, column element/],
@@ -94,14 +101,34 @@ describe('a readings table taken in through the Records screen', () => {
       await take(file);
       const said = page.getByText(says).first();
       await said.waitFor();
-      // In view, and told to those who do not see: an answer below the fold is none.
-      const isSeen = (seen: Element) => {
-        const { top: from, bottom: to } = seen.getBoundingClientRect();
-        const view = document.querySelector('main')!.getBoundingClientRect();
-        return seen.closest('[role="alert"]') !== null && from >= view.top && to <= view.bottom;
-      };
       await expect.poll(() => said.evaluate(isSeen)).toBe(true);
       expect((await readOwnLog(page)).length).toBe(before);
     });
   }
+
+  it('keeps its answer in view while what is counted late makes the page grow, until the person moves it', async () => {
+    const file = path.join(folder, 'late.csv');
+    writeFileSync(file, '');
+    await page.goto(site.url);
+    await take(file);
+    const said = page.getByText(/the file is empty/);
+    await expect.poll(() => said.evaluate(isSeen)).toBe(true);
+    const grow = (pixels: number) =>
+      page.locator('.records-give').evaluate((above, height) => {
+        above.style.paddingBottom = `${height}px`;
+      }, pixels);
+    await grow(900);
+    await expect.poll(() => said.evaluate(isSeen)).toBe(true);
+    await page.mouse.move(640, 400);
+    await page.mouse.wheel(0, -300);
+    await expect.poll(() => said.evaluate(isSeen)).toBe(false);
+    const place = () => page.locator('main').evaluate((main) => main.scrollTop);
+    const moved = await place();
+    await grow(1_200);
+    // Two frames: an observer of sizes has been called by then.
+    await page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
+    expect(await place()).toBe(moved);
+  });
 });
