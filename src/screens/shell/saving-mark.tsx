@@ -1,4 +1,4 @@
-import type { ReadonlySignal } from '@preact/signals';
+import { type ReadonlySignal, useComputed } from '@preact/signals';
 import type { Saving } from '../../application/saving-queue';
 import { shell as words } from '../../i18n/en/shell';
 import { useLazy } from '../use-lazy';
@@ -11,8 +11,10 @@ export function SavingMark({
   saving: ReadonlySignal<Saving>;
   isMemoryOnly: boolean;
 }) {
-  const { state, unsaved, problem, isInReserve } = saving.value;
-  const Problem = useLazy(state === 'not-saved', loadProblem);
+  const isNotSaved = useComputed(() => saving.value.state === 'not-saved').value;
+  const state = useComputed(() => saving.value.state);
+  const said = useComputed(() => (state.value === 'saved' ? words.saved : words.recorded));
+  const Problem = useLazy(isNotSaved, loadProblem);
   if (isMemoryOnly) {
     return (
       <p class="saving" data-state="not-saved" role="alert">
@@ -20,15 +22,17 @@ export function SavingMark({
       </p>
     );
   }
+  if (!isNotSaved) {
+    return (
+      <p class="saving" data-state={state}>
+        {said}
+      </p>
+    );
+  }
+  const { unsaved, problem, isInReserve } = saving.value;
   return (
-    <p class="saving" data-state={state} role={state === 'not-saved' ? 'alert' : undefined}>
-      {state === 'saved' && words.saved}
-      {state === 'recorded' && words.recorded}
-      {state === 'not-saved' && (
-        <>
-          {words.notSaved(unsaved, isInReserve)} {Problem && <Problem problem={problem} />}
-        </>
-      )}
+    <p class="saving" data-state="not-saved" role="alert">
+      {words.notSaved(unsaved, isInReserve)} {Problem && <Problem problem={problem} />}
     </p>
   );
 }
