@@ -54,6 +54,16 @@ export function recordLogContract(name: string, open: () => Promise<RecordLog>):
       expect(await log.count()).toBe(0);
     });
 
+    it('counts the records of every tablet, whatever numbers are missing', async () => {
+      const log = await open();
+      const numbers = [1, 2, 9_999, 10_000, 10_001, 10_002, 20_001, 20_002, 500_000, 2 ** 52];
+      await log.append(numbers.map((number) => recordAt(number, 0, 't:1', done)));
+      for (const device of ['s', 't-2', 'z']) {
+        await log.append([1, 10_001, 10_002].map((number) => recordAt(number, 0, 'x:1', done, { device })));
+      }
+      expect(await log.count()).toBe(19);
+    });
+
     it('keeps records of another device under the same sequence number', async () => {
       const log = await open();
       await log.append([recordAt(1, 0, 't:1', started)]);
