@@ -167,12 +167,13 @@ export class IndexedDbRecordLog implements RecordLog {
     let from: IDBKeyRange | undefined;
     for (;;) {
       const stretch = await this.use(async (database) => {
-        const { store } = database.transaction('records');
+        const { store, done } = database.transaction('records');
         // Numbers may be missing, and a tablet's end: the next key there is begins the next stretch.
         const first = (await store.openKeyCursor(from))?.key;
-        if (!first) return null;
-        const end: [string, number] = [first[0], first[1] + STRETCH];
-        return { end, count: await store.count(IDBKeyRange.bound(first, end, false, true)) };
+        const keys = first && IDBKeyRange.bound(first, [first[0], first[1] + STRETCH], false, true);
+        const count = keys ? await store.count(keys) : 0;
+        await done;
+        return keys && { count, end: keys.upper };
       });
       if (!stretch) return records;
       records += stretch.count;
