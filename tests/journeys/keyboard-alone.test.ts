@@ -14,6 +14,8 @@ describe('with a keyboard alone', () => {
   let page: Page;
   const press = (key: string) => page.keyboard.press(key);
   const type = (text: string) => page.keyboard.type(text);
+  /** What follows from a tap is drawn a moment after it. */
+  const standsOn = (name: RegExp) => expect.poll(async () => (await focused(page)).name).toMatch(name);
 
   beforeAll(async () => {
     await site.start();
@@ -38,7 +40,7 @@ describe('with a keyboard alone', () => {
     await tabTo(page, /^Start/);
     await press('Enter');
     await page.getByRole('button', { name: /^Part done/ }).waitFor();
-    expect((await focused(page)).name).toMatch(/^Part done/);
+    await standsOn(/^Part done/);
   });
 
   it('taps parts, stops, goes on: after each act the surface has the focus again', async () => {
@@ -48,10 +50,10 @@ describe('with a keyboard alone', () => {
     }
     await tabTo(page, /^Stop$/);
     await press('Enter');
-    expect((await focused(page)).name).toMatch(/^Go on/);
+    await standsOn(/^Go on/);
     await page.waitForTimeout(BETWEEN_TAPS_MS);
     await press('Enter');
-    expect((await focused(page)).name).toMatch(/^Part done/);
+    await standsOn(/^Part done/);
     await saved(page);
     const kinds = (await readOwnLog(page)).map(({ fact }) => fact.kind);
     expect(kinds.slice(-4)).toEqual(['part-done', 'part-done', 'stopped', 'resumed']);
@@ -66,12 +68,12 @@ describe('with a keyboard alone', () => {
     expect(await page.evaluate(() => document.activeElement?.closest('.pace-upper') !== null)).toBe(true);
     await press('Escape');
     await page.getByRole('button', { name: 'Back', exact: true }).waitFor({ state: 'detached' });
-    expect((await focused(page)).name).toMatch(/^Part done/);
+    await standsOn(/^Part done/);
     await tabTo(page, /^Change part$/);
     await press('Enter');
     await page.waitForTimeout(200);
     await press('Escape');
-    expect((await focused(page)).name).toMatch(/^Part done/);
+    await standsOn(/^Part done/);
   });
 
   it('opens what the tablet keeps for itself, and comes back to where it was opened', async () => {
