@@ -20,28 +20,22 @@ options.debounceRendering = (draw) => {
  * What is bound to a signal itself, as the mark that says where a tap is, follows at once.
  */
 export function drawAfterSaving(saving: ReadonlySignal<Saving>, act: () => void): void {
-  const isFirst = !waiting;
-  waiting ??= [];
-  try {
-    act();
-  } finally {
-    if (isFirst) drawOnce(saving);
-  }
+  if (!waiting) waitUntilSaved(saving);
+  act();
 }
 
-function drawOnce(saving: ReadonlySignal<Saving>): void {
-  const draw = () => {
+function waitUntilSaved(saving: ReadonlySignal<Saving>): void {
+  waiting = [];
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const stop = saving.subscribe(({ state }) => {
     clearTimeout(timer);
+    // Saved, or nothing to save: in a task of its own, so that the mark comes first, and whatever else has waited.
+    timer = setTimeout(draw, state === 'recorded' ? PATIENCE_MS : 0);
+  });
+  function draw() {
     stop();
     const drawn = waiting ?? [];
     waiting = null;
     for (const each of drawn) each();
-  };
-  let timer = setTimeout(draw, PATIENCE_MS);
-  const stop = saving.subscribe(({ state }) => {
-    if (state === 'recorded') return;
-    // A task of its own: the mark comes first, and whatever else has waited.
-    clearTimeout(timer);
-    timer = setTimeout(draw);
-  });
+  }
 }

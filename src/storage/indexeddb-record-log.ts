@@ -9,11 +9,6 @@ import { within } from './within';
 
 /** Records a read of everything takes at a time: 20,000 made a pause of 0.4 s, 1,000 was no slower in all. */
 const BATCH = 1_000;
-/**
- * Records counted at a time. A tap's record waits for a count that was asked for before it, and a million in one go take
- * 1.4 s: with two such counts a tap would be said to be not saved.
- */
-const STRETCH = 10_000;
 /** A handle that has not answered by then is taken for dead. A strict write takes 25 ms where it is slow. */
 const PATIENCE_MS = 2_000;
 const PATIENCE_MS_A_RECORD = 2;
@@ -163,22 +158,8 @@ export class IndexedDbRecordLog implements RecordLog {
   }
 
   async count(): Promise<number> {
-    let records = 0;
-    let from: IDBKeyRange | undefined;
-    for (;;) {
-      const stretch = await this.use(async (database) => {
-        const { store, done } = database.transaction('records');
-        // Numbers may be missing, and a tablet's end: the next key there is begins the next stretch.
-        const first = (await store.openKeyCursor(from))?.key;
-        const keys = first && IDBKeyRange.bound(first, [first[0], first[1] + STRETCH], false, true);
-        const count = keys ? await store.count(keys) : 0;
-        await done;
-        return keys && { count, end: keys.upper };
-      });
-      if (!stretch) return records;
-      records += stretch.count;
-      from = IDBKeyRange.lowerBound(stretch.end);
-    }
+    const { countRecords } = await import('./count-records');
+    return countRecords((work) => this.use(work));
   }
 
   /** Writes wait for it: one small read shows whether the handle outlived the time the page was away. */

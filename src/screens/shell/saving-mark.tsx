@@ -11,29 +11,23 @@ export function SavingMark({
   saving: ReadonlySignal<Saving>;
   isMemoryOnly: boolean;
 }) {
-  const isNotSaved = useComputed(() => saving.value.state === 'not-saved').value;
-  const state = useComputed(() => saving.value.state);
+  // Bound to the page itself: what else a tap changes is drawn after it.
+  const state = useComputed(() => (isMemoryOnly ? 'not-saved' : saving.value.state));
   const said = useComputed(() => (state.value === 'saved' ? words.saved : words.recorded));
-  const Problem = useLazy(isNotSaved, loadProblem);
-  if (isMemoryOnly) {
-    return (
-      <p class="saving" data-state="not-saved" role="alert">
-        {words.memoryOnly}
-      </p>
-    );
-  }
-  if (!isNotSaved) {
-    return (
-      <p class="saving" data-state={state}>
-        {said}
-      </p>
-    );
-  }
-  const { unsaved, problem, isInReserve } = saving.value;
+  const isNotSaved = useComputed(() => state.value === 'not-saved').value;
   return (
-    <p class="saving" data-state="not-saved" role="alert">
-      {words.notSaved(unsaved, isInReserve)} {Problem && <Problem problem={problem} />}
+    <p class="saving" data-state={state} role={isNotSaved ? 'alert' : undefined}>
+      {isMemoryOnly ? words.memoryOnly : isNotSaved ? <NotSaved {...saving.value} /> : said}
     </p>
+  );
+}
+
+function NotSaved({ unsaved, problem, isInReserve }: Saving) {
+  const Problem = useLazy(true, loadProblem);
+  return (
+    <>
+      {words.notSaved(unsaved, isInReserve)} {Problem && <Problem problem={problem} />}
+    </>
   );
 }
 
