@@ -97,7 +97,11 @@ const terms = whole<AllowanceTerms>({
   lines: perhaps(few(whole<AllowanceLine>({ name: text, pct: fc.constantFrom(0, 2.5, 4) }))),
 });
 const sizes = few(
-  whole<PartSize>({ driver: text, value: fc.double({ noNaN: true, noDefaultInfinity: true }) }),
+  // JSON has no negative nought: a file gives back 0.
+  whole<PartSize>({
+    driver: text,
+    value: fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => value + 0),
+  }),
 );
 const row = whole<StudyRow>({
   study: text,
