@@ -11,6 +11,7 @@ import type { foldStudy } from '../domain/study/fold-study';
 import type { Study } from '../domain/study/study';
 import { foldTurn } from '../domain/turn/fold-turn';
 import type { Turn } from '../domain/turn/turn';
+import { AfterSaving } from './after-saving';
 import { ClockWatch } from './clock-watch';
 import type { AliveMark } from './ports/alive-mark';
 import type { Clock } from './ports/clock';
@@ -29,10 +30,13 @@ export class Bench {
   private readonly changesNow = signal(0);
   private readonly queue: SavingQueue;
   private readonly watch: ClockWatch;
+  private readonly afterwards: AfterSaving;
   /** How studies are read: brought by the first one, so that a turn never waits for it. */
   private readStudy: typeof foldStudy | null = null;
   private turnRecords: LogRecord[] = [];
   private studyRecords: LogRecord[] = [];
+  /** Something was recorded that what is in hand does not show yet. */
+  private isBehind = false;
   /** Another tab writes, or this one has handed over. */
   private isReadOnly = false;
   private sequence = 0;
@@ -46,6 +50,7 @@ export class Bench {
   ) {
     this.queue = new SavingQueue(log, clock, reserve);
     this.watch = new ClockWatch(clock);
+    this.afterwards = new AfterSaving(this.queue.saving, clock);
   }
 
   /** Reads what is in hand from the log. A log that cannot be read rejects: it is never an empty shop. */
@@ -98,26 +103,35 @@ export class Bench {
   }
   /** The turn in hand; one that ended stays until it is put away, so that its operator sees it first. */
   get turn(): ReadonlySignal<Turn | null> {
+    this.follow();
     return this.turnNow;
   }
   /** The study that is being timed. */
   get study(): ReadonlySignal<Study | null> {
+    this.follow();
     return this.studyNow;
   }
   get saving(): ReadonlySignal<Saving> {
     return this.queue.saving;
   }
+  /** What was recorded is not saved yet, and is shown nevertheless: nobody waits for it any longer. */
+  get isSavingLate(): ReadonlySignal<boolean> {
+    return this.afterwards.isLate;
+  }
   /** Rises with every record: screens that read the log directly read it again. */
   get changes(): ReadonlySignal<number> {
     return this.changesNow;
   }
-  /** Something is being timed: no reload, no update, no sleep. */
+  /** Something is being timed: no reload, no update, no sleep. As it is shown: whoever looks on makes no tap wait. */
   get busy(): boolean {
     const { value: turn } = this.turnNow;
     return (turn !== null && turn.status !== 'ended') || this.studyNow.value?.status === 'open';
   }
 
-  /** Writes facts of one moment to a stream, all or none. The state follows before this returns. */
+  /**
+   * Writes facts of one moment to a stream, all or none. Whoever asks for the turn or the study in hand gets it with
+   * them at once; who only looks at it is told once they are saved.
+   */
   record(stream: string, facts: readonly Fact[], stamp: Stamp = this.clock.now()): LogRecord[] {
     this.noteClocks(stamp);
     return this.write(stream, facts, stamp);
@@ -132,6 +146,11 @@ export class Bench {
     return this.write(stream, [told], stamp)[0]!;
   }
 
+  /** Calls once what was recorded is saved, a moment later at most: what a tap changes on the screen waits for it. */
+  afterSaving(next: () => void): void {
+    this.afterwards.call(next);
+  }
+
   /** Whoever begins a study brings the way to read it. */
   bringStudies(readStudy: typeof foldStudy): void {
     this.readStudy = readStudy;
@@ -141,7 +160,7 @@ export class Bench {
   async showEndedTurn(stream: string): Promise<void> {
     const records = await this.log.readStream(stream);
     const turn = foldTurn(records);
-    if (!this.turnNow.value && turn.status === 'ended') this.showTurn(records, turn);
+    if (!this.turn.value && turn.status === 'ended') this.showTurn(records, turn);
   }
 
   putAwayTurn(): void {
@@ -181,7 +200,7 @@ export class Bench {
       this.chain = chainOf(unchained, this.chain);
       return { ...unchained, chain: this.chain };
     });
-    // The log first: it works while the state follows. What is shown is drawn when the batch ends.
+    // The log first, and its answer before the state: the fold reads all of a turn.
     batch(() => {
       this.queue.add(records);
       for (const record of records) this.take(record);
@@ -197,8 +216,25 @@ export class Bench {
       // What is written down afterwards takes nothing from the turn in hand.
       if (!fact.enteredLater) this.showTurn([record]);
     } else if (fact.kind === 'study-started') this.showStudy([record]);
-    else if (stream === this.turnNow.value?.id) this.showTurn([...this.turnRecords, record]);
-    else if (stream === this.studyNow.value?.id) this.showStudy([...this.studyRecords, record]);
+    else if (stream === this.turnNow.peek()?.id) this.turnRecords = this.behindWith(this.turnRecords, record);
+    else if (stream === this.studyNow.peek()?.id)
+      this.studyRecords = this.behindWith(this.studyRecords, record);
+  }
+
+  private behindWith(records: readonly LogRecord[], record: LogRecord): LogRecord[] {
+    this.isBehind = true;
+    this.afterSaving(() => this.follow());
+    return [...records, record];
+  }
+
+  /** Makes the state what the records say. */
+  private follow(): void {
+    if (!this.isBehind) return;
+    this.isBehind = false;
+    batch(() => {
+      if (this.turnRecords[0]) this.showTurn(this.turnRecords);
+      if (this.studyRecords[0]) this.showStudy(this.studyRecords);
+    });
   }
 
   private showTurn(records: LogRecord[], turn = foldTurn(records)): void {
@@ -247,8 +283,8 @@ export class Bench {
     if (this.isReadOnly) return;
     const fact = this.watch.compare(stamp);
     if (!fact) return;
-    const turn = this.turnNow.value;
-    const study = this.studyNow.value;
+    const turn = this.turn.peek();
+    const study = this.study.peek();
     if (turn && turn.status !== 'ended') this.write(turn.id, [fact], stamp);
     if (study?.status === 'open') this.write(study.id, [fact], stamp);
   }

@@ -2,7 +2,6 @@ import type { ComponentChildren, RefObject } from 'preact';
 import { useRef } from 'preact/hooks';
 import type { Stamp } from '../domain/records/stamp';
 import { useApp } from './app';
-import { drawAfterSaving } from './draw-after-saving';
 
 interface Props {
   onTap(at: Stamp): void;
@@ -24,13 +23,13 @@ const ECHO_MS = 1_000;
  */
 export function TimingButton(props: Props) {
   const { onTap, disabled = false, label, pressed, buttonRef, children, class: className } = props;
-  const { clock, saving } = useApp().bench;
+  const { clock } = useApp().bench;
   const actedAt = useRef(Number.NEGATIVE_INFINITY);
   const act = (event: Event) => {
     // A browser may send the press of a button that is switched off.
     if (disabled) return;
     actedAt.current = event.timeStamp;
-    drawAfterSaving(saving, () => onTap(clock.stampOf(event)));
+    onTap(clock.stampOf(event));
   };
   return (
     <button

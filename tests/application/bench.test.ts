@@ -35,6 +35,42 @@ describe('the bench', () => {
     expect(bench.saving.value.state).toBe('saved');
   });
 
+  it('gives a tap at once to whoever asks, and tells whoever looks on once it is saved', async () => {
+    const { bench, clock } = await openTurn();
+    clock.pass(80_000);
+    const seen: number[] = [];
+    const stop = bench.turn.subscribe((turn) => seen.push(turn!.cycles.length));
+    markPartDone(bench, clock.now());
+    await settled();
+    expect(seen).toEqual([0]);
+    clock.pass(0);
+    await settled();
+    expect(seen).toEqual([0, 1]);
+    clock.pass(80_000);
+    markPartDone(bench, clock.now());
+    expect(bench.turn.peek()?.cycles).toHaveLength(2);
+    expect(seen).toEqual([0, 1, 2]);
+    stop();
+  });
+
+  it('takes a tap that nobody asked for into the turn though it is not saved, after 12 ms', async () => {
+    const { bench, clock, log } = await openTurn();
+    log.append = () => new Promise(() => {});
+    const seen: number[] = [];
+    const stop = bench.turn.subscribe((turn) => seen.push(turn!.cycles.length));
+    clock.pass(80_000);
+    markPartDone(bench, clock.now());
+    clock.pass(11);
+    await settled();
+    expect(seen).toEqual([0]);
+    expect(bench.isSavingLate.value).toBe(false);
+    clock.pass(1);
+    await settled();
+    expect(seen).toEqual([0, 1]);
+    expect(bench.isSavingLate.value).toBe(true);
+    stop();
+  });
+
   it('numbers its records 1, 2, 3 … and goes on after the last number when it is opened again', async () => {
     const { bench, clock, log } = await openTurn();
     markPartDone(bench, clock.now());
@@ -128,6 +164,8 @@ describe('the bench', () => {
     stopWork(bench, clock.now());
     expect(bench.busy).toBe(true);
     endTurn(bench, clock.now());
+    clock.pass(12);
+    await settled();
     expect(bench.busy).toBe(false);
   });
 

@@ -50,7 +50,7 @@ async function tablet(count) {
   await page.getByRole('button', { name: /^Start/ }).tap();
   const done = page.getByRole('button', { name: /^Part done/ });
   for (let part = 0; part < PARTS; part += 1) await done.tap();
-  await page.locator('.saving[data-state=saved]').waitFor();
+  await page.locator('.saving[data-saving=saved]').waitFor();
   return {
     count,
     async round() {

@@ -131,7 +131,7 @@ process.stdout.write(
   `input to next paint at ${SLOWER} × slower, ${MINUTES} min, n ${paints.length}: p50 ${quantile(paints, 0.5).toFixed(0)} ms, p98 ${p98.toFixed(0)} ms (at most ${PAINT_AT_MOST_MS})\n`,
 );
 await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-await page.locator('.saving[data-state=saved]').waitFor();
+await page.locator('.saving[data-saving=saved]').waitFor();
 const records = await page.evaluate(
   () =>
     new Promise((resolve, reject) => {

@@ -28,9 +28,9 @@ async function tapAway(page: Page, paceMs: number, acknowledged: (count: number)
     const mark = document.querySelector<HTMLElement>('.saving')!;
     const whenSaved = () =>
       new Promise<void>((resolve) => {
-        if (mark.dataset.state === 'saved') return resolve();
+        if (mark.dataset.saving === 'saved') return resolve();
         const watch = new MutationObserver(() => {
-          if (mark.dataset.state !== 'saved') return;
+          if (mark.dataset.saving !== 'saved') return;
           watch.disconnect();
           resolve();
         });

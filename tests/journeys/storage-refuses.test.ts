@@ -35,7 +35,7 @@ describe('a tablet whose storage refuses', () => {
     await page.waitForTimeout(1_600);
     await partDone(page);
     await page.locator('.pace-tally-figure', { hasText: /^1$/ }).waitFor();
-    expect(await page.locator('.saving').getAttribute('data-state')).toBe('not-saved');
+    expect(await page.locator('.saving').getAttribute('data-saving')).toBe('not-saved');
     expect(await violations(page)).toEqual([]);
   });
 

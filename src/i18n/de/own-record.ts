@@ -7,6 +7,7 @@ export const ownRecord: typeof english = {
   ownWhen: (person, day, from, to) => `${person} · ${day}, ${from} bis ${to}`,
   ownNote:
     'Wer gearbeitet hat, sieht sie zuerst. Sie ist zum Verbessern und Planen da, nicht für Lohn oder Strafen.',
+  paceLabel: 'Ohne Stillstände',
   startAnother: 'Neuer Einsatz',
   whose: 'Wessen Aufzeichnung?',
   shared: (count) =>

@@ -28,7 +28,6 @@ export const pace: typeof english = {
   noTarget: 'Keine Zielzeit',
   over: 'darüber',
   turnSoFar: 'Einsatz bisher, ohne Stillstände',
-  paceLabel: 'Ohne Stillstände',
   planLabel: 'Mit Stillständen',
   position: {
     ahead: (ms) => `${wholeSeconds(ms)} voraus`,
@@ -67,8 +66,6 @@ export const pace: typeof english = {
   back: 'Zurück',
   screenMaySleep: 'Bildschirm kann ausgehen',
   announceDone: (count, ms) => `Teil ${count} fertig, ${roundedClockFace(ms)}`,
-  announceSecond: 'Zweites Tippen: ein Teil? Zählt erst nach einer Antwort',
-  announceStopped: 'Gestoppt',
   announceGoing: 'Es geht weiter',
   announceReworked: (ms) => `Nacharbeit fertig, ${clockFace(ms)}`,
   announceBegun: 'Teil gestartet',

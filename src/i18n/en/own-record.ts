@@ -6,6 +6,7 @@ export const ownRecord = spoken('ownRecord', {
   ownTitle: 'Your own record',
   ownWhen: (person: string, day: string, from: string, to: string) => `${person} · ${day}, ${from} to ${to}`,
   ownNote: 'You see it first. It is for improving and planning, not for pay or discipline.',
+  paceLabel: 'Without stoppages',
   startAnother: 'Start another turn',
   whose: 'Whose record?',
   shared: (count: number) =>

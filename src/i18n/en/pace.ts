@@ -28,7 +28,6 @@ export const pace = spoken('pace', {
   noTarget: 'No target',
   over: 'over',
   turnSoFar: 'Turn so far, without stoppages',
-  paceLabel: 'Without stoppages',
   planLabel: 'With stoppages',
   position: {
     ahead: (ms: number) => `${wholeSeconds(ms)} ahead`,
@@ -66,8 +65,6 @@ export const pace = spoken('pace', {
   back: 'Back',
   screenMaySleep: 'Screen may sleep',
   announceDone: (count: number, ms: number) => `Part ${count} done, ${roundedClockFace(ms)}`,
-  announceSecond: 'Second tap: is it a part? Not counted until you say',
-  announceStopped: 'Stopped',
   announceGoing: 'Going on',
   announceReworked: (ms: number) => `Rework finished, ${clockFace(ms)}`,
   announceBegun: 'Part begun',

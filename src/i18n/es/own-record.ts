@@ -6,6 +6,7 @@ export const ownRecord: typeof english = {
   ownTitle: 'El registro propio',
   ownWhen: (person, day, from, to) => `${person} · ${day}, de ${from} a ${to}`,
   ownNote: 'Quien trabajó lo ve primero. Es para mejorar y planificar, no para salarios ni sanciones.',
+  paceLabel: 'Sin paradas',
   startAnother: 'Empezar otro periodo',
   whose: '¿El registro de quién?',
   shared: (count) =>

@@ -28,7 +28,6 @@ export const pace: typeof english = {
   noTarget: 'Sin objetivo',
   over: 'exceso',
   turnSoFar: 'Periodo hasta ahora, sin paradas',
-  paceLabel: 'Sin paradas',
   planLabel: 'Con paradas',
   position: {
     ahead: (ms) => `${wholeSeconds(ms)} por delante`,
@@ -67,8 +66,6 @@ export const pace: typeof english = {
   back: 'Volver',
   screenMaySleep: 'La pantalla puede apagarse',
   announceDone: (count, ms) => `Pieza ${count} terminada, ${roundedClockFace(ms)}`,
-  announceSecond: 'Segundo toque: ¿es una pieza? No cuenta hasta que se diga',
-  announceStopped: 'Parado',
   announceGoing: 'Sigue el trabajo',
   announceReworked: (ms) => `Retrabajo terminado, ${clockFace(ms)}`,
   announceBegun: 'Pieza empezada',

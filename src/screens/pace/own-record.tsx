@@ -51,7 +51,7 @@ export function OwnRecord({ turn }: { turn: Turn }) {
       {isMeasured && aheadMs !== null && planAheadMs !== null && (
         <p class="row pace-own-position">
           <span>
-            {words.paceLabel}: <PositionText ms={aheadMs} class="" />
+            {own.paceLabel}: <PositionText ms={aheadMs} class="" />
           </span>
           <span>
             {words.planLabel}: <PositionText ms={planAheadMs} class="" />

@@ -1,12 +1,10 @@
 import type { ComponentChildren, FunctionComponent } from 'preact';
-import { useMemo } from 'preact/hooks';
 import { pace } from '../../domain/turn/pace';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useLazy } from '../use-lazy';
 import { TickingClock } from './ticking-clock';
 import type { TurnPanel } from './turn-panel';
-import { useAfterPaint } from './use-after-paint';
 
 interface Props {
   readonly turn: Turn;
@@ -20,10 +18,6 @@ interface Props {
 /** While work runs: this part's time before everything else. */
 export function RunningFigures({ turn, Target, open, acted, heading }: Props) {
   const Side = useLazy(true, loadSide);
-  // A tap begins this part's time anew; what it did to the whole turn is reckoned and drawn a frame later.
-  const drawn = useAfterPaint(turn);
-  // The same element as before is not drawn again.
-  const side = useMemo(() => Side && <Side turn={drawn} open={open} acted={acted} />, [Side, drawn]);
   return (
     <div class="pace-figures">
       <div class="pace-this-part">
@@ -35,7 +29,7 @@ export function RunningFigures({ turn, Target, open, acted, heading }: Props) {
         />
         {Target && <Target turn={turn} />}
       </div>
-      <div class="pace-side-figures">{side}</div>
+      <div class="pace-side-figures">{Side && <Side turn={turn} open={open} acted={acted} />}</div>
     </div>
   );
 }

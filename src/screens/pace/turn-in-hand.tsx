@@ -44,48 +44,46 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
     );
   }, [bench, turn.id]);
 
-  // A pedal or a key presses what has the focus, so after every act that is the surface again. Giving the focus lays
-  // the page out: after a tap it comes right after the tap was taken, and not in it.
-  const toMain = () => {
-    const give = () => main.current?.focus({ preventScroll: true });
-    if (panel === 'figures') setTimeout(give);
-    else give();
-  };
+  // A pedal or a key presses what has the focus, so after every act that is the surface again.
+  const toMain = () => main.current?.focus({ preventScroll: true });
   useEffect(toMain, []);
 
-  const acted = (said: string, shown = '') => {
+  const show = (said: string, shown = '') => {
     setPanel('figures');
     setNote(shown);
     setSpoken(said);
     toMain();
   };
+  const acted = (said: string, shown = '') => bench.afterSaving(() => show(said, shown));
 
   const tapMain = (at: Stamp) => {
     // A bounce is recorded like any tap: what it was is a question to the records, and can be answered later.
     const before = bench.turn.peek();
-    if (before?.status === 'stopped') {
-      resumeWork(bench, at);
-      const { category, fromMs, toMs } = bench.turn.peek()!.stoppages.at(-1)!;
-      const reworked = category === 'rework' ? words.announceReworked(toMs! - fromMs) : '';
-      acted(reworked || words.announceGoing, reworked);
-    } else if (before && !before.isPartBegun) {
-      beginPart(bench, at);
-      acted(words.announceBegun);
-    } else if (before && before.stepsDone < (before.inHand.elements?.length ?? 0) - 1) {
-      endPartElement(bench, at);
-      acted('');
-    } else {
-      markPartDone(bench, at);
-      const after = bench.turn.peek()!;
-      const isNew = after.cycles.length > (before?.cycles.length ?? 0);
-      if (isNew) acted(words.announceDone(ownOfTurn(after).cycles.length, after.cycles.at(-1)!.netMs));
-      else acted(words.announceSecond, words.secondTapNote);
-    }
-    setTaps(taps + 1);
+    if (!before) return;
+    const isStep = before.stepsDone < (before.inHand.elements?.length ?? 0) - 1;
+    const isStopped = before.status === 'stopped';
+    if (isStopped) resumeWork(bench, at);
+    else if (!before.isPartBegun) beginPart(bench, at);
+    else if (isStep) endPartElement(bench, at);
+    else markPartDone(bench, at);
+    bench.afterSaving(() => {
+      setTaps((taps) => taps + 1);
+      const after = bench.turn.peek();
+      if (!after) return;
+      if (isStopped) {
+        const { category, fromMs, toMs } = after.stoppages.at(-1)!;
+        const reworked = category === 'rework' ? words.announceReworked(toMs! - fromMs) : '';
+        show(reworked || words.announceGoing, reworked);
+      } else if (!before.isPartBegun) show(words.announceBegun);
+      else if (isStep) show('');
+      else if (after.cycles.length > before.cycles.length)
+        show(words.announceDone(ownOfTurn(after).cycles.length, after.cycles.at(-1)!.netMs));
+      else show(words.secondTapNote, words.secondTapNote);
+    });
   };
   const stop = (at: Stamp) => {
     stopWork(bench, at);
-    acted(words.announceStopped);
+    acted(words.stoppedState);
   };
   const undo = () => {
     const { lastStamp } = turn;

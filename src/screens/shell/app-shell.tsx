@@ -60,7 +60,7 @@ export function AppShell({ loaders, Pace, takeUpdate, Upkeep }: Props) {
       <header class="shell-head">
         <p class="quiet">{words.questions[screen]}</p>
         {Upkeep && <Upkeep />}
-        <SavingMark saving={app.bench.saving} isMemoryOnly={app.copies === 0} />
+        <SavingMark />
         <button type="button" class="shell-tablet" aria-expanded={isAsked} onClick={() => setAsked(!isAsked)}>
           {words.tablet}
         </button>

@@ -23,5 +23,5 @@ export function partDone(page: Page): Promise<void> {
 
 /** Waits until the frame says that everything is saved. */
 export async function saved(page: Page): Promise<void> {
-  await page.locator('.saving[data-state="saved"]').waitFor();
+  await page.locator('.saving[data-saving="saved"]').waitFor();
 }
