@@ -37,6 +37,8 @@ export const outlook: typeof english = {
   undisturbed: (count) =>
     `Ohne weiteren Zeitverlust, in ihrer mittleren Zeit: ${count} ${count === 1 ? 'Teil' : 'Teile'} bis zum Schluss.`,
   state: 'Letzte 5: über Zielzeit ab einem Median von 110 %, bis er auf 105 % sinkt.',
+  picture:
+    'Das Bild: die letzten 20 Teile der Reihe nach, jedes gegen seine Zielzeit, die gestrichelte Linie. Hohl: nicht gezählt. Dreieck: außerhalb des Bildes.',
   scrap: 'Ein Ausschussteil kostet seine Zeit und bringt keine Zielzeit ein.',
   plan: '„Mit Stillständen“ trägt auch Stillstände, Rüsten, Nacharbeit und Weggerufen, gleich durch wen.',
   target: (what) => `Zielzeit: ${what}.`,

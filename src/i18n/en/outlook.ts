@@ -38,6 +38,8 @@ export const outlook = spoken('outlook', {
   undisturbed: (count: number) =>
     `With nothing lost any more, at their mean time: ${parts(count)} by the end.`,
   state: 'Last 5: over target from a median of 110 % on, until it is down to 105 %.',
+  picture:
+    'The picture: this turn’s last 20 parts in order, each against its target, which is the dashed line. Hollow: not counted. A triangle: off the picture.',
   scrap: 'A scrapped part takes its time and earns no target.',
   plan: '“With stoppages” also bears stoppages, set-up, rework and called away, whoever caused them.',
   target: (what: string) => `Target: ${what}.`,

@@ -43,6 +43,8 @@ export const outlook: typeof english = {
   undisturbed: (count) =>
     `Sin perder más tiempo, con su tiempo medio: ${count} ${count === 1 ? 'pieza' : 'piezas'} al final.`,
   state: 'Últimas 5: sobre objetivo desde una mediana del 110 %, hasta que baja al 105 %.',
+  picture:
+    'El dibujo: las últimas 20 piezas en orden, cada una frente a su objetivo, la línea de trazos. Hueca: sin contar. Triángulo: fuera del dibujo.',
   scrap: 'Una pieza de desecho lleva su tiempo y no gana objetivo.',
   plan: '«Con paradas» carga también paradas, preparación, retrabajo y llamadas a otra tarea, las cause quien las cause.',
   target: (what) => `Objetivo: ${what}.`,

@@ -11,14 +11,16 @@ import { TurnInHand } from './turn-in-hand';
 /** Am I inside this part's time, ahead or behind? */
 export function PaceScreen() {
   const { bench } = useApp();
-  const turn = bench.turn.value;
+  // Looked at, not asked for: a tick between a tap and its answer makes nothing wait.
+  const inHand = bench.turn;
+  const turn = inHand.value;
   const isAwake = useScreenAwake(turn !== null && turn.status !== 'ended');
   // Read once a turn runs, so that it is there at the end.
   const OwnRecord = useLazy(turn !== null, loadOwnRecord);
   const [goesOn, setGoesOn] = useState('');
   const now = useNow();
   // Drawn again when the answer changes, not with every tick.
-  const wasLeft = useComputed(() => bench.turn.value !== null && isLeftOpen(bench.turn.value, now.value));
+  const wasLeft = useComputed(() => inHand.value !== null && isLeftOpen(inHand.value, now.value));
 
   const LeftOpen = useLazy(wasLeft.value, loadLeftOpen);
   const TurnSetup = useLazy(turn === null, loadTurnSetup);

@@ -100,6 +100,7 @@ export function PlanChoice({ turn, done }: { turn: Turn; done(): void }) {
           <p class="number">{words.undisturbed(found.undisturbedByEnd)}</p>
         )}
         {!turn.isLearning && <p>{words.state}</p>}
+        {!turn.isLearning && turn.inHand.targetMs !== null && <p>{words.picture}</p>}
         <p>{words.scrap}</p>
         <p>{words.plan}</p>
       </div>

@@ -4,7 +4,7 @@ import { cycleTimes } from '../../domain/study/study-progress';
 import { study as allWords } from '../../i18n/en/study';
 import { studySheet } from '../../i18n/en/study-sheet';
 import { asTyped } from '../../i18n/parse-number';
-import { momentWords, toldMoment } from './moment-words';
+import { begunWords } from './moment-words';
 
 const words = studySheet.head;
 /** Lines that are left away where nothing was said. */
@@ -12,18 +12,17 @@ const optional: readonly string[] = [words.agreement, words.plan, words.sizes, w
 
 /** What stands at the head of the form: which work, whose pace, under which conditions. */
 export function SheetHead({ study }: { study: Study }) {
-  const { heading, readings, title, startedAt } = study;
+  const { heading, readings, title } = study;
   const rows = readings.map((reading) => reading.row);
   const row = rows[0];
   const carried = row?.carried ?? {};
-  const begun = heading ? momentWords(startedAt) : toldMoment(carried.started_at ?? '');
   const lines: [string, string | undefined][] = [
     [words.study, title],
     [words.part, heading?.partCode ?? carried.part],
     [words.revision, heading ? String(heading.methodRevision) : carried.method_revision],
     [words.operator, heading?.operator ?? carried.operator],
     [words.observer, heading?.observer ?? carried.observer],
-    [words.begun, begun],
+    [words.begun, begunWords(study)],
     [
       words.cycles,
       words.cyclesWhole(Math.max(0, ...rows.map(({ cycle }) => cycle)), cycleTimes(rows).length),

@@ -9,6 +9,7 @@ import { studySheet } from '../../../i18n/en/study-sheet';
 import { studyStandard as words } from '../../../i18n/en/study-standard';
 import { formatNumber } from '../../../i18n/format-number';
 import type { TimeWords } from '../time-words';
+import { toldApart } from './told-apart';
 
 const HOUR_MS = 3_600_000;
 
@@ -82,11 +83,11 @@ function Figures({ analysis, chosen, time }: Pick<Props, 'chosen' | 'time'> & { 
         <thead>
           <tr>
             <th scope="col">{words.element}</th>
-            {chosen.map(({ id, operator, day }) => (
-              <th key={id} scope="col">
-                {operator}
+            {chosen.map((one) => (
+              <th key={one.id} scope="col">
+                {one.operator}
                 <br />
-                <span class="quiet">{day}</span>
+                <span class="quiet">{toldApart(one, chosen)}</span>
               </th>
             ))}
             <th scope="col">{words.together}</th>
