@@ -122,10 +122,10 @@ export class Bench {
   get changes(): ReadonlySignal<number> {
     return this.changesNow;
   }
-  /** Something is being timed: no reload, no update, no sleep. As it is shown: whoever looks on makes no tap wait. */
+  /** Something is being timed: no reload, no update, no sleep. */
   get busy(): boolean {
-    const { value: turn } = this.turnNow;
-    return (turn !== null && turn.status !== 'ended') || this.studyNow.value?.status === 'open';
+    const { value: turn } = this.turn;
+    return (turn !== null && turn.status !== 'ended') || this.study.value?.status === 'open';
   }
 
   /**

@@ -62,7 +62,11 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
   const stopTimer = bench.clock.every(PERIOD_MS, run);
   const stopEffect = effect(() => {
     const isSaved = bench.saving.value.state === 'saved';
-    if (bench.changes.value >= 0 && isSaved && !bench.busy) run();
+    if (bench.changes.value < 0 || !isSaved) return;
+    // Asked at once, a tap would not be said to be saved before all of its turn is folded.
+    bench.afterSaving(() => {
+      if (!bench.busy) run();
+    });
   });
   return () => {
     stopTimer();

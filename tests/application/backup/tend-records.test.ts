@@ -12,8 +12,13 @@ import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { fakeTools } from '../../support/backup-tools';
 import { FakeClock } from '../../support/fake-clock';
 
-/** Long enough for a snapshot and a copy in memory. */
-const settled = () => new Promise((resolve) => setTimeout(resolve, 60));
+/** Long enough for a snapshot and a copy in memory, and for what follows from the record of it. */
+async function settledBy(clock: FakeClock) {
+  for (let round = 0; round < 4; round += 1) {
+    await new Promise((resolve) => setTimeout(resolve, 15));
+    clock.pass(0);
+  }
+}
 
 async function tended() {
   const log = new InMemoryRecordLog('t');
@@ -23,6 +28,7 @@ async function tended() {
   const upkeep = signal<Upkeep>(untended);
   addPerson(bench, 'K7');
   const part = { part: definePart(bench, 'M', ''), partCode: 'M', targetMs: null };
+  const settled = () => settledBy(clock);
   const stop = tendRecords(bench, parts.tools, upkeep);
   await settled();
   const turn = async () => {
@@ -31,7 +37,7 @@ async function tended() {
     endTurn(bench, clock.now());
     await settled();
   };
-  return { ...parts, bench, clock, log, upkeep, stop, turn, part };
+  return { ...parts, bench, clock, log, upkeep, stop, turn, part, settled };
 }
 
 describe('the upkeep of the records', () => {
@@ -42,7 +48,7 @@ describe('the upkeep of the records', () => {
   });
 
   it('copies into the chosen folder when a turn has ended, and not before', async () => {
-    const { folder, upkeep, turn, bench, part, clock } = await tended();
+    const { folder, upkeep, turn, bench, part, clock, settled } = await tended();
     expect(folder.files.size).toBe(0);
     startTurn(bench, 'K7', part);
     clock.pass(3_600_000);
@@ -57,7 +63,7 @@ describe('the upkeep of the records', () => {
   });
 
   it('copies nothing while a turn runs, also when an earlier one is not in the folder yet', async () => {
-    const { folder, turn, bench, part, clock, upkeep } = await tended();
+    const { folder, turn, bench, part, clock, upkeep, settled } = await tended();
     folder.mayWrite = false;
     await turn();
     startTurn(bench, 'K7', part, clock.now());
@@ -90,7 +96,7 @@ describe('the upkeep of the records', () => {
   });
 
   it('tells of a log that lost records, and leaves the snapshots alone', async () => {
-    const { bench, tools, upkeep, turn, stop, snapshots, clock } = await tended();
+    const { bench, tools, upkeep, turn, stop, snapshots, clock, settled } = await tended();
     for (let count = 0; count < 6; count += 1) await turn();
     stop();
     clock.pass(86_400_000);
@@ -108,7 +114,7 @@ describe('the upkeep of the records', () => {
   });
 
   it('tells how many records are gone since it last looked, whatever comes after, until somebody settles it', async () => {
-    const { tools, lastSeen, clock, stop } = await tended();
+    const { tools, lastSeen, clock, stop, settled } = await tended();
     expect(lastSeen.seen).toEqual({ records: 2, missing: 0 });
     stop();
     const look = async (log: InMemoryRecordLog) => {
@@ -132,7 +138,7 @@ describe('the upkeep of the records', () => {
   });
 
   it('shows a break among the newest records', async () => {
-    const { log, bench, tools, clock, upkeep, stop } = await tended();
+    const { log, bench, tools, clock, upkeep, stop, settled } = await tended();
     stop();
     const [last] = await log.readNewest(1);
     // A number is left out, as if a record had gone.
