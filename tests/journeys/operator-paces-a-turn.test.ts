@@ -104,7 +104,7 @@ describe('an operator with a tablet that has never seen the app', () => {
     await wait(BETWEEN_TAPS_MS);
     await partDone(page);
     await partDone(page);
-    await page.getByText('Right after the tap before: not counted so far').waitFor();
+    await page.getByText('Right after the tap before: not counted so far').first().waitFor();
     await tapButton(page, /^End turn/);
     await page.getByText('24 parts done.').waitFor();
     await tap(page, page.getByRole('region', { name: 'Still open' }).getByText('A part', { exact: true }));
