@@ -95,10 +95,10 @@ describe('an operator with a part to be reworked', () => {
     await asked.waitFor({ state: 'detached' });
     await tapButton(page, /^End turn/);
     const unsaid = page.locator('.pace-end-question').getByRole('button', { name: 'Say why' });
-    expect(await unsaid.count()).toBe(2);
+    await expect.poll(() => unsaid.count()).toBe(2);
     await tap(page, unsaid.first());
     await tap(page, page.getByRole('button', { name: 'Machine or tool' }));
-    expect(await unsaid.count()).toBe(1);
+    await expect.poll(() => unsaid.count()).toBe(1);
     await tapButton(page, 'Keep working');
   });
 

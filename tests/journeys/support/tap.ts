@@ -11,6 +11,8 @@ function sessionOf(page: Page): Promise<CDPSession> {
 /** Longer than two frames, in which the screen follows a tap. */
 const SETTLED_MS = 40;
 const ATTEMPTS = 100;
+/** Twice what the screen waits for a record to be saved, and a frame. */
+const FOLLOWS_MS = 40;
 
 /** One touch of a finger in the middle of what is found; it must be in view, as for a person. */
 export async function tap(page: Page, target: Locator): Promise<void> {
@@ -21,7 +23,9 @@ export async function tap(page: Page, target: Locator): Promise<void> {
     await page.waitForTimeout(SETTLED_MS);
     const box = await target.boundingBox();
     if (box && before && box.x === before.x && box.y === before.y) {
-      return tapAt(page, box.x + box.width / 2, box.y + box.height / 2);
+      await tapAt(page, box.x + box.width / 2, box.y + box.height / 2);
+      // What follows is seen a moment later: once its record is saved.
+      return page.waitForTimeout(FOLLOWS_MS);
     }
     before = box;
   }
