@@ -11,7 +11,7 @@ import type { foldStudy } from '../domain/study/fold-study';
 import type { Study } from '../domain/study/study';
 import { foldTurn } from '../domain/turn/fold-turn';
 import type { Turn } from '../domain/turn/turn';
-import { AfterSaving } from './after-saving';
+import { type AfterSaving, afterSaving } from './after-saving';
 import { ClockWatch } from './clock-watch';
 import type { AliveMark } from './ports/alive-mark';
 import type { Clock } from './ports/clock';
@@ -50,7 +50,7 @@ export class Bench {
   ) {
     this.queue = new SavingQueue(log, clock, reserve);
     this.watch = new ClockWatch(clock);
-    this.afterwards = new AfterSaving(this.queue.saving, clock);
+    this.afterwards = afterSaving(this.queue.saving, clock);
   }
 
   /** Reads what is in hand from the log. A log that cannot be read rejects: it is never an empty shop. */
@@ -231,10 +231,8 @@ export class Bench {
   private follow(): void {
     if (!this.isBehind) return;
     this.isBehind = false;
-    batch(() => {
-      if (this.turnRecords[0]) this.showTurn(this.turnRecords);
-      if (this.studyRecords[0]) this.showStudy(this.studyRecords);
-    });
+    if (this.turnRecords[0]) this.showTurn(this.turnRecords);
+    if (this.studyRecords[0]) this.showStudy(this.studyRecords);
   }
 
   private showTurn(records: LogRecord[], turn = foldTurn(records)): void {

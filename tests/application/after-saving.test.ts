@@ -1,6 +1,6 @@
 import { signal } from '@preact/signals';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import { AfterSaving } from '../../src/application/after-saving';
+import { afterSaving } from '../../src/application/after-saving';
 import type { Saving } from '../../src/application/saving-queue';
 import { FakeClock } from '../support/fake-clock';
 
@@ -14,7 +14,7 @@ describe('what follows from a record', () => {
   const next = (name: string) => () => calls.push(name);
   let clock = new FakeClock();
   let saving = signal(saved);
-  let after = new AfterSaving(saving, clock);
+  let after = afterSaving(saving, clock);
   const pass = async (ms: number) => {
     clock.pass(ms);
     await settled();
@@ -23,7 +23,7 @@ describe('what follows from a record', () => {
     calls.length = 0;
     clock = new FakeClock();
     saving = signal(saved);
-    after = new AfterSaving(saving, clock);
+    after = afterSaving(saving, clock);
     await pass(1);
   });
 
