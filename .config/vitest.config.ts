@@ -54,8 +54,9 @@ export default defineConfig({
           name: 'journeys',
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: ['tests/journeys/support/build-app.ts'],
-          // One browser at a time: the machine that runs this may have two cores only.
-          fileParallelism: false,
+          // A journey waits more than it reckons: two at a time keep two cores busy. Each has a browser of its own.
+          maxWorkers: 2,
+          sequence: { groupOrder: 1 },
           testTimeout: 180_000,
           hookTimeout: 120_000,
         },

@@ -7,13 +7,24 @@ import { tapButton } from './support/tap';
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
-/** What a keyboard-wedge scanner does: keys one after the other, and then what ends them. */
+/** As a keyboard sends them: an Enter without these would press no button. */
+const ends = {
+  Enter: { code: 'Enter', text: '\r', windowsVirtualKeyCode: 13 },
+  Tab: { code: 'Tab', windowsVirtualKeyCode: 9 },
+};
+
+/** What a keyboard-wedge scanner does: keys one after the other, and then what ends them. It waits for no answer. */
 async function scan(page: Page, text: string, gapMs: number, end: 'Enter' | 'Tab'): Promise<void> {
-  for (const key of text) {
-    await page.keyboard.press(key);
+  const session = await page.context().newCDPSession(page);
+  const presses: Promise<unknown>[] = [];
+  for (const key of [...text, end]) {
+    const press = key === end ? { key, ...ends[end] } : { key, text: key };
+    for (const type of ['keyDown', 'keyUp'] as const)
+      presses.push(session.send('Input.dispatchKeyEvent', { type, ...press }));
     await wait(gapMs);
   }
-  await page.keyboard.press(end);
+  await Promise.all(presses);
+  await session.detach();
 }
 
 async function partsDone(page: Page): Promise<number> {
