@@ -21,7 +21,7 @@ function begunWith(kind: LogRecord['fact']['kind']): LogRecord[][] {
 }
 
 /** Two a day, morning first. */
-export const turns: readonly Turn[] = begunWith('turn-started').map(foldTurn);
+export const turns: readonly Turn[] = begunWith('turn-started').map((records) => foldTurn(records));
 export const studies: readonly Study[] = begunWith('study-started').map(foldStudy);
 
 /** Oldest first. */

@@ -2,7 +2,7 @@ import { type CellDays, cellDays } from '../../domain/cell/cell-days';
 import type { CellLots } from '../../domain/cell/fold-lots';
 import { type WorkingSpan, workingSpans } from '../../domain/cell/working-time';
 import { recordKey } from '../../domain/records/record-key';
-import { foldTurn } from '../../domain/turn/fold-turn';
+import { foldAnyTurn } from '../../domain/turn/fold-any-turn';
 import type { Bench } from '../bench';
 import { readLots } from './read-lots';
 
@@ -26,7 +26,7 @@ export async function readCellDays(bench: Bench, holding?: readonly string[]): P
   const turns = await Promise.all(
     starts.map(async (start) => {
       const id = recordKey(start);
-      return inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id));
+      return inHand?.id === id ? inHand : foldAnyTurn(await bench.log.readStream(id));
     }),
   );
   return { days: cellDays(turns, holding), working: workingSpans(turns), lots: await readLots(bench) };

@@ -6,7 +6,7 @@ import { calendarAt } from '../../domain/shop/calendar-at';
 import { isMeal } from '../../domain/shop/is-meal';
 import type { ShiftCalendar } from '../../domain/shop/shift-calendar';
 import { shiftPlan } from '../../domain/shop/shift-plan';
-import { foldTurn } from '../../domain/turn/fold-turn';
+import { foldAnyTurn } from '../../domain/turn/fold-any-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
 
@@ -14,7 +14,7 @@ import type { Bench } from '../bench';
 export async function readTurnToSummarise(bench: Bench, id: string): Promise<TurnToSummarise> {
   const records = await bench.log.readStream(id);
   const inHand = bench.turn.peek();
-  const turn = inHand?.id === id ? inHand : foldTurn(records);
+  const turn = inHand?.id === id ? inHand : foldAnyTurn(records);
   return {
     turn,
     absorbedMs: absorbedTime(records),

@@ -1,4 +1,4 @@
-import { foldTurn } from '../../domain/turn/fold-turn';
+import { foldAnyTurn } from '../../domain/turn/fold-any-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
 import { dayOf } from './day-of';
@@ -18,7 +18,7 @@ export async function readTurnsBetween(bench: Bench, { from, to }: DaySpan): Pro
     const day = dayOf(bench, stamp);
     if (day < from || day > to) continue;
     const inHand = bench.turn.peek();
-    const turn = inHand?.id === id ? inHand : foldTurn(await bench.log.readStream(id));
+    const turn = inHand?.id === id ? inHand : foldAnyTurn(await bench.log.readStream(id));
     if (!turn.isWithdrawn) turns.push(turn);
   }
   return turns;

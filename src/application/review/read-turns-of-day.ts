@@ -1,5 +1,5 @@
 import { type Correction, correctionHistory } from '../../domain/turn/correction-history';
-import { foldTurn } from '../../domain/turn/fold-turn';
+import { foldAnyTurn } from '../../domain/turn/fold-any-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
 import { dayOf } from './day-of';
@@ -23,7 +23,7 @@ export async function readTurnsOfDay(bench: Bench, day: string): Promise<TurnWit
     starts.map(async ({ id }) => {
       const records = await bench.log.readStream(id);
       const inHand = bench.turn.peek();
-      const turn = inHand?.id === id ? inHand : foldTurn(records);
+      const turn = inHand?.id === id ? inHand : foldAnyTurn(records);
       return { turn, corrections: records.length > 0 ? correctionHistory(records) : [] };
     }),
   );

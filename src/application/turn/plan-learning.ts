@@ -1,5 +1,5 @@
 import { recordKey } from '../../domain/records/record-key';
-import { foldTurn } from '../../domain/turn/fold-turn';
+import { foldAnyTurn } from '../../domain/turn/fold-any-turn';
 import type { Bench } from '../bench';
 
 /** A turn that was open when the shop said so has parts of it too. */
@@ -21,7 +21,7 @@ export async function planLearning(bench: Bench): Promise<void> {
   for (const start of starts) {
     const id = recordKey(start);
     if (id === turn.id) continue;
-    const { cycles } = foldTurn(await bench.log.readStream(id));
+    const { cycles } = foldAnyTurn(await bench.log.readStream(id));
     made += cycles.filter(
       ({ person, doneAt }) => person === learner.code && doneAt.wallMs > learner.sinceWallMs,
     ).length;

@@ -1,5 +1,5 @@
 import { recordKey } from '../../domain/records/record-key';
-import { foldTurn } from '../../domain/turn/fold-turn';
+import { foldAnyTurn } from '../../domain/turn/fold-any-turn';
 import type { Turn } from '../../domain/turn/turn';
 import type { Bench } from '../bench';
 
@@ -11,7 +11,7 @@ export async function recentTurns(bench: Bench): Promise<Turn[]> {
   const starts = await bench.log.readLatestStarts('turn', RECENT + 1);
   const turns: Turn[] = [];
   for (const start of starts.reverse()) {
-    const turn = foldTurn(await bench.log.readStream(recordKey(start)));
+    const turn = foldAnyTurn(await bench.log.readStream(recordKey(start)));
     if (turn.status === 'ended' && !turn.enteredLater) turns.push(turn);
   }
   return turns.slice(-RECENT);

@@ -5,7 +5,7 @@ import { recordKey } from '../records/record-key';
 import type { Stamp } from '../records/stamp';
 import type { AnswerFact, CorrectionFact, PartInHand, TurnFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
-import { foldTurn } from './fold-turn';
+import { foldAnyTurn } from './fold-any-turn';
 import type { LedgerSpan, Turn } from './turn';
 
 /** What stood before a correction, or after it. */
@@ -69,8 +69,9 @@ export function correctionHistory(records: readonly LogRecord[]): Correction[] {
       about: aboutOf(of, records),
       by: entered?.by ?? ('by' in fact ? (fact.by ?? '') : ''),
       why: entered?.why ?? ('why' in fact ? fact.why : 'cause' in fact ? fact.cause : ''),
-      before: place === 0 ? { what: 'count', done: 0, counted: 0 } : state(foldTurn(records.slice(0, place))),
-      after: state(foldTurn(records.slice(0, place + 1))),
+      before:
+        place === 0 ? { what: 'count', done: 0, counted: 0 } : state(foldAnyTurn(records.slice(0, place))),
+      after: state(foldAnyTurn(records.slice(0, place + 1))),
       isStanding: standing.has(record),
     };
   });

@@ -4,7 +4,7 @@ import { type PlacedRecord, placeOnTimeline } from '../records/place-on-timeline
 import { recordKey } from '../records/record-key';
 import type { PartInHand } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
-import { enteredTurn } from './entered-turn';
+import type { enteredTurn } from './entered-turn';
 import { findGaps } from './find-gaps';
 import { isPersonSaid } from './is-person-said';
 import { judgeCycles } from './judge-cycles';
@@ -35,9 +35,11 @@ const clockKinds = new Set(['slept', 'clock-set', 'clock-drifted', 'page-opened'
  *
  * Taps that may lie are doubts: each stays out of every mean until a person answers it.
  *
+ * @param enter how a turn that was written down afterwards is read: what is in hand at a tablet never is one
  * @throws {RangeError} foldTurn requires a stream that begins with a turn
+ * @throws {RangeError} foldTurn requires a turn that was tapped, where `enter` is not given
  */
-export function foldTurn(records: readonly LogRecord[]): Turn {
+export function foldTurn(records: readonly LogRecord[], enter?: typeof enteredTurn): Turn {
   const first = records[0];
   if (first?.fact.kind !== 'turn-started') {
     throw new RangeError('foldTurn requires a stream that begins with a turn');
@@ -51,8 +53,10 @@ export function foldTurn(records: readonly LogRecord[]): Turn {
   const { enteredLater } = first.fact;
   const isWithdrawn = remarks.isWithdrawn && enteredLater !== undefined;
   if (isWithdrawn) building.enter({ parts: [], ledger: [] });
-  else if (enteredLater) building.enter(enteredTurn(first, enteredLater, people));
-  else for (const each of valid) building.take(each);
+  else if (enteredLater) {
+    if (!enter) throw new RangeError('foldTurn requires a turn that was tapped');
+    building.enter(enter(first, enteredLater, people));
+  } else for (const each of valid) building.take(each);
   const last = building.end ?? placed.at(-1)!;
   building.close(last.atMs);
 
