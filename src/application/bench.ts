@@ -64,25 +64,25 @@ export class Bench {
     const bench = new Bench(log, clock, reserve, alive);
     bench.isReadOnly = isReadOnly;
     // Most days nothing lies there, and the first screen does without the way in.
-    if (reserve && reserve.read().length > 0) {
-      const { takeFromReserve } = await import('./take-from-reserve');
-      await takeFromReserve(log, reserve);
-    }
+    const refused =
+      reserve && reserve.read().length > 0
+        ? await (await import('./take-from-reserve')).takeFromReserve(log, reserve)
+        : [];
     const [last, shop, turns, studies] = await Promise.all([
       log.lastRecord(),
       log.readStream(SHOP_STREAM),
       log.readLatestStarts('turn', 10),
       log.readLatestStarts('study', 10),
     ]);
-    bench.sequence = last?.sequence ?? 0;
-    bench.chain = last?.chain ?? 0;
+    const end = refused.at(-1) ?? last;
+    bench.sequence = end?.sequence ?? 0;
+    bench.chain = end?.chain ?? 0;
     bench.shopNow.value = foldShop(shop);
     const isTapped = ({ fact }: LogRecord) => fact.kind === 'turn-started' && !fact.enteredLater;
     const turn = turns.find((start) => start.device === log.device && isTapped(start));
     // A turn that another tablet left open goes on there, not here.
     if (turn) await bench.takeUpTurn(recordKey(turn));
-    bench.noteReturn();
-    if (studies.some(({ fact }) => fact.kind === 'study-started')) {
+    if ([...studies, ...refused].some(({ fact }) => fact.kind === 'study-started')) {
       bench.bringStudies((await import('../domain/study/fold-study')).foldStudy);
     }
     for (const start of studies) {
@@ -90,6 +90,10 @@ export class Bench {
       if (!isOwn || bench.studyNow.value) continue;
       await bench.takeUpStudy(recordKey(start));
     }
+    // In hand all the same, and sent again: a log that is full must not keep anybody from it.
+    if (refused.length > 0) bench.queue.add(refused);
+    for (const record of refused) bench.take(record);
+    bench.noteReturn();
     bench.markAlive();
     bench.watch.start(() => {
       bench.noteClocks();
@@ -184,11 +188,13 @@ export class Bench {
     this.isReadOnly = true;
     this.watch.stop();
     await this.queue.idle();
+    this.queue.end();
   }
 
   close(): void {
     this.isReadOnly = true;
     this.watch.stop();
+    this.queue.end();
     this.log.close();
   }
 
@@ -259,7 +265,7 @@ export class Bench {
 
   /** The page is there again while a turn runs: what went on without it is a gap from here on, and no cycle. */
   private noteReturn(): void {
-    const turn = this.turnNow.value;
+    const turn = this.turn.value;
     if (this.isReadOnly || turn?.status !== 'running') return;
     const now = this.clock.now();
     // However short it was: without it, all until the next tap would be time in which nobody saw anything.

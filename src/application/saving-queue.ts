@@ -28,6 +28,7 @@ const RETRY_MS = 2_000;
 export class SavingQueue {
   private readonly pending: LogRecord[] = [];
   private sending = false;
+  private isOver = false;
   private flight: Promise<void> = Promise.resolve();
   private cancelRetry: (() => void) | null = null;
   private readonly current = signal<Saving>({
@@ -40,7 +41,7 @@ export class SavingQueue {
   constructor(
     private readonly log: Pick<RecordLog, 'append'>,
     private readonly clock: Pick<Clock, 'after'>,
-    private readonly reserve: ReserveShelf | null = null,
+    private reserve: ReserveShelf | null = null,
   ) {}
 
   get saving(): ReadonlySignal<Saving> {
@@ -59,8 +60,20 @@ export class SavingQueue {
     while (this.sending) await this.flight;
   }
 
+  /**
+   * Another queue sends from now on, and has the reserve. What is on its way lies there beside what that one puts in,
+   * once: taken in after all it is known again, refused it is tried by no one but the next opening.
+   */
+  end(): void {
+    const { pending, reserve } = this;
+    if (pending.length > 0 && !this.current.peek().isInReserve)
+      reserve?.hold([...reserve.read(), ...pending]);
+    this.reserve = null;
+    this.isOver = true;
+  }
+
   private send(): void {
-    if (this.sending || this.pending.length === 0) return;
+    if (this.isOver || this.sending || this.pending.length === 0) return;
     this.sending = true;
     this.flight = this.fly();
   }

@@ -10,20 +10,29 @@ import type { ReserveShelf } from './ports/reserve-shelf';
  *
  * Must lose no record and never stand in the way of opening: where another tab has given away the numbers
  * meanwhile, what is held goes to the end of the log under new ones.
+ *
+ * @returns what the log refuses still, in order, as it lies in the reserve; empty when the log has all of it
  */
-export async function takeFromReserve(log: RecordLog, reserve: ReserveShelf): Promise<void> {
+export async function takeFromReserve(log: RecordLog, reserve: ReserveShelf): Promise<LogRecord[]> {
   const held = reserve.read();
   const own = held.filter(({ device }) => device === log.device);
   const place = await firstTaken(log, own);
   const displaced = place < 0 ? [] : own.slice(place);
-  await log.append(held.filter((record) => !displaced.includes(record)));
+  const next = held.filter((record) => !displaced.includes(record));
   if (displaced.length > 0) {
-    const moved = renumberRecords(displaced, (await log.lastRecord())!);
+    next.push(...renumberRecords(displaced, (await log.lastRecord())!));
     // A kill from here on must find them under these numbers, or they would be moved twice.
-    reserve.hold(moved);
-    await log.append(moved);
+    reserve.hold(next);
+  }
+  try {
+    await log.append(next);
+  } catch (error) {
+    // Of a tablet that had another name: nothing here may number on from them.
+    if (own.length < held.length) throw error;
+    return next;
   }
   reserve.hold([]);
+  return [];
 }
 
 /** Where in these the first is whose number another record has; −1 where none is. */
