@@ -5,6 +5,7 @@ import { Bench } from './application/bench';
 import type { RecordLog } from './application/ports/record-log';
 import type { SummaryShelf } from './application/ports/summary-shelf';
 import type { WriterLock } from './application/ports/writer-lock';
+import { whenOutdated } from './application/when-outdated';
 import { keepInstallOffer } from './device/install-offer';
 import { localAliveMark } from './device/local-alive-mark';
 import { localJotter } from './device/local-jotter';
@@ -149,7 +150,6 @@ async function start(lock: WriterLock): Promise<void> {
     const clock = pageClock(randomName('run'), () => clockStepMs);
     const opened = await patiently(Bench.open(log, clock, reserve, !lock.isHeld, alive));
     whenOutdated(opened, () => {
-      opened.rest();
       stopTending();
       show(true, true);
     });
@@ -167,6 +167,8 @@ async function start(lock: WriterLock): Promise<void> {
   const summaries = () => openSummaries(lock.isHeld);
 
   const show = (isReadOnly: boolean, isOutdated = false) => {
+    // Whatever took the lock away, also while this was opening.
+    if (isReadOnly) bench.rest();
     const app: App = {
       bench,
       files: { save: async (file) => (await import('./device/download-file')).downloadFile.save(file) },
@@ -202,13 +204,19 @@ async function start(lock: WriterLock): Promise<void> {
         upkeep.value = untended;
         // Records that came in may lie in any day.
         await (await summaries()).clear(null).catch(() => {});
-        bench = await openBench();
+        // The screens that are there belong to the bench that rests: they would record nothing.
+        bench = await openBench().catch(async (error) => {
+          await sayTrouble(error);
+          throw error;
+        });
         stopTending = tendLater(bench, lock.isHeld);
         show(!lock.isHeld);
       },
       speak: speakFromNowOn,
       async takeOver() {
         await lock.takeOver();
+        // Tapped twice, it is begun once.
+        if (own !== openings) return;
         stopTending();
         bench.close();
         await start(lock);
@@ -222,28 +230,16 @@ async function start(lock: WriterLock): Promise<void> {
     );
     render(<Root />, root);
   };
-  lock.onAsked(async () => {
+  const onlyRead = () => {
     stopTending();
     show(true);
-    await bench.finish();
-  });
-  lock.onTaken(() => {
-    stopTending();
-    show(true);
-    bench.close();
-  });
+    return bench;
+  };
+  lock.onAsked(() => onlyRead().finish());
+  lock.onTaken(() => onlyRead().close());
   show(!lock.isHeld);
   // Asked once there is something to lose; a browser that says no is told about on the Records screen.
   lastingStorage().then((storage) => storage.ask());
-}
-
-/** Calls once a newer release has changed the database under this page: what it wrote there, nobody could read. */
-function whenOutdated(bench: Bench, call: () => void): void {
-  const stop = bench.saving.subscribe(({ problem }) => {
-    if (!problem.startsWith('VersionError')) return;
-    queueMicrotask(() => stop());
-    call();
-  });
 }
 
 /** Verifies, copies and tells the copy's age beside the work; the tab that writes does it for all. */
@@ -273,9 +269,13 @@ function open(): void {
       open();
       return;
     }
-    const { OpeningTrouble } = await opening();
-    render(<OpeningTrouble error={error} goOn={goOn} />, root);
+    await sayTrouble(error);
   });
+}
+
+async function sayTrouble(error: unknown): Promise<void> {
+  const { OpeningTrouble } = await opening();
+  render(<OpeningTrouble error={error} goOn={goOn} />, root);
 }
 
 function goOn(): void {

@@ -1,8 +1,5 @@
 import type { WriterLock } from '../application/ports/writer-lock';
 
-/** A tab that has not handed over by then is asleep or stuck. */
-const PATIENCE_MS = 3_000;
-
 /**
  * The lock of the browser's lock manager, which a tab loses when it goes away, however it goes. Where the
  * browser has no such locks, this tab takes itself for the only one.
@@ -12,6 +9,11 @@ export async function takeWriterLock(name: string): Promise<WriterLock> {
   let isHeld = false;
   let letGo: (() => void) | null = null;
   let finish: () => Promise<void> = async () => {};
+  let opened: () => void;
+  /** A tab that is asked while it opens hands over once it has opened: it may write before that. */
+  const opening = new Promise<void>((resolve) => {
+    opened = resolve;
+  });
   let taken: () => void = () => {};
 
   if (!('locks' in navigator)) {
@@ -21,26 +23,29 @@ export async function takeWriterLock(name: string): Promise<WriterLock> {
   /** Asks for the lock and holds it until it is let go or the page goes away; false when it was not given. */
   const acquire = (options: LockOptions) =>
     new Promise<boolean>((resolve) => {
+      // Of this request: one that nobody answered says nothing about a lock that another one was given.
+      let wasGiven = false;
       navigator.locks
         .request(lockName, options, (lock) => {
-          isHeld = lock !== null;
-          resolve(isHeld);
+          wasGiven = lock !== null;
+          isHeld = wasGiven;
+          resolve(wasGiven);
           if (!lock) return undefined;
           return new Promise<void>((done) => {
             letGo = done;
           });
         })
         .catch(() => {
-          const wasHeld = isHeld;
+          if (!wasGiven) return resolve(false);
           isHeld = false;
-          if (wasHeld) taken();
-          else resolve(false);
+          taken();
         });
     });
 
   const channel = new BroadcastChannel(lockName);
   channel.addEventListener('message', async ({ data }) => {
     if (data !== 'hand over' || !isHeld) return;
+    await opening;
     await finish();
     isHeld = false;
     letGo?.();
@@ -53,16 +58,17 @@ export async function takeWriterLock(name: string): Promise<WriterLock> {
     },
     async takeOver() {
       if (isHeld) return;
-      const waiting = new AbortController();
-      const patience = setTimeout(() => waiting.abort(), PATIENCE_MS);
-      const polite = acquire({ signal: waiting.signal });
-      channel.postMessage('hand over');
-      const handedOver = await polite;
-      clearTimeout(patience);
-      if (!handedOver) await acquire({ steal: true });
+      // A tab that writes never needs it.
+      const { takeOverLock } = await import('./take-over-lock');
+      await takeOverLock(
+        acquire,
+        () => channel.postMessage('hand over'),
+        () => isHeld,
+      );
     },
     onAsked(call) {
       finish = call;
+      opened();
     },
     onTaken(call) {
       taken = call;
