@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { changePart } from '../../../src/application/turn/change-part';
 import { endTurn } from '../../../src/application/turn/end-turn';
+import { enterTurn } from '../../../src/application/turn/enter-turn';
 import { explainChange } from '../../../src/application/turn/explain-change';
 import { explainStoppage } from '../../../src/application/turn/explain-stoppage';
 import { judgePart } from '../../../src/application/turn/judge-part';
@@ -244,6 +245,24 @@ describe('lastTurn', () => {
     const taken = await openBench();
     await taken.log.append([foreign]);
     expect((await lastTurn(taken.bench))?.person).toBe('DX');
+  });
+
+  it('is one that was tapped: what was written down afterwards was left by nobody', async () => {
+    const { bench, clock } = await openTurn();
+    clock.pass(60_000);
+    endTurn(bench, clock.now());
+    bench.putAwayTurn();
+    const line = { part: 't:9', partCode: 'L', targetMs: null, done: 3, rework: 0, scrap: 0 };
+    const told = {
+      person: 'M2',
+      fromWallMs: clock.wallMs - 60_000,
+      toWallMs: clock.wallMs,
+      lines: [line],
+      stops: [],
+    };
+    enterTurn(bench, told, { by: 'F1', why: 'tablet was wet' });
+    await settled();
+    expect((await lastTurn(bench))?.person).toBe('K7');
   });
 
   it('is shown again with its record, and never in the place of a turn that runs', async () => {
