@@ -32,10 +32,12 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
   const isOff = isRemarkOff || isWaiting;
   /** While the operator waits nothing is in hand, and the time is the wait's already. */
   const what = (does: string) => (isWaiting ? words.notWaiting : does);
-  const remarks = (watch?.note ?? '').split('; ').filter((remark) => remark !== '');
-  const others = remarks.filter((remark) => remark !== words.fumbleNote);
-  const isFumbled = others.length < remarks.length;
-  const fumble = () => noteInHand(bench, (isFumbled ? others : [...others, words.fumbleNote]).join('; '));
+  const { others, isFumbled } = remarksOf(watch);
+  const fumble = () => {
+    // Asked, not as drawn: a break point of the last few milliseconds has put another element in hand.
+    const now = remarksOf(bench.study.peek()?.watch ?? null);
+    noteInHand(bench, (now.isFumbled ? now.others : [...now.others, words.fumbleNote]).join('; '));
+  };
   return (
     <>
       <TimingButton class="button study-action" disabled={isOff} onTap={(at) => beginForeign(bench, at)}>
@@ -70,6 +72,13 @@ export function ObserveActions({ watch, isSnapback, onRemark }: Props) {
   );
 }
 
+/** What was remarked on what is in hand, and whether a fumble is among it. */
+function remarksOf(watch: StudyWatch | null): { others: string[]; isFumbled: boolean } {
+  const remarks = (watch?.note ?? '').split('; ').filter((remark) => remark !== '');
+  const others = remarks.filter((remark) => remark !== words.fumbleNote);
+  return { others, isFumbled: others.length < remarks.length };
+}
+
 /** No time hangs on it, and the line to write on takes its place: it acts when it is let go. */
 function RemarkButton({
   isPressed,
@@ -94,6 +103,11 @@ function RemarkButton({
 function ForeignCodes({ note, onRemark }: { note: string } & Pick<Props, 'onRemark'>) {
   const { bench, isReadOnly } = useApp();
   const isOwn = note !== '' && !words.foreignCodes.includes(note);
+  const name = (code: string) => {
+    // It may have ended in the last few milliseconds: the word is for nothing else.
+    const aside = bench.study.peek()?.watch.aside;
+    if (aside?.elementIndex === null) noteInHand(bench, aside.note === code ? '' : code);
+  };
   return (
     <>
       {words.foreignCodes.map((code) => (
@@ -102,7 +116,7 @@ function ForeignCodes({ note, onRemark }: { note: string } & Pick<Props, 'onRema
           class="choice study-action"
           pressed={note === code}
           disabled={isReadOnly}
-          onTap={() => noteInHand(bench, note === code ? '' : code)}
+          onTap={() => name(code)}
         >
           {code}
         </TimingButton>

@@ -31,12 +31,12 @@ const words = allWords.observe;
 /** Continuous timing: one tap at each break point, eyes on the work. */
 export function ObserveStudy({ study }: { study: Study }) {
   const { bench, isReadOnly } = useApp();
-  const { standing, isOwn, judged, lock, rate, switchOver } = useRating(study);
+  const { standing, isOwnNow, judged, lock, rate, switchOver } = useRating(study);
   const isAwake = useScreenAwake(study.status === 'open');
   const elements = study.heading?.elements ?? [];
   const isSnapback = study.heading?.timing === 'snapback';
   const isTwoLanes = study.heading?.lanes === 2 && hasTwoLanes(elements);
-  const endInHand = (at: Stamp) => endElement(bench, at, standing, isOwn);
+  const endInHand = (at: Stamp) => endElement(bench, at, standing, isOwnNow());
   const [remark, setRemark] = useState<Pick<
     ComponentProps<typeof RemarkLine>,
     'element' | 'cycle' | 'kept' | 'onKeep'

@@ -10,8 +10,8 @@ import type { Judged } from './rating-pad';
 interface Rating {
   /** What the next tap is rated with. */
   readonly standing: number;
-  /** It was tapped for what is in hand; else it stood from before. */
-  readonly isOwn: boolean;
+  /** It was tapped for what is in hand at this moment; else it stood from before. */
+  readonly isOwnNow: () => boolean;
   readonly judged: Judged | null;
   readonly lock: 'machine' | null;
   readonly rate: (ratingPct: number) => void;
@@ -34,11 +34,12 @@ export function useRating(study: Study): Rating {
 
   const elements = study.heading?.elements ?? [];
   const { aside, elementIndex } = study.watch;
-  const place = `${study.watch.cycle}:${aside?.elementIndex ?? elementIndex}`;
+  // Asked by what is tapped, not as drawn: a pedal that bounces ends the next element before that is on the screen.
+  const placeNow = () => placeOf(bench.study.peek() ?? study);
   // What is foreign has no rating: the pad stays with the element that it fell into.
   const inHand = elements[aside?.elementIndex ?? elementIndex];
   const lock = inHand?.work === 'machine' ? 'machine' : null;
-  const isOwn = chosenFor === place;
+  const isOwn = chosenFor === placeOf(study);
   const isLate = ended !== null && (late === ended.id || (lock === 'machine' && justEnded(study) !== null));
 
   const rate = (ratingPct: number) => {
@@ -48,7 +49,7 @@ export function useRating(study: Study): Rating {
       return;
     }
     setStanding(ratingPct);
-    setChosenFor(place);
+    setChosenFor(placeNow());
   };
   const judged: Judged | null = isLate
     ? { element: ended.row.element, ratingPct: ended.row.ratingPct, isEnded: true, isCarried: false }
@@ -63,10 +64,15 @@ export function useRating(study: Study): Rating {
   const canSwitch = ended !== null && lock === null;
   return {
     standing,
-    isOwn,
+    isOwnNow: () => chosenFor === placeNow(),
     judged,
     lock,
     rate,
     switchOver: canSwitch ? () => setLate(isLate ? null : ended.id) : null,
   };
+}
+
+/** The element of the cycle that is in hand. */
+function placeOf({ watch: { aside, cycle, elementIndex } }: Study): string {
+  return `${cycle}:${aside?.elementIndex ?? elementIndex}`;
 }
