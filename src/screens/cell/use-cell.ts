@@ -4,6 +4,7 @@ import { type CellHistory, readCellDays } from '../../application/cell/read-cell
 import { type CellStudies, readCellStudies } from '../../application/cell/read-cell-studies';
 import type { CellSettings } from '../../domain/records/shop-fact';
 import { useApp } from '../app';
+import { useLogChanges } from '../use-log-changes';
 
 export interface CellData extends CellStudies {
   readonly history: CellHistory;
@@ -20,8 +21,7 @@ export function useCell(): CellFound {
   const { bench } = useApp();
   const [attempt, setAttempt] = useState(0);
   const [found, setFound] = useState<CellFound>({ state: 'reading' });
-  const changes = bench.changes.value;
-  const isSaved = bench.saving.value.state === 'saved';
+  const changes = useLogChanges();
   useEffect(() => {
     let isCurrent = true;
     const readAgain = () => setAttempt(attempt + 1);
@@ -40,7 +40,6 @@ export function useCell(): CellFound {
     return () => {
       isCurrent = false;
     };
-    // The log has a record only once it is saved.
-  }, [bench, changes, isSaved, attempt]);
+  }, [bench, changes, attempt]);
   return found;
 }

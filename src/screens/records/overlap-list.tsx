@@ -5,6 +5,7 @@ import { copiesWords } from '../../i18n/en/copies';
 import { formatDay } from '../../i18n/format-day';
 import { decimalMinutes } from '../../i18n/format-duration';
 import { useApp } from '../app';
+import { useLogChanges } from '../use-log-changes';
 import { dayOfTurn } from './day-of-turn';
 
 const words = copiesWords.overlaps;
@@ -15,7 +16,7 @@ const LOOKED_AT_MS = 31 * 86_400_000;
 export function OverlapList() {
   const { bench, go } = useApp();
   const [overlaps, setOverlaps] = useState<readonly TurnOverlap[]>([]);
-  const changes = bench.changes.value;
+  const changes = useLogChanges();
   useEffect(() => {
     const now = bench.clock.now().wallMs;
     readTurnOverlaps(bench.log, { fromWallMs: now - LOOKED_AT_MS, toWallMs: now }).then(

@@ -7,6 +7,7 @@ import { writeReadingsTable } from '../../exchange/write-readings-table';
 import { recordsWords } from '../../i18n/en/records';
 import { formatDay } from '../../i18n/format-day';
 import { useApp } from '../app';
+import { useLogChanges } from '../use-log-changes';
 import { chosenForm } from './chosen-profile';
 import { ExportWay } from './export-way';
 
@@ -17,7 +18,7 @@ export function StudyExport({ prefix }: { prefix: string }) {
   const { bench, files } = useApp();
   const [studies, setStudies] = useState<readonly StudyInList[]>([]);
   const [chosen, setChosen] = useState('');
-  const changes = bench.changes.value;
+  const changes = useLogChanges();
 
   useEffect(() => {
     let isCurrent = true;

@@ -1,12 +1,13 @@
 import { useEffect, useState } from 'preact/hooks';
 import { readNewestDay } from '../../application/review/read-newest-day';
 import { useApp } from '../app';
+import { useLogChanges } from '../use-log-changes';
 
 /** The newest day with a turn, null when there is none, undefined while it is read. */
 export function useNewestDay(): string | null | undefined {
   const { bench } = useApp();
   const [newest, setNewest] = useState<string | null>();
-  const changes = bench.changes.value;
+  const changes = useLogChanges();
   useEffect(() => {
     let isCurrent = true;
     readNewestDay(bench).then(

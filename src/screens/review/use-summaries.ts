@@ -3,6 +3,7 @@ import { readLatestSummaries } from '../../application/review/read-latest-summar
 import type { DaySummary } from '../../domain/day/summarise-day';
 import type { ReviewBook } from '../../domain/weeks/review-book';
 import { useApp } from '../app';
+import { useLogChanges } from '../use-log-changes';
 
 export interface FoundSummaries {
   readonly state: 'reading' | 'read' | 'trouble';
@@ -29,7 +30,7 @@ export function useSummaries(weeks: number): FoundSummaries & { readonly readAga
   const { bench, summaries } = useApp();
   const [attempt, setAttempt] = useState(0);
   const [found, setFound] = useState(nothing);
-  const changes = bench.changes.value;
+  const changes = useLogChanges();
   useEffect(() => {
     let isCurrent = true;
     const tell = (change: Partial<FoundSummaries>) => {

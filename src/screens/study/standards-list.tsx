@@ -14,6 +14,7 @@ import { study } from '../../i18n/en/study';
 import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
+import { useLogChanges } from '../use-log-changes';
 import { PastTarget } from './past-target';
 import { STANDARD_OF } from './study-places';
 import { useTimeUnit } from './use-time-unit';
@@ -25,7 +26,7 @@ export function StandardsList({ studies }: { studies: readonly StudyInList[] }) 
   const { bench, isDemo } = useApp();
   const { said } = useTimeUnit().time;
   const [known, setKnown] = useState<ReadonlyMap<string, PartStandards>>(new Map());
-  const changes = bench.changes.value;
+  const changes = useLogChanges();
   useEffect(() => {
     let isCurrent = true;
     readStandards(bench).then(

@@ -5,6 +5,7 @@ import { studySheet } from '../../i18n/en/study-sheet';
 import { studyStandard } from '../../i18n/en/study-standard';
 import { useApp } from '../app';
 import { routeHash } from '../route';
+import { useLogChanges } from '../use-log-changes';
 import { keptDraft } from './kept-draft';
 import { momentWords, toldMoment } from './moment-words';
 import { StandardsList } from './standards-list';
@@ -19,10 +20,8 @@ export function StudyList() {
   const app = useApp();
   const { bench } = app;
   const [studies, setStudies] = useState<StudyInList[] | 'reading' | 'failed'>('reading');
-  const changes = bench.changes.value;
-  const { state } = bench.saving.value;
+  const changes = useLogChanges();
 
-  // What is in the log changes with every record, and once more when it is saved.
   useEffect(() => {
     let isCurrent = true;
     listStudies(bench).then(
@@ -32,7 +31,7 @@ export function StudyList() {
     return () => {
       isCurrent = false;
     };
-  }, [bench, changes, state]);
+  }, [bench, changes]);
 
   return (
     <div class="page stack">

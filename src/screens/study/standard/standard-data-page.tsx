@@ -4,6 +4,7 @@ import { readSizedElements, type SizedElementsFound } from '../../../application
 import { studyData as words } from '../../../i18n/en/study-data';
 import { studyStandard } from '../../../i18n/en/study-standard';
 import { useApp } from '../../app';
+import { useLogChanges } from '../../use-log-changes';
 import { SizedElementSheet } from './sized-element-sheet';
 
 /** Times for parts of any size, from the readings of parts of several. */
@@ -11,7 +12,7 @@ export function StandardDataPage() {
   const { bench, go } = useApp();
   const [found, setFound] = useState<SizedElementsFound | 'reading' | 'failed'>('reading');
   const [place, setPlace] = useState(0);
-  const changes = bench.changes.value;
+  const changes = useLogChanges();
   useEffect(() => {
     let isCurrent = true;
     readSizedElements(bench).then(

@@ -4,6 +4,7 @@ import { readStudiesOfPart, type StudyOfPart } from '../../../application/study/
 import { noStandards, type PartStandards } from '../../../domain/shop/fold-standards';
 import type { Part } from '../../../domain/shop/shop';
 import { useApp } from '../../app';
+import { useLogChanges } from '../../use-log-changes';
 
 export interface KnownOfPart {
   readonly studies: readonly StudyOfPart[];
@@ -14,8 +15,7 @@ export interface KnownOfPart {
 export function useStudiesOfPart(part: Part | undefined): KnownOfPart | 'reading' | 'failed' {
   const { bench } = useApp();
   const [found, setFound] = useState<KnownOfPart | 'reading' | 'failed'>('reading');
-  const changes = bench.changes.value;
-  const { state } = bench.saving.value;
+  const changes = useLogChanges();
   useEffect(() => {
     if (!part) return;
     let isCurrent = true;
@@ -27,6 +27,6 @@ export function useStudiesOfPart(part: Part | undefined): KnownOfPart | 'reading
     return () => {
       isCurrent = false;
     };
-  }, [bench, part, changes, state]);
+  }, [bench, part, changes]);
   return found;
 }
