@@ -57,8 +57,9 @@ export default defineConfig({
           // A journey waits more than it reckons: two at a time keep two cores busy. Each has a browser of its own.
           maxWorkers: 2,
           sequence: { groupOrder: 1 },
-          testTimeout: 180_000,
-          hookTimeout: 120_000,
+          // As above, a guard and no measure.
+          testTimeout: 600_000,
+          hookTimeout: 240_000,
         },
       },
     ],

@@ -37,7 +37,7 @@ async function faults(page: Page, state: string): Promise<string[]> {
 }
 
 // Two tablets side by side: one waits while the other is checked.
-describe.concurrent('every screen, in every state that a tap leads to', () => {
+describe('every screen, in every state that a tap leads to', () => {
   const site = new Site(inject('dist'));
   beforeAll(() => site.start());
   afterAll(() => site.discard());

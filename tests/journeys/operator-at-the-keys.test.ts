@@ -7,24 +7,25 @@ import { tapButton } from './support/tap';
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
-/** As a keyboard sends them: an Enter without these would press no button. */
-const ends = {
-  Enter: { code: 'Enter', text: '\r', windowsVirtualKeyCode: 13 },
-  Tab: { code: 'Tab', windowsVirtualKeyCode: 9 },
-};
-
-/** What a keyboard-wedge scanner does: keys one after the other, and then what ends them. It waits for no answer. */
+/**
+ * What a keyboard-wedge scanner does: keys one after the other, and then what ends them. The keys have the moments of the
+ * scanner, however busy this machine is; the end is a real press, which could press what has the focus.
+ */
 async function scan(page: Page, text: string, gapMs: number, end: 'Enter' | 'Tab'): Promise<void> {
-  const session = await page.context().newCDPSession(page);
-  const presses: Promise<unknown>[] = [];
-  for (const key of [...text, end]) {
-    const press = key === end ? { key, ...ends[end] } : { key, text: key };
-    for (const type of ['keyDown', 'keyUp'] as const)
-      presses.push(session.send('Input.dispatchKeyEvent', { type, ...press }));
-    await wait(gapMs);
-  }
-  await Promise.all(presses);
-  await session.detach();
+  await page.evaluate(
+    async ([typed, gap]) => {
+      const fromMs = performance.now();
+      const presses = [...typed].map(async (key, place) => {
+        await new Promise((resolve) => setTimeout(resolve, place * gap));
+        const press = new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true });
+        Object.defineProperty(press, 'timeStamp', { value: fromMs + place * gap });
+        (document.activeElement ?? document.body).dispatchEvent(press);
+      });
+      await Promise.all(presses);
+    },
+    [text, gapMs] as const,
+  );
+  await page.keyboard.press(end);
 }
 
 async function partsDone(page: Page): Promise<number> {

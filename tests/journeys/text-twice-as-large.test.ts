@@ -17,7 +17,7 @@ function setTextSize(tablet: Tablet, px: number): void {
 /** A page at twice its size has half the window. */
 const zoomed = { width: 400, height: 640 };
 
-describe.concurrent('with text twice as large', () => {
+describe('with text twice as large', () => {
   const site = new Site(inject('dist'));
   beforeAll(() => site.start());
   afterAll(() => site.discard());
