@@ -100,7 +100,6 @@ async function walkPace(page: Page, url: string, look: Look): Promise<void> {
 }
 
 /** In the language that is none: its words are half as long again, run from right to left, and no letter is English. */
-// Two tablets side by side: one waits while the other is looked at.
 describe('in other words, from right to left', () => {
   const site = new Site(inject('dist'));
   beforeAll(() => site.start());

@@ -36,7 +36,6 @@ async function faults(page: Page, state: string): Promise<string[]> {
   return found;
 }
 
-// Two tablets side by side: one waits while the other is checked.
 describe('every screen, in every state that a tap leads to', () => {
   const site = new Site(inject('dist'));
   beforeAll(() => site.start());
