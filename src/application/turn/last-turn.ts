@@ -8,7 +8,8 @@ const RECENT = 40;
 
 /**
  * The newest turn of this tablet, as it was left; where it has none, the newest of all, and null when there has been none.
- * What was written down afterwards was left by nobody; a copy of another tablet that was taken in does not say who comes next here.
+ * What was written down afterwards was left by nobody, and a copy of another tablet that was taken in does not say who
+ * comes next here.
  */
 export async function lastTurn(bench: Bench): Promise<Turn | null> {
   const starts = await bench.log.readLatestStarts('turn', RECENT);

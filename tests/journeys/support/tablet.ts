@@ -79,7 +79,7 @@ export class Tablet {
   private async touch(page: Page, viewport: { width: number; height: number }): Promise<void> {
     const session = await this.context!.newCDPSession(page);
     // A screen that has not answered by then is not coming.
-    page.setDefaultTimeout(20_000);
+    page.setDefaultTimeout(10_000);
     await session.send('Emulation.setTouchEmulationEnabled', { enabled: true, maxTouchPoints: 5 });
     await page.setViewportSize(viewport);
   }
