@@ -19,6 +19,26 @@ async function shownSeconds(page: Page): Promise<number> {
   return minutes! * 60 + seconds!;
 }
 
+/** The same, and between which moments it was read: a busy machine takes its time over it. */
+async function shownBetween(page: Page): Promise<{ seconds: number; fromMs: number; toMs: number }> {
+  const fromMs = Date.now();
+  return { seconds: await shownSeconds(page), fromMs, toMs: Date.now() };
+}
+
+/** Notes when the browser says that each touch began, wall clock in milliseconds. */
+function listenForTouches(page: Page): Promise<void> {
+  return page.evaluate(() => {
+    const touches: number[] = [];
+    Object.assign(globalThis, { touches });
+    const note = ({ timeStamp }: Event) => touches.push(performance.timeOrigin + timeStamp);
+    addEventListener('pointerdown', note, { capture: true });
+  });
+}
+
+function touchesSince(page: Page): Promise<number[]> {
+  return page.evaluate(() => (globalThis as unknown as { touches: number[] }).touches);
+}
+
 describe('an operator with a tablet that has never seen the app', () => {
   let page: Page;
   const { site, tablet } = appOnTablet('', (opened) => {
@@ -27,19 +47,20 @@ describe('an operator with a tablet that has never seen the app', () => {
 
   it('paces 20 parts with 20 taps, each of them saved', async () => {
     await beginFirstTurn(page, 'K7', 'M', '0:02');
-    const sent: number[] = [];
+    await listenForTouches(page);
     for (let part = 1; part <= 20; part += 1) {
       await wait(BETWEEN_TAPS_MS);
-      sent.push(Date.now());
       await partDone(page);
       await page.getByText(`${part}`, { exact: true }).first().waitFor();
     }
     await saved(page);
     const taps = partsDone(await readOwnLog(page));
     expect(taps).toHaveLength(20);
-    // What is recorded is when the finger came down, to a tenth of a second on a busy machine.
+    // What is recorded is when the finger came down, however busy the machine was when the app heard of it.
+    const touches = await touchesSince(page);
+    expect(touches).toHaveLength(20);
     for (const [place, { stamp }] of taps.entries()) {
-      expect(Math.abs(stamp.wallMs - sent[place]!)).toBeLessThan(500);
+      expect(Math.abs(stamp.wallMs - touches[place]!)).toBeLessThan(50);
     }
     const between = taps.slice(1).map(({ stamp }, place) => stamp.monoMs - taps[place]!.stamp.monoMs);
     expect(Math.min(...between)).toBeGreaterThan(BETWEEN_TAPS_MS - 100);
@@ -60,14 +81,16 @@ describe('an operator with a tablet that has never seen the app', () => {
 
   it('carries on after the browser was killed in the middle of a cycle, the server still gone', async () => {
     await wait(3_000);
-    const before = await shownSeconds(page);
-    const killedAt = Date.now();
+    const before = await shownBetween(page);
     await tablet.kill();
     page = await tablet.start();
     await page.goto(site.url);
     await page.getByRole('button', { name: /^Part done/ }).waitFor();
-    const away = (Date.now() - killedAt) / 1_000;
-    expect(Math.abs((await shownSeconds(page)) - before - away)).toBeLessThan(2.5);
+    const after = await shownBetween(page);
+    const shown = after.seconds - before.seconds;
+    // Each is a whole second that was shown at some moment of its reading.
+    expect(shown).toBeGreaterThan((after.fromMs - before.toMs) / 1_000 - 1.5);
+    expect(shown).toBeLessThan((after.toMs - before.fromMs) / 1_000 + 1.5);
     await partDone(page);
     await saved(page);
     const records = await readOwnLog(page);
