@@ -100,7 +100,7 @@ async function openLog(isWriter: boolean): Promise<OpenedLog> {
   });
   const journal = await opened;
   if (!journal) return { log: database, copies: 1 };
-  const { log } = await TwoShelfRecordLog.open(database, journal);
+  const { log } = await TwoShelfRecordLog.open(database, journal, localReserve);
   return { log, copies: 2 };
 }
 

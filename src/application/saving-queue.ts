@@ -27,6 +27,7 @@ const RETRY_MS = 2_000;
  */
 export class SavingQueue {
   private readonly pending: LogRecord[] = [];
+  private kept: readonly LogRecord[] = [];
   private sending = false;
   private isOver = false;
   private flight: Promise<void> = Promise.resolve();
@@ -65,9 +66,7 @@ export class SavingQueue {
    * once: taken in after all it is known again, refused it is tried by no one but the next opening.
    */
   end(): void {
-    const { pending, reserve } = this;
-    if (pending.length > 0 && !this.current.peek().isInReserve)
-      reserve?.hold([...reserve.read(), ...pending]);
+    if (this.pending.length > 0) this.keep();
     this.reserve = null;
     this.isOver = true;
   }
@@ -105,8 +104,16 @@ export class SavingQueue {
   private show(state: Saving['state'], problem: string): void {
     const wasInReserve = this.current.peek().isInReserve;
     let isInReserve = false;
-    if (state === 'not-saved') isInReserve = this.reserve?.hold(this.pending) ?? false;
-    else if (wasInReserve) this.reserve?.hold([]);
+    if (state === 'not-saved') isInReserve = this.keep();
+    else if (wasInReserve) this.keep([]);
     this.current.value = { state, unsaved: this.pending.length, problem, isInReserve };
+  }
+
+  /** Puts these in reserve in place of what was put there before; what a tab before this one left there stays. */
+  private keep(records: readonly LogRecord[] = this.pending): boolean {
+    const { reserve } = this;
+    const own = new Set([...this.kept, ...records].map(({ chain }) => chain));
+    this.kept = records.slice();
+    return reserve?.hold([...reserve.read().filter(({ chain }) => !own.has(chain)), ...records]) ?? false;
   }
 }

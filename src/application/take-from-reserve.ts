@@ -1,5 +1,4 @@
 import type { LogRecord } from '../domain/records/log-record';
-import { isSameRecord } from '../domain/records/record-key';
 import { renumberRecords } from '../domain/records/renumber-records';
 import type { RecordLog } from './ports/record-log';
 import type { ReserveShelf } from './ports/reserve-shelf';
@@ -16,33 +15,19 @@ import type { ReserveShelf } from './ports/reserve-shelf';
 export async function takeFromReserve(log: RecordLog, reserve: ReserveShelf): Promise<LogRecord[]> {
   const held = reserve.read();
   const own = held.filter(({ device }) => device === log.device);
-  const place = await firstTaken(log, own);
-  const displaced = place < 0 ? [] : own.slice(place);
-  const next = held.filter((record) => !displaced.includes(record));
-  if (displaced.length > 0) {
-    next.push(...renumberRecords(displaced, (await log.lastRecord())!));
-    // A kill from here on must find them under these numbers, or they would be moved twice.
-    reserve.hold(next);
-  }
+  const others = held.filter(({ device }) => device !== log.device);
+  const last = await log.lastRecord();
+  const lowest = Math.min(...own.map(({ sequence }) => sequence));
+  const there = last && last.sequence >= lowest ? await log.readNewest(last.sequence - lowest + 1) : [];
+  const next = [...others, ...renumberRecords(own, last ?? { sequence: 0, chain: 0 }, there)];
+  reserve.hold(next);
   try {
     await log.append(next);
   } catch (error) {
     // Of a tablet that had another name: nothing here may number on from them.
-    if (own.length < held.length) throw error;
+    if (others.length > 0) throw error;
     return next;
   }
   reserve.hold([]);
   return [];
-}
-
-/** Where in these the first is whose number another record has; −1 where none is. */
-async function firstTaken(log: RecordLog, own: readonly LogRecord[]): Promise<number> {
-  const last = (await log.lastRecord())?.sequence ?? 0;
-  const from = own[0]?.sequence ?? last + 1;
-  if (from > last) return -1;
-  const there = new Map((await log.readNewest(last - from + 1)).map((record) => [record.sequence, record]));
-  return own.findIndex((record) => {
-    const other = there.get(record.sequence);
-    return other !== undefined && !isSameRecord(other, record);
-  });
 }

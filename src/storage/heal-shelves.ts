@@ -1,5 +1,9 @@
 import type { RecordLog } from '../application/ports/record-log';
+import type { ReserveShelf } from '../application/ports/reserve-shelf';
+import { isChainedOn } from '../domain/records/is-chained-on';
 import type { LogRecord } from '../domain/records/log-record';
+import { renumberRecords } from '../domain/records/renumber-records';
+import { appendOrHold } from './append-or-hold';
 import { healEnd } from './heal-end';
 import type { Journal } from './journal-client';
 
@@ -17,47 +21,112 @@ export interface Healing {
 const BATCH = 500;
 
 /** Gives each shelf what it lacks and the other has: from their ends where that is enough, else record by record. */
-export async function healShelves(database: RecordLog, journal: Journal): Promise<Healing> {
-  return (await healEnd(database, journal)) ?? (await healWhole(database, journal));
+export async function healShelves(
+  database: RecordLog,
+  journal: Journal,
+  reserve: ReserveShelf | null,
+): Promise<Healing> {
+  return (await healEnd(database, journal, reserve)) ?? (await healWhole(database, journal, reserve));
 }
 
-/** Keeps the numbers of both shelves in memory, and their records a batch at a time. */
-async function healWhole(database: RecordLog, journal: Journal): Promise<Healing> {
-  const inDatabase = new Keys();
-  for await (const batch of database.readAll()) for (const record of batch) inDatabase.add(record);
-  const inJournal = new Keys();
-  let restored = 0;
+/**
+ * Keeps the checksums of both shelves in memory, and their records a batch at a time.
+ *
+ * Where another tab wrote to the database alone, the journal has other records under the same numbers. The database's
+ * stay where they are, and those of the journal go to its end: what either shelf has alone may have been acknowledged.
+ */
+async function healWhole(
+  database: RecordLog,
+  journal: Journal,
+  reserve: ReserveShelf | null,
+): Promise<Healing> {
+  const inDatabase = new Chains();
+  for await (const batch of database.readAll()) for (const record of batch) inDatabase.set(record);
+  const inJournal = new Chains();
   let damaged = 0;
   for await (const batch of journal.readAll()) {
     damaged += batch.damaged;
-    // Of two lines with one number the first was there when the second was refused.
-    const missing = batch.records.filter((record) => inJournal.add(record) && !inDatabase.has(record));
+    // Of two lines of one number the last holds.
+    for (const record of batch.records) inJournal.set(record);
+  }
+  const displaced = new Displaced(database.device, inDatabase);
+  let restored = 0;
+  for await (const { records } of journal.readAll()) {
+    const missing: LogRecord[] = [];
+    for (const record of records) {
+      const isOverwritten = inJournal.of(record) !== record.chain;
+      const there = inDatabase.of(record);
+      if (isOverwritten || there === record.chain || displaced.take(record)) continue;
+      // Of another tablet the database's holds: it was checked when it came in.
+      if (there !== undefined) continue;
+      inDatabase.set(record);
+      missing.push(record);
+    }
     restored += missing.length;
     for (const part of inBatches(missing)) await database.append(part);
   }
-  let copied = 0;
-  for await (const batch of database.readAll()) {
-    const missing = batch.filter((record) => !inJournal.has(record));
-    copied += missing.length;
-    for (const part of inBatches(missing)) await journal.append(part, database.device);
-  }
-  return { restored, copied, damaged };
+  restored += await displaced.moveTo(database, reserve);
+  return { restored, copied: await copy(database, journal, inJournal), damaged };
 }
 
-/** A million keys as texts are 100 MB; as numbers of a few devices a third of that. */
-class Keys {
-  private readonly of = new Map<string, Set<number>>();
+/** Gives the journal what it lacks, and the last record as its end. */
+async function copy(database: RecordLog, journal: Journal, inJournal: Chains): Promise<number> {
+  const { device } = database;
+  let copied = 0;
+  for await (const batch of database.readAll()) {
+    const missing = batch.filter((record) => inJournal.of(record) !== record.chain);
+    copied += missing.length;
+    for (const part of inBatches(missing)) await journal.append(part, device);
+  }
+  const last = await database.lastRecord();
+  if (last && journal.ownEnd?.chain !== last.chain) await journal.append([last], device);
+  return copied;
+}
 
-  /** Whether it was not there before. */
-  add({ device, sequence }: LogRecord): boolean {
-    const known = this.of.get(device) ?? new Set();
-    if (known.has(sequence)) return false;
-    this.of.set(device, known.add(sequence));
-    return true;
+/** The tablet's own records that the journal alone has, because others have their numbers in the database. */
+class Displaced {
+  private readonly records = new Map<number, LogRecord>();
+
+  constructor(
+    private readonly device: string,
+    private readonly inDatabase: Chains,
+  ) {}
+
+  /** Whether it is one of them: another has its number, or it goes on from one of them, or from another one. */
+  take(record: LogRecord): boolean {
+    const { device, sequence } = record;
+    if (device !== this.device) return false;
+    const before = this.inDatabase.of({ device, sequence: sequence - 1 });
+    const isOne =
+      this.inDatabase.of(record) !== undefined ||
+      this.records.has(sequence - 1) ||
+      (before !== undefined && !isChainedOn([record], before));
+    if (isOne) this.records.set(sequence, record);
+    return isOne;
   }
 
-  has({ device, sequence }: LogRecord): boolean {
-    return this.of.get(device)?.has(sequence) ?? false;
+  /** Puts those that are not there yet at the end of the log; how many they were. */
+  async moveTo(database: RecordLog, reserve: ReserveShelf | null): Promise<number> {
+    const records = [...this.records.values()].sort((a, b) => a.sequence - b.sequence);
+    const last = await database.lastRecord();
+    if (!records[0] || !last) return 0;
+    const there = await database.readNewest(last.sequence - records[0].sequence + 1);
+    return appendOrHold(renumberRecords(records, last, there), database, reserve);
+  }
+}
+
+/** The checksum of each record, by device and number: 8 bytes a record. */
+class Chains {
+  private readonly byDevice = new Map<string, number[]>();
+
+  set({ device, sequence, chain }: LogRecord): void {
+    const chains = this.byDevice.get(device) ?? [];
+    chains[sequence] = chain;
+    this.byDevice.set(device, chains);
+  }
+
+  of({ device, sequence }: Pick<LogRecord, 'device' | 'sequence'>): number | undefined {
+    return this.byDevice.get(device)?.[sequence];
   }
 }
 

@@ -1,19 +1,19 @@
 import type { LogRecord } from '../domain/records/log-record';
 import type { JournalBatch } from './journal/journal-file';
-import type { OwnEnd } from './journal/journal-line';
+import type { OwnEnd, OwnPlace } from './journal/journal-line';
 import type { JournalAnswer, JournalRequest } from './journal/journal-message';
 import { within } from './within';
 
 /** The second shelf as the page sees it. */
 export interface Journal {
-  /** How far the tablet's own records go in the journal; null when it is empty. */
+  /** The last of the tablet's own records in the journal; null when it is empty. */
   readonly ownEnd: OwnEnd | null;
   append(records: readonly LogRecord[], device: string): Promise<void>;
   /**
    * The records written after the tablet's own one of this number, oldest first. Null where the end of the
    * journal does not reach back so far.
    */
-  since(own: OwnEnd): Promise<readonly LogRecord[] | null>;
+  since(own: OwnPlace): Promise<readonly LogRecord[] | null>;
   /** Everything that can be read, a batch at a time, so that a large journal is never in memory whole. */
   readAll(): AsyncIterable<JournalBatch>;
   close(): void;

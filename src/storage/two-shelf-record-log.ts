@@ -1,6 +1,8 @@
 import type { RecordLog, WallRange } from '../application/ports/record-log';
+import type { ReserveShelf } from '../application/ports/reserve-shelf';
 import type { LogRecord } from '../domain/records/log-record';
 import type { Healing } from './heal-shelves';
+import type { OwnEnd } from './journal/journal-line';
 import type { Journal } from './journal-client';
 
 /**
@@ -17,11 +19,15 @@ export class TwoShelfRecordLog implements RecordLog {
   ) {}
 
   /** Compares the two shelves and fills either from the other before anything is read. */
-  static async open(database: RecordLog, journal: Journal): Promise<{ log: RecordLog; healing: Healing }> {
+  static async open(
+    database: RecordLog,
+    journal: Journal,
+    reserve: ReserveShelf | null = null,
+  ): Promise<{ log: RecordLog; healing: Healing }> {
     const log = new TwoShelfRecordLog(database, journal);
     if (await isLevel(database, journal)) return { log, healing: { restored: 0, copied: 0, damaged: 0 } };
     const { healShelves } = await import('./heal-shelves');
-    return { log, healing: await healShelves(database, journal) };
+    return { log, healing: await healShelves(database, journal, reserve) };
   }
 
   get device(): string {
@@ -38,10 +44,16 @@ export class TwoShelfRecordLog implements RecordLog {
     // The database is the slower one, and is asked first.
     const answers = await Promise.allSettled([
       this.database.append(records),
-      this.journal.append(records, this.device),
+      this.journal.append(this.notInJournal(records), this.device),
     ]);
-    // What one shelf refused is sent again to both: the database knows it, the journal may hold it twice.
+    // What one shelf refused is sent again to both: the database knows what it has, and so does the journal's end.
     for (const answer of answers) if (answer.status === 'rejected') throw answer.reason;
+  }
+
+  /** While the database refuses, all that waits comes again and again: the journal has most of it by then. */
+  private notInJournal(records: readonly LogRecord[]): readonly LogRecord[] {
+    const { ownEnd } = this.journal;
+    return records.slice(records.findIndex((record) => isAt(ownEnd, record)) + 1);
   }
 
   readStream(stream: string): Promise<LogRecord[]> {
@@ -75,11 +87,18 @@ export class TwoShelfRecordLog implements RecordLog {
 }
 
 /**
- * A tablet numbers its own records without a gap, so the shelf whose last own number is higher holds what
- * the other lost. Equal numbers are the rule, and cost two small reads.
+ * A tablet numbers its own records without a gap, so the shelf whose last own number is higher holds what the other
+ * lost. The same last record is the rule, and costs two small reads: the chain tells it from another one of its number.
  */
 async function isLevel(database: RecordLog, journal: Journal): Promise<boolean> {
-  const sequence = (await database.lastRecord())?.sequence ?? 0;
-  const end = journal.ownEnd ?? { device: database.device, sequence: 0 };
-  return end.device === database.device && end.sequence === sequence;
+  const { device } = database;
+  const end = journal.ownEnd ?? { device, sequence: 0, chain: 0 };
+  return isAt(end, (await database.lastRecord()) ?? { device, sequence: 0, chain: 0 });
+}
+
+function isAt(
+  end: OwnEnd | null,
+  { device, sequence, chain }: Omit<OwnEnd, 'chain'> & { chain: number },
+): boolean {
+  return end?.device === device && end.sequence === sequence && (end.chain === null || end.chain === chain);
 }

@@ -41,10 +41,10 @@ describe('the journal in the browser’s private file system', () => {
     expect(journal.ownEnd).toBeNull();
     await journal.append([record(1), record(2)], 't');
     await journal.append([record(3)], 't');
-    expect(journal.ownEnd).toEqual({ device: 't', sequence: 3 });
+    expect(journal.ownEnd).toEqual({ device: 't', sequence: 3, chain: 0 });
     journal.close();
     const again = await reopened('first-test');
-    expect(again.ownEnd).toEqual({ device: 't', sequence: 3 });
+    expect(again.ownEnd).toEqual({ device: 't', sequence: 3, chain: 0 });
     expect(await contentOf(again)).toEqual({ records: [record(1), record(2), record(3)], damaged: 0 });
     again.close();
   });

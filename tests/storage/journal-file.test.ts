@@ -29,7 +29,7 @@ describe('the journal file', () => {
   it('knows after reopening how far the tablet’s own records go, also behind those of another', () => {
     const file = new ArrayFile();
     new JournalFile(file).append([record(1), record(2), record(7, 'R4', 'other')], 't');
-    expect(new JournalFile(file).ownEnd).toEqual({ device: 't', sequence: 2 });
+    expect(new JournalFile(file).ownEnd).toEqual({ device: 't', sequence: 2, chain: 0 });
     expect(new JournalFile(new ArrayFile()).ownEnd).toBeNull();
   });
 
@@ -38,7 +38,7 @@ describe('the journal file', () => {
     const journal = new JournalFile(file);
     const before = file.flushes;
     journal.append([record(1)], 't');
-    expect(new JournalFile(file).ownEnd).toEqual({ device: 't', sequence: 1 });
+    expect(new JournalFile(file).ownEnd).toEqual({ device: 't', sequence: 1, chain: 0 });
     expect(file.flushes).toBe(before);
     journal.append([record(2), record(3, 'R4', 'other')], 't');
     expect(file.flushes).toBe(before + 1);
@@ -56,7 +56,7 @@ describe('the journal file', () => {
       const torn = new ArrayFile();
       torn.bytes = full.slice(0, cut);
       const journal = new JournalFile(torn);
-      expect(journal.ownEnd).toEqual({ device: 't', sequence: 1 });
+      expect(journal.ownEnd).toEqual({ device: 't', sequence: 1, chain: 0 });
       journal.append([record(2, 'again')], 't');
       expect(await contentOf(journalOn(torn))).toEqual({
         records: [record(1), record(2, 'again')],

@@ -3,13 +3,25 @@ import type { LogRecord } from '../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import type { Journal } from '../../src/storage/journal-client';
 import { TwoShelfRecordLog } from '../../src/storage/two-shelf-record-log';
-import { recordAt } from '../support/records';
+import { chained, recordAt } from '../support/records';
 import { ArrayFile, contentOf, journalOn } from './in-memory-journal';
 import { recordLogContract } from './record-log-contract';
 
 const done = { kind: 'part-done', part: 'p', partCode: 'M', targetMs: null } as const;
-const record = (sequence: number, device = 't'): LogRecord =>
-  recordAt(sequence, sequence * 1_000, `${device}:1`, done, { device });
+const LONGEST = 1_300;
+const rows = new Map<string, LogRecord[]>();
+/** One of a long row of records of a tablet. */
+function record(sequence: number, device = 't'): LogRecord {
+  const row =
+    rows.get(device) ??
+    chained(
+      Array.from({ length: LONGEST }, (_, place) =>
+        recordAt(place + 1, place * 1_000, `${device}:1`, done, { device }),
+      ),
+    );
+  rows.set(device, row);
+  return row[sequence - 1]!;
+}
 const several = (count: number) => Array.from({ length: count }, (_, place) => record(place + 1));
 
 async function open(database: InMemoryRecordLog, file: ArrayFile) {

@@ -1,3 +1,4 @@
+import { chainOf } from '../../src/domain/records/chain';
 import type { Fact, LogRecord } from '../../src/domain/records/log-record';
 import type { Stamp } from '../../src/domain/records/stamp';
 
@@ -25,4 +26,14 @@ export function recordAt<F extends Fact>(
   change: Partial<LogRecord> = {},
 ): LogRecord {
   return { device: 't', sequence, stream, stamp: stampAt(ms), fact, chain: 0, ...change };
+}
+
+/** The same records with the checksums that the app gives them, each device's going on from its record before. */
+export function chained(records: readonly LogRecord[], before = 0): LogRecord[] {
+  const ends = new Map<string, number>();
+  return records.map((record) => {
+    const chain = chainOf(record, ends.get(record.device) ?? before);
+    ends.set(record.device, chain);
+    return { ...record, chain };
+  });
 }

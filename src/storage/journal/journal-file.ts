@@ -1,5 +1,5 @@
 import type { LogRecord } from '../../domain/records/log-record';
-import { decodeLine, encodeLine, type OwnEnd } from './journal-line';
+import { decodeLine, encodeLine, type OwnEnd, type OwnPlace } from './journal-line';
 
 /** What the journal needs of a file: FileSystemSyncAccessHandle has it, and so has a test's array. */
 export interface SyncFile {
@@ -46,16 +46,13 @@ export class JournalFile {
       file.truncate(this.end);
       file.flush();
     }
-    // The last whole line that can be read says how far the journal goes.
-    for (const line of this.tail().reverse()) {
-      const decoded = decodeLine(line);
-      if (!decoded) continue;
-      this.last = decoded.own;
-      break;
-    }
+    this.last = this.readEnd();
   }
 
-  /** How far the tablet's own records go in the journal; null when it is empty. */
+  /**
+   * The last of the tablet's own records in the journal; null when it is empty. The last one written, which need not
+   * have the highest number: of what another tab took the numbers, the database's records are written over it.
+   */
   get ownEnd(): OwnEnd | null {
     return this.last;
   }
@@ -65,10 +62,10 @@ export class JournalFile {
    * opening, so nobody would see that the others are missing here.
    */
   append(records: readonly LogRecord[], device: string): void {
-    let own: OwnEnd = this.last?.device === device ? this.last : { device, sequence: 0 };
+    let own: OwnEnd = this.last?.device === device ? this.last : { device, sequence: 0, chain: 0 };
     let text = '';
     for (const record of records) {
-      if (record.device === device) own = { device, sequence: Math.max(own.sequence, record.sequence) };
+      if (record.device === device) own = { device, sequence: record.sequence, chain: record.chain };
       text += encodeLine({ own, record });
     }
     const bytes = new TextEncoder().encode(text);
@@ -90,7 +87,7 @@ export class JournalFile {
    * The records written after the tablet's own one of this number, oldest first. Null where that one is not in
    * the last part of the file: it has to be read whole then.
    */
-  since(own: OwnEnd): LogRecord[] | null {
+  since(own: OwnPlace): LogRecord[] | null {
     const records: LogRecord[] = [];
     for (const line of this.tail().reverse()) {
       const decoded = decodeLine(line);
@@ -116,6 +113,20 @@ export class JournalFile {
         next: next < this.end ? next : null,
       };
     }
+  }
+
+  /** The last whole line that can be read says how far the journal goes; the line of that record, which one it is. */
+  private readEnd(): OwnEnd | null {
+    let end: OwnEnd | null = null;
+    for (const line of this.tail().reverse()) {
+      const decoded = decodeLine(line);
+      if (!decoded) continue;
+      end ??= { ...decoded.own, chain: decoded.own.sequence === 0 ? 0 : null };
+      const { device, sequence, chain } = decoded.record;
+      if (end.sequence === 0) break;
+      if (device === end.device && sequence === end.sequence) return { device, sequence, chain };
+    }
+    return end;
   }
 
   /** The whole lines at the end of the file; the first one may have lost its beginning. */

@@ -2,14 +2,20 @@ import { checksum } from '../../domain/records/checksum';
 import type { LogRecord } from '../../domain/records/log-record';
 
 /** How far a tablet's own records go: its name in the log and its last sequence number. */
-export interface OwnEnd {
+export interface OwnPlace {
   readonly device: string;
   readonly sequence: number;
 }
 
+/** The same, and which record it is: another tab may have given the same number to another one. */
+export interface OwnEnd extends OwnPlace {
+  /** Of that record; 0 before the first. Null where it lies too far back in the journal to be read at opening. */
+  readonly chain: number | null;
+}
+
 /** A line of the journal: a record, and how far the tablet's own records went when it was written. */
 export interface JournalLine {
-  readonly own: OwnEnd;
+  readonly own: OwnPlace;
   readonly record: LogRecord;
 }
 

@@ -1,6 +1,6 @@
 import type { LogRecord } from '../../domain/records/log-record';
 import type { JournalBatch } from './journal-file';
-import type { OwnEnd } from './journal-line';
+import type { OwnEnd, OwnPlace } from './journal-line';
 
 /** What the page asks of the journal's worker; each is answered once under its number. */
 export type JournalRequest =
@@ -11,7 +11,7 @@ export type JournalRequest =
       readonly device: string;
       readonly records: readonly LogRecord[];
     }
-  | { readonly id: number; readonly ask: 'since'; readonly own: OwnEnd }
+  | { readonly id: number; readonly ask: 'since'; readonly own: OwnPlace }
   | { readonly id: number; readonly ask: 'read'; readonly at: number };
 
 export type JournalAnswer =
