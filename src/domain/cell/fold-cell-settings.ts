@@ -1,4 +1,4 @@
-import { compareRecords } from '../records/compare-records';
+import { inOrder } from '../records/in-order';
 import type { LogRecord } from '../records/log-record';
 import type { CellSettings } from '../records/shop-fact';
 
@@ -15,10 +15,8 @@ export const firstSettings: CellSettings = {
 
 /** The cell's settings from the records of the shop's stream: the last ones hold. */
 export function foldCellSettings(shop: readonly LogRecord[]): CellSettings {
-  return [...shop]
-    .sort(compareRecords)
-    .reduce<CellSettings>(
-      (before, { fact }) => (fact.kind === 'cell-set' ? fact.cell : before),
-      firstSettings,
-    );
+  return inOrder(shop).reduce<CellSettings>(
+    (before, { fact }) => (fact.kind === 'cell-set' ? fact.cell : before),
+    firstSettings,
+  );
 }

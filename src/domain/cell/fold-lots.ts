@@ -1,4 +1,4 @@
-import { compareRecords } from '../records/compare-records';
+import { inOrder } from '../records/in-order';
 import type { LogRecord } from '../records/log-record';
 import type { LotInside } from '../records/lot-fact';
 import { recordKey } from '../records/record-key';
@@ -31,7 +31,7 @@ export interface CellLots {
  */
 export function foldLots(records: readonly LogRecord[]): CellLots {
   const undone = new Set(records.flatMap(({ fact }) => (fact.kind === 'undone' ? [fact.of] : [])));
-  const told = [...records].sort(compareRecords).filter((record) => !undone.has(recordKey(record)));
+  const told = inOrder(records).filter((record) => !undone.has(recordKey(record)));
   const inside: { lot: string; left: number; arrivedWallMs: number }[] = [];
   const stays: LotStay[] = [];
   const moves: { wallMs: number; parts: number }[] = [];

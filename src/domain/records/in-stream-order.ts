@@ -1,4 +1,4 @@
-import { compareRecords } from './compare-records';
+import { inOrder } from './in-order';
 import type { LogRecord } from './log-record';
 import { recordKey } from './record-key';
 
@@ -8,5 +8,5 @@ import { recordKey } from './record-key';
  */
 export function inStreamOrder(stream: string, records: readonly LogRecord[]): LogRecord[] {
   const isStart = (record: LogRecord) => recordKey(record) === stream;
-  return [...records].sort((a, b) => Number(isStart(b)) - Number(isStart(a)) || compareRecords(a, b));
+  return inOrder(records).sort((a, b) => Number(isStart(b)) - Number(isStart(a)));
 }

@@ -1,4 +1,4 @@
-import { compareRecords } from './compare-records';
+import { inOrder } from './in-order';
 import type { LogRecord } from './log-record';
 import type { ShopFact } from './shop-fact';
 
@@ -13,5 +13,5 @@ type CopyFact = Extract<ShopFact, { kind: 'copy-made-outside' }>;
 export function lastCopy(shop: readonly LogRecord[], device: string): LogRecord<CopyFact> | undefined {
   const isCopy = (record: LogRecord): record is LogRecord<CopyFact> =>
     record.device === device && record.fact.kind === 'copy-made-outside';
-  return shop.filter(isCopy).sort(compareRecords).at(-1);
+  return inOrder(shop.filter(isCopy)).at(-1);
 }

@@ -1,4 +1,4 @@
-import { compareRecords } from '../records/compare-records';
+import { inOrder } from '../records/in-order';
 import type { LogRecord } from '../records/log-record';
 import type { LatchFact } from '../records/shop-fact';
 import type { Stamp } from '../records/stamp';
@@ -18,7 +18,7 @@ export interface Latch {
 /** The latch from the records of the shop's stream. The PIN is the shop's, wrong ones count per tablet. */
 export function foldLatch(shop: readonly LogRecord[], device: string): Latch {
   let latch: Latch = { pin: null, refusals: 0, lastRefusal: null };
-  for (const { fact, stamp, device: of } of [...shop].sort(compareRecords)) {
+  for (const { fact, stamp, device: of } of inOrder(shop)) {
     if (fact.kind === 'pin-set') latch = { pin: fact, refusals: 0, lastRefusal: null };
     else if (fact.kind === 'pin-removed') latch = { pin: null, refusals: 0, lastRefusal: null };
     else if (of !== device) continue;

@@ -1,5 +1,5 @@
 import { localDay } from '../day/local-day';
-import { compareRecords } from '../records/compare-records';
+import { inOrder } from '../records/in-order';
 import type { LogRecord } from '../records/log-record';
 import { recordKey } from '../records/record-key';
 import { firstReasons, type Part, type Shop } from './shop';
@@ -16,7 +16,7 @@ export const emptyShop: Shop = {
 
 /** The shop from the records of its stream. Later records win; nothing is ever taken out of the log. */
 export function foldShop(records: readonly LogRecord[]): Shop {
-  return [...records].sort(compareRecords).reduce(withShopRecord, emptyShop);
+  return inOrder(records).reduce(withShopRecord, emptyShop);
 }
 
 /** The shop after one more record. */

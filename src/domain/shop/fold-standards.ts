@@ -1,5 +1,5 @@
 import { localDay } from '../day/local-day';
-import { compareRecords } from '../records/compare-records';
+import { inOrder } from '../records/in-order';
 import type { LogRecord } from '../records/log-record';
 import { recordKey } from '../records/record-key';
 import type { IssuedStandard, PartSize } from '../records/standard-fact';
@@ -25,7 +25,7 @@ export const noStandards: PartStandards = { sizes: [], standards: [] };
 /** Sizes and standards by part, from the records of the shop's stream. Read when asked for: Pace never needs it. */
 export function foldStandards(shop: readonly LogRecord[]): ReadonlyMap<string, PartStandards> {
   const parts = new Map<string, PartStandards>();
-  for (const record of [...shop].sort(compareRecords)) {
+  for (const record of inOrder(shop)) {
     const { fact } = record;
     if (fact.kind === 'part-sized') {
       // A size says nothing about another one: what the part was said to have beside it stays.

@@ -40,7 +40,8 @@ export function findGaps(placed: readonly PlacedRecord[]): Gap[] {
   let before: PlacedRecord | null = null;
   for (const each of placed) {
     const { record, atMs } = each;
-    if (!presentKinds.has(record.fact.kind)) continue;
+    // What another tablet said afterwards is no sign that this one was there.
+    if (record.device !== placed[0]!.record.device || !presentKinds.has(record.fact.kind)) continue;
     const isNewRun = before !== null && before.record.stamp.run !== record.stamp.run;
     const sleptMs = record.fact.kind === 'slept' ? record.fact.sleptMs : 0;
     const goneMs = record.fact.kind === 'page-opened' ? record.fact.goneMs : undefined;

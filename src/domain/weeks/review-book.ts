@@ -1,4 +1,4 @@
-import { compareRecords } from '../records/compare-records';
+import { inOrder } from '../records/in-order';
 import type { LogRecord } from '../records/log-record';
 import { recordKey } from '../records/record-key';
 import type { ComparisonTerms, Quotation, ReviewFact } from '../records/review-fact';
@@ -50,7 +50,7 @@ export function foldReviewBook(records: readonly LogRecord[]): ReviewBook {
   const oldTimings = new Map<string, OldMethodTiming>();
   const quotations = new Map<string, ReviewBook['quotations'][number]>();
   const looksAtPeople: ReviewBook['looksAtPeople'][number][] = [];
-  for (const record of [...records].sort(compareRecords)) {
+  for (const record of inOrder(records)) {
     const { fact, stamp: at } = record;
     const key = recordKey(record);
     switch (fact.kind) {

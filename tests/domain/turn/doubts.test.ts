@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { inStreamOrder } from '../../../src/domain/records/in-stream-order';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
 import { averageOfPart } from '../../../src/domain/turn/average-of-part';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { openDoubts } from '../../../src/domain/turn/open-doubts';
 import { pace } from '../../../src/domain/turn/pace';
-import { stampAt } from '../../support/records';
+import { recordAt, stampAt } from '../../support/records';
 import {
   change,
   counted,
@@ -173,6 +174,21 @@ describe('a gap', () => {
     expect(turn.cycles).toMatchObject([{ netMs: 60_000 }]);
   });
 
+  it('is not the time around what another tablet said afterwards', () => {
+    const records = turnRecords([
+      [80, done()],
+      [160, done()],
+      [240, done()],
+    ]);
+    const said = recordAt(5, 0, 't:10', undone(11), {
+      device: 'other',
+      stamp: stampAt(100_000, { run: 'elsewhere' }),
+    });
+    const turn = foldTurn(inStreamOrder('t:10', [...records, said]));
+    expect(turn.doubts).toEqual([]);
+    expect(turn.lastAtMs).toBe(240_000);
+  });
+
   it('asks who is there only when it was longer than ten minutes, and no more once that is said', () => {
     const gone = (sleptS: number, ...more: Line[]) =>
       fold(asleep(sleptS, ...more)).doubts.map(({ kind }) => kind);
@@ -261,7 +277,7 @@ describe('a second tap', () => {
   });
 
   it('is no tap that Undo takes back: that is the one that counts', () => {
-    expect(fold([...steady(1), [81, done()]]).undoable).toEqual({ key: 't:11', kind: 'part-done' });
+    expect(fold([...steady(1), [81, done()]]).undoable).toMatchObject({ key: 't:11', kind: 'part-done' });
   });
 });
 

@@ -49,18 +49,17 @@ const anyStep: fc.Arbitrary<Step> = fc.record({
   reload: fc.boolean(),
 });
 
-/** The records of the steps, and how long they took: every wait, and every sleep. */
+/** The records of the steps, and how long they took: every wait, and every sleep, and no step of a clock. */
 function play(steps: readonly Step[]): { records: LogRecord[]; elapsedMs: number } {
   const records = turnRecords([]);
   let { run, monoMs, wallMs } = records[0]!.stamp;
   let elapsedMs = 0;
   steps.forEach(({ fact, afterMs, reload }, place) => {
     const sleptMs = fact.kind === 'slept' ? fact.sleptMs : 0;
-    // Across a reload the wall clock alone measures, so a sleep is never recorded at the very moment of one.
-    const isNewRun = reload && sleptMs === 0;
-    if (isNewRun) run = `run-${place + 2}`;
-    monoMs = isNewRun ? 0 : monoMs + afterMs;
-    wallMs += afterMs + sleptMs;
+    const byMs = 'byMs' in fact ? fact.byMs : 0;
+    if (reload) run = `run-${place + 2}`;
+    monoMs = reload ? 0 : monoMs + afterMs;
+    wallMs += afterMs + sleptMs + byMs;
     elapsedMs += afterMs + sleptMs;
     const stamp = stampAt(0, { run, monoMs, wallMs });
     // No screen offers to take the end back, so its number is one that no random undo names.
