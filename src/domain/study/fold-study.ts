@@ -7,6 +7,7 @@ import type { Stamp } from '../records/stamp';
 import type { StudyFact, StudyHeading } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
 import { withoutUndone } from '../records/without-undone';
+import { SHORTEST_GAP_MS } from '../turn/find-gaps';
 import { applyCorrections } from './apply-corrections';
 import { foldImportedStudy } from './fold-imported-study';
 import { beginMachines, lanesOf } from './machine-lane';
@@ -68,13 +69,16 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   };
   beginMachines(inHand, after.get(-1) ?? [], 0);
   let run = first.stamp.run;
+  let seenAtMs = 0;
   let status: Study['status'] = 'open';
   let undoable: UndoableTap | null = null;
   let ended: Study['ended'] = null;
   const valid = withoutUndone(placed);
   for (const { record, atMs } of valid) {
-    if (record.stamp.run !== run && status === 'open') flagClock(inHand, 'reloaded');
+    if (record.stamp.run !== run && status === 'open')
+      flagClock(inHand, atMs - seenAtMs < SHORTEST_GAP_MS ? 'reloaded' : 'gone');
     run = record.stamp.run;
+    seenAtMs = atMs;
     const told = record.fact as StudyFact | ClockFact;
     if (tapKinds.includes(told.kind)) undoable = undoableTap(inHand, told, recordKey(record));
     if (told.kind === 'study-ended') {

@@ -2,7 +2,7 @@ import type { StudyHeading } from '../records/study-fact';
 import { runsOverWork } from './one-lane';
 import { startsWith } from './starts-with';
 import { cycleOrder, hasTwoLanes } from './study';
-import { newReading, type WatchInHand } from './watch-in-hand';
+import { newReading, outByClock, type WatchInHand } from './watch-in-hand';
 
 /**
  * Which elements the operator's lane holds, and which of the machine's begin with which break point. In a study of
@@ -66,7 +66,7 @@ export function endMachine(study: WatchInHand, key: string, atMs: number): void 
       elementIndex,
       observedMs: isStartUnseen ? null : atMs - beganAtMs,
       ratingPct: 100,
-      excluded: isStartUnseen ? 'missed-break-point' : clockFlag === 'slept' ? 'tablet-slept' : null,
+      excluded: isStartUnseen ? 'missed-break-point' : outByClock(clockFlag),
       clockFlag,
       isMerged: isStartUnseen,
     }),

@@ -70,9 +70,10 @@ export interface UndoableTap {
 
 /**
  * What the clocks did inside an element, from the least that it says of a reading to the most: the browser tells
- * time in long steps, the wall clock crept away or was set, the page was loaded again, the tablet slept.
+ * time in long steps, the wall clock crept away or was set, the page was loaded again, it was gone for ten seconds and
+ * more, the tablet slept.
  */
-export const clockFlags = ['', 'coarse', 'clock-drifted', 'clock-set', 'reloaded', 'slept'] as const;
+export const clockFlags = ['', 'coarse', 'clock-drifted', 'clock-set', 'reloaded', 'gone', 'slept'] as const;
 export type ClockFlag = (typeof clockFlags)[number];
 
 /** Where an open study stands: what the next tap will end. */

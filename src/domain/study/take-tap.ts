@@ -2,7 +2,7 @@ import type { RatedTap, StudyFact } from '../records/study-fact';
 import type { ClockFact } from '../records/turn-fact';
 import { beginMachines, beginUnseen, endMachine, missMachine } from './machine-lane';
 import { beginRun, endRun } from './one-lane';
-import { flagClock, newReading, type WatchInHand } from './watch-in-hand';
+import { flagClock, newReading, outByClock, type WatchInHand } from './watch-in-hand';
 
 /** Takes one record of an open study to the watch: what it ends becomes a reading, what it begins is in hand. */
 export function takeTap(study: WatchInHand, fact: StudyFact | ClockFact, key: string, atMs: number): void {
@@ -86,9 +86,7 @@ function endElement(study: WatchInHand, { ratingPct, judged }: RatedTap, key: st
       observedMs: run ? atMs - run.beganAtMs : ownMs,
       ratingPct,
       judged,
-      excluded: isMerged
-        ? 'missed-break-point'
-        : (watch.cause ?? (clockFlag === 'slept' ? 'tablet-slept' : null)),
+      excluded: isMerged ? 'missed-break-point' : (watch.cause ?? outByClock(clockFlag)),
       note: watch.note,
       isMerged,
       clockFlag,
@@ -138,7 +136,7 @@ function endAside(
       observedMs,
       ratingPct,
       judged,
-      excluded: study.clockFlag === 'slept' ? 'tablet-slept' : null,
+      excluded: outByClock(study.clockFlag),
       note: said || note,
     }),
   );

@@ -1,4 +1,5 @@
 import type { StudyHeading } from '../records/study-fact';
+import type { ExclusionCause } from './exclusion-cause';
 import { type ClockFlag, clockFlags, type Reading, type StudyWatch } from './study';
 import type { StudyRow } from './study-row';
 
@@ -20,6 +21,12 @@ export interface WatchInHand {
   readonly everyFlag: ClockFlag;
   /** What the clocks did inside the element in hand. */
   clockFlag: ClockFlag;
+}
+
+/** Nobody saw the element through: it stays out of the mean until a person says otherwise. */
+export function outByClock(flag: ClockFlag): ExclusionCause | null {
+  if (flag === 'slept') return 'tablet-slept';
+  return flag === 'gone' ? 'page-reloaded' : null;
 }
 
 /** A clock that was not trusted marks both lanes; of two flags the one that says more stays. */
@@ -49,6 +56,7 @@ export function newReading(
   const element = what.elementIndex === null ? null : heading.elements[what.elementIndex];
   const { allowancePct, basis, machineAllowancePct } = heading.terms;
   const note = what.note ?? '';
+  const flag = what.clockFlag ?? clockFlag;
   return {
     id,
     isMerged: what.isMerged ?? false,
@@ -71,7 +79,7 @@ export function newReading(
       allowancePct,
       allowanceBasis: basis,
       machineAllowancePct,
-      carried: { ...carried, note: element ? note : '', clock_flag: what.clockFlag ?? clockFlag },
+      carried: { ...carried, note: element ? note : '', clock_flag: flag === 'gone' ? 'reloaded' : flag },
     },
   };
 }

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Bench } from '../../../src/application/bench';
 import { beginForeign } from '../../../src/application/study/begin-foreign';
 import { excludeReading } from '../../../src/application/study/exclude-reading';
+import { restoreReading } from '../../../src/application/study/restore-reading';
 import { flagReadings } from '../../../src/domain/study/flag-readings';
 import { summariseStudy } from '../../../src/domain/study/summarise-study';
 import { FakeClock } from '../../support/fake-clock';
@@ -112,5 +113,24 @@ describe('a study over a gap', () => {
     expect(toLookAt()).toContain('Run reloaded');
     excludeReading(bench, studyOf(bench), studyOf(bench).readings[1]!.id, 'page-reloaded');
     expect(toLookAt()).not.toContain('Run reloaded');
+  });
+
+  it('leaves the reading out over which the page was gone for ten seconds, until a person puts it back', async () => {
+    for (const [goneMs, is] of [
+      [9_000, 'Run 1: 9500'],
+      [900_000, 'Run 1: 900500 (page-reloaded)'],
+    ] as const) {
+      const at = await openStudy();
+      tapAfter(at, 2_000);
+      await settled();
+      at.clock.reload(goneMs);
+      const bench = await Bench.open(at.log, at.clock);
+      tapAfter({ bench, clock: at.clock }, 500);
+      tapAfter({ bench, clock: at.clock }, 500);
+      expect(lines(studyOf(bench)).slice(1)).toEqual([is, 'Clean 1: 500']);
+      expect(rowsOf(bench)[1]!.carried.clock_flag).toBe('reloaded');
+      restoreReading(bench, studyOf(bench), studyOf(bench).readings[1]!.id);
+      expect(rowsOf(bench)[1]!.excluded).toBeNull();
+    }
   });
 });
