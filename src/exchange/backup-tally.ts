@@ -1,7 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2.js';
 import { bytesToHex } from '@noble/hashes/utils.js';
 import type { BackupAbout, BackupSummary, DeviceCount } from '../application/ports/backup-format';
-import { type ChainBreak, ChainCheck } from '../domain/records/chain';
+import { type ChainBreak, ChainCheck } from '../domain/records/chain-check';
 import type { LogRecord } from '../domain/records/log-record';
 
 /** A log that broke everywhere would otherwise be told of in a line as long as the log. */

@@ -51,7 +51,12 @@ export const turnFacts: FieldsByKind<TurnFact> = {
   },
   'part-done': { ...partInHand, touchMs: optional(notNegative) },
   'part-changed': { ...partInHand, before: optional(oneOf('asked')) },
-  'part-judged': { partDone: text, outcome: oneOf('good', 'rework', 'scrap'), defect: optional(text) },
+  'part-judged': {
+    partDone: text,
+    outcome: oneOf('good', 'rework', 'scrap'),
+    defect: optional(text),
+    stoppage: optional(text),
+  },
   'part-begun': {},
   'element-done': { element: text },
   stopped: {},

@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { Bench } from '../../src/application/bench';
 import type { ReserveShelf } from '../../src/application/ports/reserve-shelf';
 import { addPerson } from '../../src/application/shop/add-person';
-import { ChainCheck } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import { everything, settled } from '../domain/study/study-at-the-bench';

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { takeFromReserve } from '../../src/application/take-from-reserve';
-import { ChainCheck, chainOf } from '../../src/domain/records/chain';
+import { chainOf } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import type { Fact, LogRecord } from '../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import { recordAt } from '../support/records';

@@ -3,7 +3,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
 import { Bench } from '../../src/application/bench';
 import { addPerson } from '../../src/application/shop/add-person';
-import { ChainCheck } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { seededRandom } from '../../src/statistics/seeded-random';
 import { IndexedDbRecordLog } from '../../src/storage/indexeddb-record-log';

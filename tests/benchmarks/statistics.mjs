@@ -11,7 +11,8 @@ const { readingsSummary } = await loadSource('src/statistics/readings-summary.ts
 const { sampleStandardDeviation } = await loadSource('src/statistics/sample-standard-deviation.ts');
 const { median } = await loadSource('src/statistics/median.ts');
 const { seededRandom } = await loadSource('src/statistics/seeded-random.ts');
-const { ChainCheck, chainOf } = await loadSource('src/domain/records/chain.ts');
+const { chainOf } = await loadSource('src/domain/records/chain.ts');
+const { ChainCheck } = await loadSource('src/domain/records/chain-check.ts');
 const { recordAt } = await loadSource('tests/support/records.ts');
 
 const random = seededRandom(1);

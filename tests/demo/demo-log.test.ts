@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { demoRecords } from '../../src/demo/demo-records';
 import { fillDemo } from '../../src/demo/fill-demo';
-import { ChainCheck } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import { recordKey } from '../../src/domain/records/record-key';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import { minutes, records, shop } from './demo-shop';

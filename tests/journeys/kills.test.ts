@@ -2,7 +2,7 @@ import { appendFileSync, existsSync, readdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
-import { ChainCheck } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import { seededRandom } from '../../src/statistics/seeded-random';
 import { beginFirstTurn, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';

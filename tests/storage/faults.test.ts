@@ -7,7 +7,7 @@ import { definePart } from '../../src/application/shop/define-part';
 import { markPartDone } from '../../src/application/turn/mark-part-done';
 import { partInHand } from '../../src/application/turn/part-in-hand';
 import { startTurn } from '../../src/application/turn/start-turn';
-import { ChainCheck } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { IndexedDbRecordLog } from '../../src/storage/indexeddb-record-log';
 import type { Journal } from '../../src/storage/journal-client';

@@ -1,7 +1,8 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { ChainCheck, chainOf } from '../../src/domain/records/chain';
+import { chainOf } from '../../src/domain/records/chain';
+import { ChainCheck } from '../../src/domain/records/chain-check';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { IndexedDbRecordLog } from '../../src/storage/indexeddb-record-log';
 import { type Migration, migrations } from '../../src/storage/migrations';

@@ -296,6 +296,7 @@ const turnFacts: ByKind<TurnFact> = {
     partDone: key,
     outcome: fc.constantFrom('good', 'rework', 'scrap'),
     defect: perhaps(text),
+    stoppage: perhaps(key),
   },
   stopped: {},
   resumed: {},

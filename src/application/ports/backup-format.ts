@@ -1,4 +1,4 @@
-import type { ChainBreak } from '../../domain/records/chain';
+import type { ChainBreak } from '../../domain/records/chain-check';
 import type { LogRecord } from '../../domain/records/log-record';
 import type { Stamp } from '../../domain/records/stamp';
 import type { BackupFault } from './backup-fault';

@@ -1,4 +1,4 @@
-import { type ChainBreak, ChainCheck } from '../../domain/records/chain';
+import { type ChainBreak, ChainCheck } from '../../domain/records/chain-check';
 import type { LogRecord } from '../../domain/records/log-record';
 import type { BackupFormat } from '../ports/backup-format';
 import type { RecordLog } from '../ports/record-log';

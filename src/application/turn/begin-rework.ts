@@ -18,6 +18,6 @@ export function beginRework(bench: Bench, partDone: string, at: Stamp): void {
   const isOwn = turn.cycles.some(({ key }) => key === partDone);
   bench.record(turn.id, [
     { kind: 'stoppage-explained', stoppage, ...why },
-    ...(isOwn ? [{ kind: 'part-judged', partDone, outcome: 'rework' } as const] : []),
+    ...(isOwn ? [{ kind: 'part-judged', partDone, outcome: 'rework', stoppage } as const] : []),
   ]);
 }

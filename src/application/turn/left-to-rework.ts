@@ -1,4 +1,4 @@
-import { type LeftToRework, stillWaiting } from '../../domain/turn/rework-waiting';
+import { type LeftToRework, stillWaiting } from '../../domain/turn/left-to-rework';
 import type { Bench } from '../bench';
 import { recentTurns } from './recent-turns';
 

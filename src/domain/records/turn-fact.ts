@@ -55,6 +55,8 @@ export type TurnFact =
       readonly partDone: string;
       readonly outcome: PartOutcome;
       readonly defect?: string;
+      /** Key of the stop with which its rework began: taken back with it. */
+      readonly stoppage?: string;
     }
   /** Hands are on the next part from here on, where start and end are tapped. */
   | { readonly kind: 'part-begun' }

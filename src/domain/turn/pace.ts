@@ -1,10 +1,10 @@
-import { elapsedMs } from '../records/elapsed-ms';
 import type { Stamp } from '../records/stamp';
 import { earnedMs } from './earned-time';
 import type { LedgerCategory } from './ledger-category';
 import { ownOfTurn } from './own-of-turn';
 import type { PlannedShift } from './planned-shift';
 import type { Turn } from './turn';
+import { turnNow } from './turn-now';
 
 /** What the operator sees, at one moment. Times in milliseconds. */
 export interface Pace {
@@ -37,7 +37,7 @@ export interface Pace {
  * part that the two share is in neither's.
  */
 export function pace(turn: Turn, now: Stamp): Pace {
-  const nowMs = turn.status === 'ended' ? turn.lastAtMs : turn.lastAtMs + elapsedMs(turn.lastStamp, now);
+  const nowMs = turnNow(turn, now);
   const open = turn.status === 'stopped' ? turn.stoppages.at(-1)! : null;
   const runningUntilMs = open ? open.fromMs : nowMs;
   const partElapsedMs = turn.isPartBegun

@@ -37,6 +37,8 @@ export class TurnBuilder {
   readonly changes: Stretch[] = [];
   readonly doubts: Doubt[] = [];
   private pending: Piece[] = [];
+  /** Of a tap for the end of the part that was left out; 0 while there is none. */
+  private handsOffAtMs = 0;
   private sinceMs = 0;
 
   constructor(
@@ -61,13 +63,14 @@ export class TurnBuilder {
       if (!this.remarks.taps.has(key)) {
         this.doubts.push({ kind: 'second-tap', key, fromMs: before, toMs: atMs, suggestion: 'no-part' });
       }
+      if (!isBegunByItself(this.inHand) && this.isPartBegun) this.handsOffAtMs = atMs;
       return;
     }
-    if (isUndoable(fact)) this.undoable = { key, kind: fact.kind };
+    if (isUndoable(fact)) this.undoable = { key, kind: fact.kind, atMs };
     switch (fact.kind) {
       case 'part-judged':
         if (this.isMarked(fact.partDone)) {
-          this.undoable = { key, kind: fact.kind, outcome: fact.outcome };
+          this.undoable = { key, kind: fact.kind, atMs, outcome: fact.outcome };
         }
         break;
       case 'part-done':
@@ -118,7 +121,8 @@ export class TurnBuilder {
     this.takeGaps(lastAtMs);
     if (this.status === 'ended') return;
     if (this.status === 'running') this.closeStretch(lastAtMs);
-    this.settle('cycle');
+    // Where start and end are tapped, what lies after the end is nobody's cycle.
+    this.settle(this.isPartBegun ? 'cycle' : 'unaccounted');
     const open = this.status === 'stopped' ? this.stoppages.at(-1) : undefined;
     if (open && lastAtMs > open.fromMs) this.ledger.push(stoppedSpan(open, lastAtMs));
   }
@@ -196,12 +200,25 @@ export class TurnBuilder {
 
   /** What lies between two parts, where start and end are tapped, is nobody's cycle. */
   private beginByTap(atMs: number): void {
+    if (this.handsOffAtMs > 0) this.takeUpAgain(atMs);
     if (this.isPartBegun || atMs - this.partBeganAtMs < BOUNCE_MS) return;
     this.resume(atMs);
     this.closeStretch(atMs);
     this.settle('unaccounted');
     this.beginPart(atMs);
     this.isPartBegun = true;
+  }
+
+  /** The tap that ended the part was none, but hands were off it from there to this one. */
+  private takeUpAgain(atMs: number): void {
+    this.resume(atMs);
+    const fromMs = Math.max(this.handsOffAtMs, this.sinceMs);
+    this.closeStretch(fromMs);
+    const span = { category: 'unaccounted' as const, reason: '', label: '', fromMs, toMs: atMs };
+    if (atMs > fromMs) this.pending.push({ isWork: false, span });
+    this.partStoppedMs += atMs - fromMs;
+    this.sinceMs = atMs;
+    this.handsOffAtMs = 0;
   }
 
   /**
@@ -249,6 +266,7 @@ export class TurnBuilder {
     this.partBeganAtMs = atMs;
     this.partStoppedMs = 0;
     this.partGapMs = 0;
+    this.handsOffAtMs = 0;
     this.steps = [];
     this.isPartBegun = isBegunByItself(this.inHand);
   }

@@ -55,7 +55,12 @@ export interface Turn {
   /** Of the part in hand: time of which nobody said yet whether it was work. */
   readonly partGapMs: number;
   /** The record that Undo would take back; null when there is none. */
-  readonly undoable: { readonly key: string; readonly kind: string; readonly outcome?: PartOutcome } | null;
+  readonly undoable: {
+    readonly key: string;
+    readonly kind: string;
+    readonly atMs: number;
+    readonly outcome?: PartOutcome;
+  } | null;
   /** The last record and its place in the turn; of a turn that ended, its end. */
   readonly lastStamp: Stamp;
   readonly lastAtMs: number;

@@ -1,6 +1,6 @@
 import type { Signal } from '@preact/signals';
 import { judgePart } from '../../application/turn/judge-part';
-import type { LeftToRework } from '../../domain/turn/rework-waiting';
+import type { LeftToRework } from '../../domain/turn/left-to-rework';
 import type { Cycle, Turn } from '../../domain/turn/turn';
 import { turnQuestion as words } from '../../i18n/en/turn-question';
 import { useApp } from '../app';

@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import type { LeftToRework } from '../../domain/turn/left-to-rework';
 import { pace } from '../../domain/turn/pace';
-import type { LeftToRework } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';

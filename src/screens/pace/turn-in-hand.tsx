@@ -7,11 +7,12 @@ import { markPartDone } from '../../application/turn/mark-part-done';
 import { resumeWork } from '../../application/turn/resume-work';
 import { stopWork } from '../../application/turn/stop-work';
 import { undoLastTap } from '../../application/turn/undo-last-tap';
-import { elapsedMs } from '../../domain/records/elapsed-ms';
 import type { Stamp } from '../../domain/records/stamp';
+import type { LeftToRework } from '../../domain/turn/left-to-rework';
 import { ownOfTurn } from '../../domain/turn/own-of-turn';
-import { type LeftToRework, reworkMarked } from '../../domain/turn/rework-waiting';
+import { reworkMarked } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
+import { turnNow } from '../../domain/turn/turn-now';
 import { pace as words } from '../../i18n/en/pace';
 import { useApp } from '../app';
 import { useLazy } from '../use-lazy';
@@ -86,9 +87,9 @@ export function TurnInHand({ turn, isAwake }: { turn: Turn; isAwake: boolean }) 
     acted(words.stoppedState);
   };
   const undo = () => {
-    const { lastStamp } = turn;
     // What was tapped a while ago is taken back only by somebody who was asked.
-    if (elapsedMs(lastStamp, bench.clock.now()) > UNDO_WITHIN_MS) return setPanel('undo');
+    const agoMs = turnNow(turn, bench.clock.now()) - (turn.undoable?.atMs ?? 0);
+    if (agoMs > UNDO_WITHIN_MS) return setPanel('undo');
     const said = words.takenBack(undoText(turn));
     undoLastTap(bench);
     acted(said, said);

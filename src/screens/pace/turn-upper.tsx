@@ -2,7 +2,7 @@ import './turn-figures.css';
 import './turn-panel.css';
 import type { Signal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import type { LeftToRework } from '../../domain/turn/rework-waiting';
+import type { LeftToRework } from '../../domain/turn/left-to-rework';
 import type { Cycle, Turn } from '../../domain/turn/turn';
 import { pace as words } from '../../i18n/en/pace';
 import { useLazy } from '../use-lazy';

@@ -1,6 +1,6 @@
 import { undoLastTap } from '../../application/turn/undo-last-tap';
-import { elapsedMs } from '../../domain/records/elapsed-ms';
 import type { Turn } from '../../domain/turn/turn';
+import { turnNow } from '../../domain/turn/turn-now';
 import { pace as words } from '../../i18n/en/pace';
 import { turnQuestion as asks } from '../../i18n/en/turn-question';
 import { useApp } from '../app';
@@ -16,7 +16,7 @@ export function UndoChoice({ turn, done }: { turn: Turn; done(said?: string): vo
   };
   return (
     <section class="stack" aria-label={asks.undoYes}>
-      <h2>{asks.undoTitle(what, elapsedMs(turn.lastStamp, bench.clock.now()))}</h2>
+      <h2>{asks.undoTitle(what, turnNow(turn, bench.clock.now()) - (turn.undoable?.atMs ?? 0))}</h2>
       <div class="pace-end-answers">
         <button type="button" class="button" disabled={isReadOnly || !what} onClick={takeBack}>
           {asks.undoYes}

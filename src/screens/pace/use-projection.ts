@@ -1,9 +1,9 @@
 import { useComputed } from '@preact/signals';
 import { useEffect, useState } from 'preact/hooks';
 import { recentTurns } from '../../application/turn/recent-turns';
-import { elapsedMs } from '../../domain/records/elapsed-ms';
 import { type Projection, projectFinish } from '../../domain/turn/project-finish';
 import type { Turn } from '../../domain/turn/turn';
+import { turnNow } from '../../domain/turn/turn-now';
 import { useApp } from '../app';
 import { useNow } from '../use-now';
 
@@ -33,7 +33,7 @@ export function useProjection(turn: Turn): Projection | null {
   useEffect(
     () =>
       bench.clock.after(AFTER_MS, () => {
-        const nowMs = turn.lastAtMs + elapsedMs(turn.lastStamp, bench.clock.now());
+        const nowMs = turnNow(turn, bench.clock.now());
         setFound(projectFinish(turn, before, nowMs));
       }),
     [bench, turn, before, halfMinute],

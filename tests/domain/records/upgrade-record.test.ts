@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { ChainCheck, chainOf } from '../../../src/domain/records/chain';
+import { chainOf } from '../../../src/domain/records/chain';
+import { ChainCheck } from '../../../src/domain/records/chain-check';
 import type { LogRecord } from '../../../src/domain/records/log-record';
 import { type FactUpgrade, RECORD_VERSION, upgradeRecord } from '../../../src/domain/records/upgrade-record';
 import { recordAt } from '../../support/records';

@@ -249,14 +249,14 @@ describe('foldTurn', () => {
         [80, done()],
         [90, stopped],
       ]),
-    ).toEqual({ key: 't:12', kind: 'stopped' });
+    ).toMatchObject({ key: 't:12', kind: 'stopped' });
     expect(
       undoable([
         [80, done()],
         [90, stopped],
         [92, undone(12)],
       ]),
-    ).toEqual({ key: 't:11', kind: 'part-done' });
+    ).toMatchObject({ key: 't:11', kind: 'part-done' });
     expect(
       undoable([
         [80, done()],

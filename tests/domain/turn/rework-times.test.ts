@@ -6,6 +6,7 @@ import { markPartDone } from '../../../src/application/turn/mark-part-done';
 import { resumeWork } from '../../../src/application/turn/resume-work';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import { stopWork } from '../../../src/application/turn/stop-work';
+import { undoLastTap } from '../../../src/application/turn/undo-last-tap';
 import { partsOfDay } from '../../../src/domain/day/part-of-day';
 import { ledgerTotals } from '../../../src/domain/turn/ledger-totals';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
@@ -32,6 +33,31 @@ async function afterRework(isStopped = false) {
 }
 
 describe('rework', () => {
+  it('that was begun by mistake leaves nothing behind once it is taken back', async () => {
+    for (const isStopped of [false, true]) {
+      const clock = new FakeClock();
+      const bench = await Bench.open(new InMemoryRecordLog('t'), clock);
+      startTurn(bench, 'K7', partM);
+      for (let part = 0; part < 2; part += 1) {
+        clock.pass(80_000);
+        markPartDone(bench, clock.now());
+      }
+      const before = bench.turn.value!;
+      clock.pass(5_000);
+      if (isStopped) stopWork(bench, clock.now());
+      beginRework(bench, before.cycles[0]!.key, clock.now());
+      clock.pass(3_000);
+      undoLastTap(bench);
+      const { status, cycles, undoable } = bench.turn.value!;
+      expect({ status, cycles, undoable }).toEqual({
+        status: 'running',
+        cycles: before.cycles,
+        undoable: before.undoable,
+      });
+      await bench.rest();
+    }
+  });
+
   it('belongs to the part it was done on, and to no cycle', async () => {
     for (const isStopped of [false, true]) {
       const { turn } = await afterRework(isStopped);

@@ -52,6 +52,42 @@ describe('a part whose start and end are tapped', () => {
     expect(twice.cycles[0]!.netMs).toBe(60_000);
   });
 
+  it('goes on with the next begin where its end was none, and what lies between is nobody’s cycle', () => {
+    const wasNone: TurnFact = { kind: 'tap-left-out', tap: 't:12', by: 'F1' };
+    // Hands on from 1 to 90 s and from 500 to 590 s.
+    const turn = fold([
+      [1, begun],
+      [90, done()],
+      [500, begun],
+      [590, done()],
+      [600, ended],
+      [700, wasNone],
+    ]);
+    expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([179_000]);
+    expect(ledgerTotals(turn.ledger)).toMatchObject({ cycle: 179_000, unaccounted: 421_000 });
+    const going = fold([
+      [1, begun],
+      [90, done()],
+      [500, begun],
+      [501, wasNone],
+    ]);
+    expect(pace(going, stampAt(510_000)).partElapsedMs).toBe(99_000);
+  });
+
+  it('has no cycle behind it in a turn that goes on, or was left open', () => {
+    const turn = fold([
+      [1, begun],
+      [90, done()],
+      [500, stopped],
+      [600, resumed],
+    ]);
+    expect(ledgerTotals(turn.ledger)).toMatchObject({
+      cycle: 89_000,
+      stoppage: 100_000,
+      unaccounted: 411_000,
+    });
+  });
+
   it('is asked about when its end comes in the moment of its start', () => {
     const turn = fold([
       [10, begun],
@@ -70,7 +106,7 @@ describe('a part whose start and end are tapped', () => {
       [70, done()],
     ]);
     expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([40_000]);
-    expect(fold([[10, begun]]).undoable).toEqual({ key: 't:11', kind: 'part-begun' });
+    expect(fold([[10, begun]]).undoable).toMatchObject({ key: 't:11', kind: 'part-begun' });
   });
 
   it('may be stopped in the middle, and the ledger still has every millisecond once', () => {
