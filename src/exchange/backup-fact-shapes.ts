@@ -180,7 +180,11 @@ const shopFacts: FieldsByKind<ShopFact> = {
   'learning-set': { code: text, parts: notNegative },
   'reasons-set': { reasons: listOf(reason) },
   'calendar-set': { calendar: calendarShape },
-  'copy-made-outside': { how: oneOf('folder', 'shared', 'downloaded'), records: notNegative },
+  'copy-made-outside': {
+    how: oneOf('folder', 'shared', 'downloaded'),
+    records: notNegative,
+    upTo: optional(notNegative),
+  },
   'set-up-standard-set': { standardMs: orNull(positive) },
   'day-noted': { day: text, text, isChange: truth, by: text },
   'day-note-removed': { note: text, by: text },

@@ -204,6 +204,7 @@ const shopFacts: ByKind<ShopFact> = {
   'copy-made-outside': {
     how: fc.constantFrom('folder', 'shared', 'downloaded'),
     records: fc.nat(1_000_000),
+    upTo: perhaps(fc.nat(1_000_000)),
   },
   'set-up-standard-set': { standardMs: targetMs },
   'day-noted': { day: text, text, isChange: fc.boolean(), by: text },

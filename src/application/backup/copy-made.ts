@@ -4,6 +4,8 @@ import type { BackupSummary } from '../ports/backup-format';
 /** What a copy that was written and read back holds. */
 export interface CopyMade {
   readonly summary: BackupSummary;
+  /** This tablet's last number in the log when the copy was begun: it may lack what was recorded after that. */
+  readonly upTo: number;
   /** Records on the screen that the log did not have yet, so neither has the copy. */
   readonly unsaved: number;
   /** Records that no copy can hold. */

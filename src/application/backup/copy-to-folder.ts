@@ -36,6 +36,7 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
     const unsaved = bench.saving.value.unsaved;
     const name = backupName(device, madeAt, format.ending(false));
     const records = await bench.log.count();
+    const upTo = (await bench.log.lastRecord())?.sequence ?? 0;
     const earlier = await folder.read(name);
     const there = earlier && (await format.read(earlier));
     if (there?.ok && hasCollapsed(records, there.summary.records)) {
@@ -47,8 +48,9 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
     if (!written) return { ok: false, reason: 'not-written', problem: `${name} is not there` };
     const reading = await format.read(written);
     if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
-    noteCopy(bench, 'folder', reading.summary.records);
-    return { ok: true, folder: chosen.name, name, summary: reading.summary, unsaved, leftOut: leftOut() };
+    const made = { summary: reading.summary, upTo, unsaved, leftOut: leftOut() };
+    noteCopy(bench, 'folder', made);
+    return { ok: true, folder: chosen.name, name, ...made };
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };
   }

@@ -3,7 +3,7 @@ import { noteCopy } from './note-copy';
 import type { PreparedBackup } from './prepare-backup';
 
 /** Offers the file as a download. Whether the person kept it, the browser does not tell. */
-export function downloadBackup(bench: Bench, { file, summary }: PreparedBackup): void {
-  file.download();
-  noteCopy(bench, 'downloaded', summary.records);
+export function downloadBackup(bench: Bench, copy: PreparedBackup): void {
+  copy.file.download();
+  noteCopy(bench, 'downloaded', copy);
 }

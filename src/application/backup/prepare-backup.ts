@@ -24,13 +24,15 @@ export async function prepareBackup(
   const madeAt = bench.clock.now();
   const { device } = bench.log;
   const unsaved = bench.saving.value.unsaved;
+  // Nothing of the log is read before it is gathered.
   const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt }, passphrase);
   try {
+    const upTo = (await bench.log.lastRecord())?.sequence ?? 0;
     const name = backupName(device, madeAt, format.ending(passphrase !== undefined));
     const file = await handOver.gather(name, chunks);
     const reading = await format.read(file.source, { passphrase });
     if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
-    return { ok: true, file, summary: reading.summary, unsaved, leftOut: leftOut() };
+    return { ok: true, file, summary: reading.summary, upTo, unsaved, leftOut: leftOut() };
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };
   }

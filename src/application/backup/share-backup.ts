@@ -5,9 +5,9 @@ import type { PreparedBackup } from './prepare-backup';
 /** Opens the share sheet with the file, from a tap. Only a file that was taken counts as a copy. */
 export async function shareBackup(
   bench: Bench,
-  { file, summary }: PreparedBackup,
+  copy: PreparedBackup,
 ): Promise<'shared' | 'cancelled' | 'refused'> {
-  const outcome = await file.share();
-  if (outcome === 'shared') noteCopy(bench, 'shared', summary.records);
+  const outcome = await copy.file.share();
+  if (outcome === 'shared') noteCopy(bench, 'shared', copy);
   return outcome;
 }

@@ -18,7 +18,7 @@ export type CopyAge = CopyDue &
 interface CopyDue {
   /** Records of the log that the copy does not hold. */
   readonly recordsSince: number;
-  /** Turns and studies that began after the copy and have ended. */
+  /** Turns and studies that were finished after the copy. */
   readonly finishedSince: number;
   /** Something was recorded since, and the copy is a day old or lacks five finished turns and studies. */
   readonly isDue: boolean;
@@ -32,7 +32,7 @@ const MOST_FINISHED = 5;
  *
  * @param shop records of the shop's stream, in any order
  * @param records how many records the log holds now
- * @param finished how many turns and studies began after the last copy and have ended
+ * @param finished how many turns and studies were finished after the last copy
  */
 export function copyAge(
   shop: readonly LogRecord[],

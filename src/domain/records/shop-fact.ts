@@ -44,6 +44,8 @@ export type ShopFact =
       readonly how: 'folder' | 'shared' | 'downloaded';
       /** Records of the log that the copy holds. */
       readonly records: number;
+      /** This tablet's own number up to which it certainly holds them; older releases left it out. */
+      readonly upTo?: number;
     }
   /** How the cell is fed, emptied and asked for. The whole setting: a later one replaces it. */
   | { readonly kind: 'cell-set'; readonly cell: CellSettings }

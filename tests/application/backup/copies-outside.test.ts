@@ -49,6 +49,7 @@ describe('a file for the person', () => {
       kind: 'copy-made-outside',
       how: 'shared',
       records: 10,
+      upTo: 10,
     });
     shop.clock.pass(3_600_000);
     expect(await readCopyAge(shop.bench)).toMatchObject({ ageMs: 3_600_000, recordsSince: 0, how: 'shared' });

@@ -1,5 +1,6 @@
 import { signal } from '@preact/signals';
 import { describe, expect, it } from 'vitest';
+import { copyToFolder } from '../../../src/application/backup/copy-to-folder';
 import { settleMissing } from '../../../src/application/backup/count-missing';
 import { tendRecords } from '../../../src/application/backup/tend-records';
 import { type Upkeep, untended } from '../../../src/application/backup/upkeep';
@@ -7,10 +8,14 @@ import { Bench } from '../../../src/application/bench';
 import { addPerson } from '../../../src/application/shop/add-person';
 import { definePart } from '../../../src/application/shop/define-part';
 import { endTurn } from '../../../src/application/turn/end-turn';
+import { enterTurn } from '../../../src/application/turn/enter-turn';
 import { startTurn } from '../../../src/application/turn/start-turn';
+import type { Fact } from '../../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
+import { sourceOf } from '../../support/backup-files';
 import { fakeTools } from '../../support/backup-tools';
 import { FakeClock } from '../../support/fake-clock';
+import { recordAt } from '../../support/records';
 
 /** Long enough for a snapshot and a copy in memory, and for what follows from the record of it. */
 async function settledBy(clock: FakeClock) {
@@ -40,6 +45,17 @@ async function tended() {
   return { ...parts, bench, clock, log, upkeep, stop, turn, part, settled };
 }
 
+/** How many records of a kind the day's copy in the folder holds. */
+async function inFolder({ folder, tools }: ReturnType<typeof fakeTools>, kind: Fact['kind']) {
+  let found = 0;
+  await tools.format.read(sourceOf(folder.files.get('pacewright-t-2026-03-02.txt')!), {
+    take: (records) => {
+      found += records.filter(({ fact }) => fact.kind === kind).length;
+    },
+  });
+  return found;
+}
+
 describe('the upkeep of the records', () => {
   it('takes the day’s snapshot and tells that there is no copy outside yet', async () => {
     const { snapshots, upkeep } = await tended();
@@ -60,6 +76,88 @@ describe('the upkeep of the records', () => {
     expect(upkeep.value.copyAge).toMatchObject({ isCopied: true, how: 'folder', recordsSince: 0 });
     await turn();
     expect(upkeep.value.copyAge).toMatchObject({ recordsSince: 0, finishedSince: 0 });
+  });
+
+  it('copies a turn that began before the copy of the turn before it was noted, once it has ended', async () => {
+    const shop = await tended();
+    const { folder, bench, part, clock, settled } = shop;
+    const write = folder.write.bind(folder);
+    folder.write = async (name, chunks) => {
+      await write(name, chunks);
+      folder.write = write;
+      startTurn(bench, 'K7', part);
+      clock.pass(1_000);
+    };
+    await shop.turn();
+    expect(bench.busy).toBe(true);
+    clock.pass(3_600_000);
+    endTurn(bench, clock.now());
+    await settled();
+    expect(await inFolder(shop, 'turn-ended')).toBe(2);
+  });
+
+  it('copies a turn that has ended when a copy was made by hand in the course of it', async () => {
+    const shop = await tended();
+    const { bench, part, clock, settled, tools } = shop;
+    startTurn(bench, 'K7', part);
+    clock.pass(3_600_000);
+    await copyToFolder(bench, tools);
+    clock.pass(3_600_000);
+    endTurn(bench, clock.now());
+    await settled();
+    expect(await inFolder(shop, 'turn-ended')).toBe(1);
+  });
+
+  it('copies a turn that ended while the copy was written, though its end came before the note', async () => {
+    const shop = await tended();
+    const { folder, bench, part, clock, settled, tools } = shop;
+    startTurn(bench, 'K7', part);
+    await settled();
+    const write = folder.write.bind(folder);
+    folder.write = async (name, chunks) => {
+      await write(name, chunks);
+      folder.write = write;
+      clock.pass(1_000);
+      endTurn(bench, clock.now());
+    };
+    await copyToFolder(bench, tools);
+    await settled();
+    expect(await inFolder(shop, 'turn-ended')).toBe(1);
+  });
+
+  it('copies a turn that was entered later, and one study of a table, each once', async () => {
+    const shop = await tended();
+    const { bench, part, clock, settled, folder, upkeep } = shop;
+    await shop.turn();
+    const toWallMs = clock.now().wallMs - 3_600_000;
+    const lines = [{ ...part, done: 5, rework: 0, scrap: 0 }];
+    const told = { person: 'K7', fromWallMs: toWallMs - 3_600_000, toWallMs, lines, stops: [] };
+    enterTurn(bench, told, { by: 'M2', why: 'the tablet was away' });
+    await settled();
+    expect(await inFolder(shop, 'turn-started')).toBe(2);
+    bench.begin({ kind: 'study-imported', starts: 'study', study: 's', fileName: 's.csv', rows: [] });
+    let writes = 0;
+    const write = folder.write.bind(folder);
+    folder.write = async (name, chunks) => {
+      writes += 1;
+      await write(name, chunks);
+    };
+    await settled();
+    expect(writes).toBe(1);
+    expect(upkeep.value.copyAge).toMatchObject({ recordsSince: 0, finishedSince: 0 });
+  });
+
+  it('is in want of no copy because another tablet’s turns came in', async () => {
+    const { log, turn, bench, settled, upkeep } = await tended();
+    await turn();
+    const started = { kind: 'turn-started', starts: 'turn', person: 'Q', part: 'p', partCode: 'M' } as const;
+    await log.append([
+      recordAt(1, 86_400_000, 'b:1', { ...started, targetMs: null }, { device: 'b' }),
+      recordAt(2, 86_460_000, 'b:1', { kind: 'turn-ended' }, { device: 'b' }),
+    ]);
+    addPerson(bench, 'M2');
+    await settled();
+    expect(upkeep.value.copyAge).toMatchObject({ recordsSince: 3, finishedSince: 0 });
   });
 
   it('copies nothing while a turn runs, also when an earlier one is not in the folder yet', async () => {
