@@ -1,7 +1,7 @@
 import type { Bench } from '../bench';
-import { backupName } from './backup-name';
 import type { BackupTools } from './backup-tools';
 import type { CopyMade, CopyRefusal } from './copy-made';
+import { freeCopyName } from './free-copy-name';
 import { hasCollapsed } from './has-collapsed';
 import { noteCopy } from './note-copy';
 import { problemOf } from './problem-of';
@@ -22,7 +22,7 @@ export type FolderCopy =
 
 /**
  * Writes all records into the chosen folder outside the browser and reads the file back. One file a tablet and
- * day; files of earlier days are left alone.
+ * day; files of earlier days are left alone, and so is one of today that holds what the log lacks.
  */
 export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<FolderCopy> {
   const { format, folder, release } = tools;
@@ -34,14 +34,10 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
     const madeAt = bench.clock.now();
     const { device } = bench.log;
     const unsaved = bench.saving.value.unsaved;
-    const name = backupName(device, madeAt, format.ending(false));
     const records = await bench.log.count();
     const upTo = (await bench.log.lastRecord())?.sequence ?? 0;
-    const earlier = await folder.read(name);
-    const there = earlier && (await format.read(earlier));
-    if (there?.ok && hasCollapsed(records, there.summary.records)) {
-      return { ok: false, reason: 'count-collapsed', records, before: there.summary.records };
-    }
+    const { name, before } = await freeCopyName(bench.log, format, folder, { madeAt, records });
+    if (hasCollapsed(records, before)) return { ok: false, reason: 'count-collapsed', records, before };
     const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt });
     await folder.write(name, chunks);
     const written = await folder.read(name);

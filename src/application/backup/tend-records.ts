@@ -16,6 +16,7 @@ const PERIOD_MS = 600_000;
  * Verifies the newest records once, and counts whether any are gone; then, whenever nothing is timed, takes the day's snapshot, copies into the
  * chosen folder what it lacks of finished work, and tells how old the last copy outside is.
  *
+ * Must copy nothing into the folder while records are gone, until somebody settles it.
  * Must copy nothing while something is timed; then it only tells, every ten minutes, how old the copy is.
  *
  * @returns ends it
@@ -28,12 +29,14 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
   };
 
   const round = async () => {
-    tell({ missing: countMissing(await bench.log.count(), tools) });
+    const missing = countMissing(await bench.log.count(), tools);
+    tell({ missing });
     const snapshot = await takeSnapshot(bench, tools);
     if (snapshot.ok || snapshot.reason !== 'busy') tell({ snapshot });
     const age = await readCopyAge(bench);
     tell({ copyAge: age });
-    if (!bench.busy && (await wantsFolderCopy(age, tools))) {
+    // While records are gone, what lies in the folder is what they are fetched back from.
+    if (missing === 0 && !bench.busy && (await wantsFolderCopy(age, tools))) {
       const copy = await copyToFolder(bench, tools);
       // That a copy was made is a record, and once it is saved the next round reads its age.
       tell({ folderProblem: copy.ok ? '' : copy.reason });
@@ -75,6 +78,6 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
 }
 
 async function wantsFolderCopy(age: CopyAge, { folder }: BackupTools): Promise<boolean> {
-  if (!folder || age.recordsSince === 0 || (age.finishedSince === 0 && !age.isDue)) return false;
+  if (!folder || (age.finishedSince === 0 && !age.isDue)) return false;
   return (await folder.chosen())?.mayWrite ?? false;
 }

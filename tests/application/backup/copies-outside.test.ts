@@ -15,6 +15,7 @@ import { FakeClock } from '../../support/fake-clock';
 const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
 /** FakeClock's day and device t. */
 const TODAY = 'pacewright-t-2026-03-02.txt';
+const BESIDE = 'pacewright-t-2026-03-02-2.txt';
 
 async function shopOf(people: number) {
   const clock = new FakeClock();
@@ -136,8 +137,30 @@ describe('copyToFolder', () => {
       before: 100,
     });
     expect(full.folder.files.get(TODAY)).toBe(before);
-    const fewer = await shopOf(80);
-    expect(await copyToFolder(fewer.bench, full.tools)).toMatchObject({ ok: true });
+  });
+
+  it('writes beside today’s copy when that has a record more than the log, and goes on there', async () => {
+    const full = await shopOf(100);
+    await copyToFolder(full.bench, full.tools);
+    const before = full.folder.files.get(TODAY);
+    const fewer = await shopOf(99);
+    for (let copies = 0; copies < 2; copies += 1) {
+      expect(await copyToFolder(fewer.bench, full.tools)).toMatchObject({ ok: true, name: BESIDE });
+      await settled();
+    }
+    expect(full.folder.files.get(TODAY)).toBe(before);
+    expect([...full.folder.files.keys()]).toEqual([TODAY, BESIDE]);
+  });
+
+  it('writes beside today’s copy when the log has gone on otherwise under the numbers it had lost', async () => {
+    const full = await shopOf(100);
+    await copyToFolder(full.bench, full.tools);
+    const before = full.folder.files.get(TODAY);
+    const other = await shopOf(95);
+    for (let place = 0; place < 10; place += 1) addPerson(other.bench, `Q${place}`);
+    await settled();
+    expect(await copyToFolder(other.bench, full.tools)).toMatchObject({ ok: true, name: BESIDE });
+    expect(full.folder.files.get(TODAY)).toBe(before);
   });
 
   it('replaces a copy of today that is damaged', async () => {

@@ -12,10 +12,13 @@ import { enterTurn } from '../../../src/application/turn/enter-turn';
 import { startTurn } from '../../../src/application/turn/start-turn';
 import type { Fact } from '../../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
-import { sourceOf } from '../../support/backup-files';
+import { everythingIn, sourceOf } from '../../support/backup-files';
 import { fakeTools } from '../../support/backup-tools';
 import { FakeClock } from '../../support/fake-clock';
 import { recordAt } from '../../support/records';
+
+/** The copy of FakeClock's day, of device t. */
+const TODAY = 'pacewright-t-2026-03-02.txt';
 
 /** Long enough for a snapshot and a copy in memory, and for what follows from the record of it. */
 async function settledBy(clock: FakeClock) {
@@ -48,7 +51,7 @@ async function tended() {
 /** How many records of a kind the day's copy in the folder holds. */
 async function inFolder({ folder, tools }: ReturnType<typeof fakeTools>, kind: Fact['kind']) {
   let found = 0;
-  await tools.format.read(sourceOf(folder.files.get('pacewright-t-2026-03-02.txt')!), {
+  await tools.format.read(sourceOf(folder.files.get(TODAY)!), {
     take: (records) => {
       found += records.filter(({ fact }) => fact.kind === kind).length;
     },
@@ -72,7 +75,7 @@ describe('the upkeep of the records', () => {
     expect(folder.files.size).toBe(0);
     endTurn(bench, clock.now());
     await settled();
-    expect([...folder.files.keys()]).toEqual(['pacewright-t-2026-03-02.txt']);
+    expect([...folder.files.keys()]).toEqual([TODAY]);
     expect(upkeep.value.copyAge).toMatchObject({ isCopied: true, how: 'folder', recordsSince: 0 });
     await turn();
     expect(upkeep.value.copyAge).toMatchObject({ recordsSince: 0, finishedSince: 0 });
@@ -233,6 +236,36 @@ describe('the upkeep of the records', () => {
     settleMissing(tools);
     expect((await look(wiped)).missing).toBe(0);
     expect(lastSeen.seen).toEqual({ records: 3, missing: 0 });
+  });
+
+  it('leaves the copy in the folder alone while records are gone, also after the next turn', async () => {
+    const shop = await tended();
+    const { tools, folder, log, clock, stop, turn, part, settled } = shop;
+    for (let count = 0; count < 6; count += 1) await turn();
+    stop();
+    const before = [...folder.files];
+    const shorter = new InMemoryRecordLog('t');
+    await shorter.append((await everythingIn(log)).slice(0, -3));
+    clock.reload(300_000);
+    const bench = await Bench.open(shorter, clock);
+    const upkeep = signal<Upkeep>(untended);
+    tendRecords(bench, tools, upkeep);
+    await settled();
+    // The page was gone in the course of the sixth turn, whose end is among what was lost.
+    endTurn(bench, clock.now());
+    startTurn(bench, 'K7', part);
+    clock.pass(60_000);
+    endTurn(bench, clock.now());
+    await settled();
+    expect(upkeep.value.missing).toBe(3);
+    expect([...folder.files]).toEqual(before);
+    settleMissing(tools);
+    startTurn(bench, 'K7', part);
+    clock.pass(60_000);
+    endTurn(bench, clock.now());
+    await settled();
+    expect(folder.files.get(TODAY)).toBe(before[0]![1]);
+    expect([...folder.files.keys()]).toEqual([TODAY, 'pacewright-t-2026-03-02-2.txt']);
   });
 
   it('shows a break among the newest records', async () => {
