@@ -12,7 +12,7 @@ export type FolderCopy =
   | { readonly ok: false; readonly reason: 'no-folder' }
   /** The browser has to ask the person again, from a tap: `tools.folder.askAgain()`. */
   | { readonly ok: false; readonly reason: 'permission-needed'; readonly folder: string }
-  /** Today's earlier copy holds far more records than the log does now; it was left as it is. */
+  /** Today's earlier copy holds more records than can be copied now; it was left as it is. */
   | {
       readonly ok: false;
       readonly reason: 'count-collapsed';
@@ -39,7 +39,16 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
     const { name, before } = await freeCopyName(bench.log, format, folder, { madeAt, records });
     if (hasCollapsed(records, before)) return { ok: false, reason: 'count-collapsed', records, before };
     const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt });
-    await folder.write(name, chunks);
+    const held = () => records - leftOut();
+    try {
+      await folder.write(
+        name,
+        unless(chunks, () => held() < before),
+      );
+    } catch (error) {
+      if (held() >= before) throw error;
+      return { ok: false, reason: 'count-collapsed', records: held(), before };
+    }
     const written = await folder.read(name);
     if (!written) return { ok: false, reason: 'not-written', problem: `${name} is not there` };
     const reading = await format.read(written);
@@ -50,4 +59,10 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };
   }
+}
+
+/** The pieces, and an error at their end where the file must not take the place of another: it is then not written. */
+async function* unless<Piece>(pieces: AsyncIterable<Piece>, isRefused: () => boolean) {
+  yield* pieces;
+  if (isRefused()) throw new Error('fewer records than before');
 }

@@ -14,7 +14,7 @@ export type SnapshotOutcome =
   | CopyRefusal
   /** There is one of today, or nothing to copy, or something is being timed. */
   | { readonly ok: false; readonly reason: 'not-due' | 'busy' | 'not-possible' }
-  /** The log holds far fewer records than a snapshot: a loss, and the snapshots are what is left of it. */
+  /** Far fewer records can be copied than a snapshot holds: a loss, and the snapshots are what is left of it. */
   | {
       readonly ok: false;
       readonly reason: 'count-collapsed';
@@ -25,7 +25,7 @@ export type SnapshotOutcome =
 /**
  * Copies the log, once a day and again when it holds twice as much, into the browser's private files: from the log itself, never from what the page
  * has in memory. The oldest copy is given up only after the new one was read back and found whole, and none
- * is given up while the log holds far fewer records than one of them.
+ * is given up while far fewer records can be copied than one of them holds.
  *
  * It helps against a damaged or wiped log. It does not survive the clearing of the browser's data.
  */
@@ -39,35 +39,38 @@ export async function takeSnapshot(
     const madeAt = bench.clock.now();
     const { device } = bench.log;
     const kept = await snapshots.list();
-    const records = await bench.log.count();
     const largest = kept.reduce<Snapshot | null>(
       (most, each) => (most && most.records >= each.records ? most : each),
       null,
     );
-    if (largest && hasCollapsed(records, largest.records)) {
-      return { ok: false, reason: 'count-collapsed', records, before: largest };
-    }
     const day = localDay(madeAt);
     const newest = kept.at(-1);
     // The first copy of a new tablet is taken before there is anything worth one.
     const today = newest?.day === day ? newest : null;
-    if (records === 0 || (today && records < 2 * today.records)) return { ok: false, reason: 'not-due' };
+    // Again where some can be in no copy: judged and named by how many it does hold.
+    for (let records = await bench.log.count(); ; ) {
+      if (largest && hasCollapsed(records, largest.records)) {
+        return { ok: false, reason: 'count-collapsed', records, before: largest };
+      }
+      if (records === 0 || (today && records < 2 * today.records)) return { ok: false, reason: 'not-due' };
 
-    const snapshot = { generation: (newest?.generation ?? 0) + 1, day, records };
-    const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt });
-    await snapshots.write(snapshot, chunks);
-    const reading = await format.read(await snapshots.read(snapshot));
-    if (!reading.ok || reading.summary.records + leftOut() < records) {
+      const snapshot = { generation: (newest?.generation ?? 0) + 1, day, records };
+      const { chunks, leftOut } = format.write(bench.log.readAll(), { release, device, madeAt });
+      await snapshots.write(snapshot, chunks);
+      const reading = await format.read(await snapshots.read(snapshot));
+      const held = reading.ok ? reading.summary.records : 0;
+      if (reading.ok && held >= records) {
+        const given = today ? [today] : kept.slice(0, Math.max(0, kept.length + 1 - GENERATIONS));
+        for (const old of given) await snapshots.remove(old);
+        return { ok: true, snapshot };
+      }
       await snapshots.remove(snapshot);
-      return {
-        ok: false,
-        reason: 'not-verified',
-        fault: reading.ok ? { code: 'contents-changed' } : reading.fault,
-      };
+      if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
+      if (held + leftOut() < records) {
+        return { ok: false, reason: 'not-verified', fault: { code: 'contents-changed' } };
+      }
+      records = held;
     }
-    const given = today ? [today] : kept.slice(0, Math.max(0, kept.length + 1 - GENERATIONS));
-    for (const old of given) await snapshots.remove(old);
-    return { ok: true, snapshot };
   } catch (error) {
     return { ok: false, reason: 'not-written', problem: problemOf(error) };
   }

@@ -24,6 +24,8 @@ const PERIOD_MS = 600_000;
 export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upkeep>): () => void {
   let isRunning = false;
   let isAskedAgain = false;
+  /** Not tried again before the log is opened anew: that takes files written in vain, in a tablet that loses some. */
+  let isCollapsed = false;
   const tell = (news: Partial<Upkeep>) => {
     upkeep.value = { ...upkeep.peek(), ...news };
   };
@@ -31,8 +33,11 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
   const round = async () => {
     const missing = countMissing(await bench.log.count(), tools);
     tell({ missing });
-    const snapshot = await takeSnapshot(bench, tools);
-    if (snapshot.ok || snapshot.reason !== 'busy') tell({ snapshot });
+    if (!isCollapsed) {
+      const snapshot = await takeSnapshot(bench, tools);
+      if (snapshot.ok || snapshot.reason !== 'busy') tell({ snapshot });
+      isCollapsed = !snapshot.ok && snapshot.reason === 'count-collapsed';
+    }
     const age = await readCopyAge(bench);
     tell({ copyAge: age });
     // While records are gone, what lies in the folder is what they are fetched back from.

@@ -10,6 +10,7 @@ import { definePart } from '../../../src/application/shop/define-part';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { everythingIn } from '../../support/backup-files';
 import { fakeTools, spoilt } from '../../support/backup-tools';
+import { damagedLog } from '../../support/damaged-log';
 import { FakeClock } from '../../support/fake-clock';
 
 const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -161,6 +162,22 @@ describe('copyToFolder', () => {
     await settled();
     expect(await copyToFolder(other.bench, full.tools)).toMatchObject({ ok: true, name: BESIDE });
     expect(full.folder.files.get(TODAY)).toBe(before);
+  });
+
+  it('leaves today’s copy where the log has as many records, but a copy can hold fewer of them', async () => {
+    const shop = await shopOf(100);
+    await copyToFolder(shop.bench, shop.tools);
+    await settled();
+    const before = shop.folder.files.get(TODAY);
+    const bench = await Bench.open(await damagedLog(shop.log, 90), shop.clock);
+    expect(await copyToFolder(bench, shop.tools)).toEqual({
+      ok: false,
+      reason: 'count-collapsed',
+      records: 11,
+      before: 100,
+    });
+    expect(shop.folder.files.get(TODAY)).toBe(before);
+    expect(await readCopyAge(shop.bench)).toMatchObject({ recordsSince: 0 });
   });
 
   it('replaces a copy of today that is damaged', async () => {

@@ -10,6 +10,7 @@ import { recordLine } from '../../../src/domain/records/record-line';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { everythingIn, sourceOf } from '../../support/backup-files';
 import { fakeTools, spoilt } from '../../support/backup-tools';
+import { damagedLog } from '../../support/damaged-log';
 import { FakeClock } from '../../support/fake-clock';
 
 const DAY_MS = 86_400_000;
@@ -114,6 +115,32 @@ describe('takeSnapshot', () => {
     const fewerStill = await shopOf(79);
     fewerStill.clock.pass(2 * DAY_MS);
     expect(await takeSnapshot(fewerStill.bench, full.tools)).toMatchObject({ reason: 'count-collapsed' });
+  });
+
+  it('stops when the log has as many records as ever, but a copy can hold only few of them any more', async () => {
+    const full = await shopOf(100);
+    for (let day = 0; day < 8; day += 1) {
+      await takeSnapshot(full.bench, full.tools);
+      full.clock.pass(DAY_MS);
+    }
+    const { snapshots } = full;
+    const damaged = await damagedLog(full.log, 90);
+    const bench = await Bench.open(damaged, full.clock);
+    expect(await takeSnapshot(bench, full.tools)).toMatchObject({
+      ok: false,
+      reason: 'count-collapsed',
+      records: 10,
+      before: { records: 100 },
+    });
+    expect(snapshots.kept.map(({ snapshot }) => snapshot.generation)).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
+  it('is named for what it holds, not for what the log counts', async () => {
+    const { log, clock, tools, snapshots } = await shopOf(10);
+    const bench = await Bench.open(await damagedLog(log, 1), clock);
+    expect(await takeSnapshot(bench, tools)).toMatchObject({ ok: true, snapshot: { records: 9 } });
+    expect(snapshots.kept.map(({ snapshot }) => snapshot.records)).toEqual([9]);
+    expect(await takeSnapshot(bench, tools)).toMatchObject({ reason: 'not-due' });
   });
 
   it('takes one a day when the clock goes back, too, and counts on', async () => {

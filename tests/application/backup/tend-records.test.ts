@@ -14,6 +14,7 @@ import type { Fact } from '../../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { everythingIn, sourceOf } from '../../support/backup-files';
 import { fakeTools } from '../../support/backup-tools';
+import { damagedLog } from '../../support/damaged-log';
 import { FakeClock } from '../../support/fake-clock';
 import { recordAt } from '../../support/records';
 
@@ -212,6 +213,23 @@ describe('the upkeep of the records', () => {
     await settled();
     expect(upkeep.value.snapshot).toMatchObject({ ok: false, reason: 'count-collapsed', records: 1 });
     expect(snapshots.kept).toHaveLength(kept);
+  });
+
+  it('writes no snapshot again and again that a damaged log cannot fill', async () => {
+    const { tools, upkeep, stop, snapshots, log, clock, bench, settled } = await tended();
+    for (let place = 0; place < 10; place += 1) addPerson(bench, `P${place}`);
+    await settled();
+    stop();
+    clock.pass(86_400_000);
+    const damaged = await Bench.open(await damagedLog(log, 11), clock);
+    tendRecords(damaged, tools, upkeep);
+    await settled();
+    expect(upkeep.value.snapshot).toMatchObject({ ok: false, reason: 'count-collapsed', records: 1 });
+    const { length } = snapshots.done;
+    definePart(damaged, 'L', '');
+    await settled();
+    expect(snapshots.done).toHaveLength(length);
+    expect(upkeep.value.snapshot).toMatchObject({ reason: 'count-collapsed' });
   });
 
   it('tells how many records are gone since it last looked, whatever comes after, until somebody settles it', async () => {
