@@ -53,6 +53,11 @@ export async function copyToFolder(bench: Bench, tools: BackupTools): Promise<Fo
     if (!written) return { ok: false, reason: 'not-written', problem: `${name} is not there` };
     const reading = await format.read(written);
     if (!reading.ok) return { ok: false, reason: 'not-verified', fault: reading.fault };
+    // A share may hand out what it had before: the same tablet's, sound, and older.
+    const { madeAt: when, records: read } = reading.summary;
+    if (when.run !== madeAt.run || when.monoMs !== madeAt.monoMs || read < held()) {
+      return { ok: false, reason: 'not-verified', fault: { code: 'contents-changed' } };
+    }
     const made = { summary: reading.summary, upTo, unsaved, leftOut: leftOut() };
     noteCopy(bench, 'folder', made);
     return { ok: true, folder: chosen.name, name, ...made };

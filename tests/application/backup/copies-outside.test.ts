@@ -186,6 +186,27 @@ describe('copyToFolder', () => {
     expect(await copyToFolder(shop.bench, shop.tools)).toMatchObject({ ok: true });
   });
 
+  it('notes no copy where an older file is read back, whether it has fewer records or was made earlier', async () => {
+    const shop = await shopOf(10);
+    await copyToFolder(shop.bench, shop.tools);
+    await settled();
+    // A share that says to have written, and hands out what it had.
+    shop.folder.write = async (_, chunks) => {
+      for await (const _piece of chunks);
+    };
+    const refused = { ok: false, reason: 'not-verified', fault: { code: 'contents-changed' } };
+    expect(await copyToFolder(shop.bench, shop.tools)).toEqual(refused);
+    const made = await everythingIn(shop.log);
+    expect(made).toHaveLength(11);
+    // The log has just what the file there has: only when it was made tells them apart.
+    const same = new InMemoryRecordLog('t');
+    await same.append(made.slice(0, 10));
+    const bench = await Bench.open(same, shop.clock);
+    shop.clock.pass(1_000);
+    expect(await copyToFolder(bench, shop.tools)).toEqual(refused);
+    expect(await same.count()).toBe(10);
+  });
+
   it('notes no copy that does not read back or could not be written', async () => {
     const shop = await shopOf(10);
     shop.folder.spoil = spoilt;
