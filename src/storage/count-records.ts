@@ -9,9 +9,9 @@ const STRETCH = 10_000;
 
 type Use = <Result>(work: (database: IDBPDatabase<Schema>) => Promise<Result>) => Promise<Result>;
 
-/** How many records the database holds, of every tablet; what is written meanwhile may be in it or not. */
-export async function countRecords(use: Use): Promise<number> {
-  let records = 0;
+/** How many records the database holds, by tablet; what is written meanwhile may be in it or not. */
+export async function countRecords(use: Use): Promise<ReadonlyMap<string, number>> {
+  const records = new Map<string, number>();
   let from: IDBKeyRange | undefined;
   for (;;) {
     const stretch = await use(async (database) => {
@@ -24,7 +24,8 @@ export async function countRecords(use: Use): Promise<number> {
       return keys && { count, end: keys.upper };
     });
     if (!stretch) return records;
-    records += stretch.count;
+    const [device] = stretch.end;
+    records.set(device, (records.get(device) ?? 0) + stretch.count);
     from = IDBKeyRange.lowerBound(stretch.end);
   }
 }

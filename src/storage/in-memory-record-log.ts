@@ -57,6 +57,12 @@ export class InMemoryRecordLog implements RecordLog {
     return this.records.size;
   }
 
+  async countByDevice(): Promise<ReadonlyMap<string, number>> {
+    const counts = new Map<string, number>();
+    for (const { device } of this.records.values()) counts.set(device, (counts.get(device) ?? 0) + 1);
+    return counts;
+  }
+
   async wake(): Promise<void> {}
 
   close(): void {}

@@ -158,6 +158,10 @@ export class IndexedDbRecordLog implements RecordLog {
   }
 
   async count(): Promise<number> {
+    return [...(await this.countByDevice()).values()].reduce((all, each) => all + each, 0);
+  }
+
+  async countByDevice(): Promise<ReadonlyMap<string, number>> {
     const { countRecords } = await import('./count-records');
     return countRecords((work) => this.use(work));
   }

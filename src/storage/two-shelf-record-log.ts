@@ -77,6 +77,9 @@ export class TwoShelfRecordLog implements RecordLog {
   count(): Promise<number> {
     return this.database.count();
   }
+  countByDevice(): Promise<ReadonlyMap<string, number>> {
+    return this.database.countByDevice();
+  }
   wake(): Promise<void> {
     return this.database.wake();
   }

@@ -49,13 +49,21 @@ describe('what was last seen', () => {
       { records: 1_204, missing: 0 },
       { records: 0, missing: 1_204 },
     ]) {
-      localLastSeen.set(seen);
-      expect(localLastSeen.read()).toEqual(seen);
+      for (const device of ['tablet-7k', '__proto__', '"a,b']) {
+        const all = new Map([[device, seen] as const, ['other', { records: 1, missing: 1 }] as const]);
+        localLastSeen.set(all);
+        expect(localLastSeen.read()).toEqual(all);
+      }
     }
   });
 
+  it('is a total of all tablets where an older release left it', () => {
+    held.set('pacewright-last-seen', '1204 3');
+    expect(localLastSeen.read()).toEqual(new Map([['', { records: 1_204, missing: 3 }]]));
+  });
+
   it('is nothing where it cannot be read or the browser refuses', () => {
-    for (const text of ['', 'many few', '12', '-3 0']) {
+    for (const text of ['', 'many few', '12', '-3 0', 't:1', 't:1:', 't:1:2 b', 't:-1:0']) {
       held.set('pacewright-last-seen', text);
       expect(localLastSeen.read(), text).toBeNull();
     }

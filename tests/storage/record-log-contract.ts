@@ -62,6 +62,8 @@ export function recordLogContract(name: string, open: () => Promise<RecordLog>):
         await log.append([1, 10_001, 10_002].map((number) => recordAt(number, 0, 'x:1', done, { device })));
       }
       expect(await log.count()).toBe(19);
+      const byDevice = Object.fromEntries(await log.countByDevice());
+      expect(byDevice).toEqual({ s: 3, t: 10, 't-2': 3, z: 3 });
     });
 
     it('keeps records of another device under the same sequence number', async () => {

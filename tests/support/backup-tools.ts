@@ -82,11 +82,11 @@ export class FakeHandOver implements HandOver {
 
 /** What was last seen, in memory. */
 export class FakeLastSeen implements LastSeen {
-  seen: Seen | null = null;
+  seen: ReadonlyMap<string, Seen> | null = null;
   read() {
     return this.seen;
   }
-  set(seen: Seen) {
+  set(seen: ReadonlyMap<string, Seen>) {
     this.seen = seen;
   }
 }

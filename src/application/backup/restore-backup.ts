@@ -20,6 +20,8 @@ export type RestoreOutcome =
   | {
       readonly ok: true;
       readonly plan: RestorePlan;
+      /** How many records were written, by tablet. */
+      readonly cameIn: ReadonlyMap<string, number>;
       /** One person in two turns at once, for a person to resolve; null when that could not be read. */
       readonly overlaps: readonly TurnOverlap[] | null;
     }
@@ -38,6 +40,7 @@ export type RestoreOutcome =
       readonly written: number;
       readonly of: number;
       readonly problem: string;
+      readonly cameIn: ReadonlyMap<string, number>;
     };
 
 /**
@@ -61,30 +64,33 @@ export async function restoreBackup(
   const { log } = bench;
   let written = 0;
   let of = 0;
+  const cameIn = new Map<string, number>();
   try {
     const planned = await planRestore(log, tools, source, passphrase);
     if (!planned.ok) return { ok: false, reason: 'refused', fault: planned.fault };
     const { plan } = planned;
     if (plan.clashCount > 0) return { ok: false, reason: 'clash', plan };
     of = plan.added;
-    const writing = new Writing(log, plan, (count) => {
-      written += count;
+    const writing = new Writing(log, plan, (records) => {
+      written += records.length;
+      for (const { device } of records) cameIn.set(device, (cameIn.get(device) ?? 0) + 1);
     });
     if (of > 0) {
       const again = await tools.format.read(source, {
         passphrase,
         take: (records) => writing.take(records),
       });
-      if (!again.ok) return { ok: false, reason: 'cut-short', written, of, problem: again.fault.code };
+      if (!again.ok)
+        return { ok: false, reason: 'cut-short', written, of, problem: again.fault.code, cameIn };
       await writing.finish();
     }
     const overlaps = plan.turns ? await readTurnOverlaps(log, plan.turns).catch(() => null) : [];
-    return { ok: true, plan, overlaps };
+    return { ok: true, plan, cameIn, overlaps };
   } catch (error) {
     const problem = problemOf(error);
     return of === 0
       ? { ok: false, reason: 'log-unreadable', problem }
-      : { ok: false, reason: 'cut-short', written, of, problem };
+      : { ok: false, reason: 'cut-short', written, of, problem, cameIn };
   }
 }
 
@@ -96,7 +102,7 @@ class Writing {
   constructor(
     private readonly log: RecordLog,
     private readonly plan: RestorePlan,
-    private readonly wrote: (count: number) => void,
+    private readonly wrote: (records: readonly LogRecord[]) => void,
   ) {}
 
   async take(records: readonly LogRecord[]): Promise<void> {
@@ -117,7 +123,7 @@ class Writing {
     this.waiting = [];
     // A log on two shelves may have one of them written when it refuses; the second time it fills the other.
     await this.log.append(records).catch(() => this.log.append(records));
-    this.wrote(records.length);
+    this.wrote(records);
   }
 
   private isMissing({ device, sequence }: LogRecord): boolean {

@@ -31,7 +31,7 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
   };
 
   const round = async () => {
-    const missing = countMissing(await bench.log.count(), tools);
+    const missing = countMissing(await bench.log.countByDevice(), tools);
     tell({ missing });
     if (!isCollapsed) {
       const snapshot = await takeSnapshot(bench, tools);

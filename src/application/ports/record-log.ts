@@ -26,6 +26,8 @@ export interface RecordLog {
   /** Everything, in batches, by device and sequence. */
   readAll(): AsyncIterable<LogRecord[]>;
   count(): Promise<number>;
+  /** The same for each tablet that has any. */
+  countByDevice(): Promise<ReadonlyMap<string, number>>;
   /** The page is seen again: looks whether the storage still answers, before the next record is written. */
   wake(): Promise<void>;
   close(): void;

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { BackupTools } from '../../application/backup/backup-tools';
-import { settleMissing } from '../../application/backup/count-missing';
+import { settleRestored } from '../../application/backup/count-missing';
 import { planRestore, type RestorePlan } from '../../application/backup/plan-restore';
 import { problemOf } from '../../application/backup/problem-of';
 import { restoreBackup } from '../../application/backup/restore-backup';
@@ -58,7 +58,7 @@ export function CheckedCopy({ source, name, copying, leave }: Props) {
     if (looked.is !== 'sound') return;
     setLooked({ is: 'taking' });
     const outcome = await restoreBackup(app.bench, await copying(), source, phrase);
-    if (outcome.ok) settleMissing(await copying());
+    if ('cameIn' in outcome) settleRestored(outcome.cameIn, await copying());
     restored.value = outcome;
     leave();
     if (outcome.ok || outcome.reason === 'cut-short') await app.reopen();

@@ -133,6 +133,7 @@ describe('restoreBackup', () => {
       written: 0,
       of: 5_000,
       problem: 'QuotaExceededError: no room',
+      cameIn: new Map(),
     });
     expect(await log.count()).toBe(3);
     refuses = false;

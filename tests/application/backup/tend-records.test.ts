@@ -234,7 +234,7 @@ describe('the upkeep of the records', () => {
 
   it('tells how many records are gone since it last looked, whatever comes after, until somebody settles it', async () => {
     const { tools, lastSeen, clock, stop, settled } = await tended();
-    expect(lastSeen.seen).toEqual({ records: 2, missing: 0 });
+    expect(lastSeen.seen).toEqual(new Map([['t', { records: 2, missing: 0 }]]));
     stop();
     const look = async (log: InMemoryRecordLog) => {
       const bench = await Bench.open(log, clock);
@@ -253,7 +253,7 @@ describe('the upkeep of the records', () => {
     expect((await look(wiped)).missing).toBe(2);
     settleMissing(tools);
     expect((await look(wiped)).missing).toBe(0);
-    expect(lastSeen.seen).toEqual({ records: 3, missing: 0 });
+    expect(lastSeen.seen).toEqual(new Map([['another', { records: 3, missing: 0 }]]));
   });
 
   it('leaves the copy in the folder alone while records are gone, also after the next turn', async () => {
