@@ -42,8 +42,11 @@ export class InMemoryRecordLog implements RecordLog {
   }
 
   async readNewest(count: number): Promise<LogRecord[]> {
-    const own = [...this.records.values()].filter(({ device }) => device === this.device);
-    return structuredClone(own.sort((a, b) => a.sequence - b.sequence).slice(-count));
+    const last = (await this.lastRecord())?.sequence ?? 0;
+    const newest = [...this.records.values()].filter(
+      ({ device, sequence }) => device === this.device && sequence > last - count,
+    );
+    return structuredClone(newest.sort((a, b) => a.sequence - b.sequence));
   }
 
   async *readAll(): AsyncIterable<LogRecord[]> {

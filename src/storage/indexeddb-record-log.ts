@@ -141,6 +141,8 @@ export class IndexedDbRecordLog implements RecordLog {
   }
 
   async readNewest(count: number): Promise<LogRecord[]> {
+    // A range without anything in it is refused.
+    if (count < 1) return [];
     const last = (await this.lastRecord())?.sequence ?? 0;
     const newest = IDBKeyRange.bound([this.device, last - count + 1], [this.device, last]);
     return this.use((database) => database.getAll('records', newest));

@@ -90,6 +90,7 @@ export function recordLogContract(name: string, open: () => Promise<RecordLog>):
       await log.append([recordAt(900, 1, 'zz:900', started, { device: 'zz' })]);
       expect(await log.readNewest(2)).toEqual(own.slice(1));
       expect(await log.readNewest(1_000)).toEqual(own);
+      expect(await log.readNewest(0)).toEqual([]);
     });
 
     it('reads a stream in the order of its device, even where the wall clock went back', async () => {
