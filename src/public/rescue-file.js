@@ -141,14 +141,101 @@ export function journalRecord(line) {
   return JSON.parse(json);
 }
 
-/** Each record once, the first that comes under its key, in the order of device and sequence. */
-export function merged(...shelves) {
-  const byKey = new Map();
-  for (const record of shelves.flat()) {
-    const key = `${record.device}:${record.sequence}`;
-    if (!byKey.has(key)) byKey.set(key, record);
+const bySequence = (a, b) => a.sequence - b.sequence;
+const keyOf = ({ device, sequence }) => `${device}:${sequence}`;
+const goesOn = (record, end) =>
+  record.sequence === end.sequence + 1 && chainOf(record, end.chain) === record.chain;
+
+/**
+ * Each record once, in the order of device and sequence. Those of the database stay where they are, then come those of
+ * the journal, of whose lines of one number the last holds, then those of the reserve. Whose number has another record
+ * by then, or who goes on from such a one, goes to the end: its tap was acknowledged too.
+ */
+export function merged(database, journal = [], reserve = []) {
+  const devices = new Map();
+  const of = ({ device }) => {
+    if (!devices.has(device)) devices.set(device, { there: new Map(), apart: new Map(), held: [] });
+    return devices.get(device);
+  };
+  for (const record of database) of(record).there.set(record.sequence, record);
+  const lastChains = new Map(journal.map((record) => [keyOf(record), record.chain]));
+  for (const record of journal) {
+    const { there, apart } = of(record);
+    const { sequence, chain } = record;
+    if (lastChains.get(keyOf(record)) !== chain || there.get(sequence)?.chain === chain) continue;
+    const before = there.get(sequence - 1);
+    const isApart = there.has(sequence) || apart.has(sequence - 1) || (before && !goesOn(record, before));
+    (isApart ? apart : there).set(sequence, record);
   }
-  return [...byKey.values()].sort((a, b) =>
-    a.device === b.device ? a.sequence - b.sequence : a.device < b.device ? -1 : 1,
-  );
+  for (const record of reserve) of(record).held.push(record);
+  return [...devices.keys()].sort().flatMap((device) => {
+    const { there, apart, held } = devices.get(device);
+    const fromJournal = behind([...there.values()].sort(bySequence), [...apart.values()].sort(bySequence));
+    return behind(fromJournal, held);
+  });
+}
+
+/** A device's records with others of it put behind them, as `renumberRecords` of the app does it. */
+function behind(log, records) {
+  let end = log.at(-1) ?? { sequence: 0, chain: 0 };
+  const lowest = Math.min(...records.map(({ sequence }) => sequence));
+  const known = new Map();
+  for (const [saying, record] of sayings(log.filter(({ sequence }) => sequence >= lowest))) {
+    known.set(saying, keyOf(record));
+  }
+  const newKeys = new Map();
+  const all = log.slice();
+  let isAnyMoved = false;
+  for (const row of rowsOf(records)) {
+    for (const [saying, record] of sayings(row)) {
+      const before = known.get(saying);
+      if (before) {
+        newKeys.set(keyOf(record), before);
+        continue;
+      }
+      const isBehindGap = record.sequence > end.sequence + 1 && !isAnyMoved;
+      const placed = goesOn(record, end) || isBehindGap ? record : moved(record, end, newKeys);
+      isAnyMoved ||= placed !== record;
+      newKeys.set(keyOf(record), keyOf(placed));
+      known.set(saying, keyOf(placed));
+      all.push(placed);
+      end = placed;
+    }
+  }
+  return all;
+}
+
+/** The record behind another one, and what it says of those that were moved before it. */
+function moved(record, end, newKeys) {
+  const { device } = record;
+  const sequence = end.sequence + 1;
+  const keys = new Map(newKeys).set(keyOf(record), keyOf({ device, sequence }));
+  const told = JSON.parse(JSON.stringify(record), (_, value) => keys.get(value) ?? value);
+  const unchained = { ...told, sequence };
+  return { ...unchained, chain: chainOf(unchained, end.chain) };
+}
+
+/** Rows in which each record goes on from the one before, those with the lowest first number first. */
+function rowsOf(records) {
+  const rows = [];
+  for (const record of records) {
+    const row = rows.at(-1);
+    if (row && goesOn(record, row.at(-1))) row.push(record);
+    else rows.push([record]);
+  }
+  return rows.sort(([a], [b]) => bySequence(a, b));
+}
+
+/** Each with what it says and when, whatever numbers of its device are in it; the second of two alike is another one. */
+function sayings(row) {
+  const times = new Map();
+  return row.map((record) => {
+    const { device, stream, stamp, fact } = record;
+    const said = JSON.stringify([stream, stamp, fact], (_, value) =>
+      typeof value === 'string' && value.startsWith(`${device}:`) ? device : value,
+    );
+    const time = (times.get(said) ?? 0) + 1;
+    times.set(said, time);
+    return [`${time} ${said}`, record];
+  });
 }

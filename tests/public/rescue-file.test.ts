@@ -4,13 +4,20 @@ import { fileURLToPath } from 'node:url';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { BackupAbout } from '../../src/application/ports/backup-format';
+import { takeFromReserve } from '../../src/application/take-from-reserve';
+import { chainOf } from '../../src/domain/records/chain';
 import type { LogRecord } from '../../src/domain/records/log-record';
 import { RECORD_VERSION } from '../../src/domain/records/upgrade-record';
 import { backupFormat } from '../../src/exchange/backup-format';
 import { OWN_DATABASE, OWN_JOURNAL } from '../../src/storage/database-names';
+import { healShelves } from '../../src/storage/heal-shelves';
+import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import { encodeLine } from '../../src/storage/journal/journal-line';
+import { everything } from '../domain/study/study-at-the-bench';
+import { ArrayFile, journalOn } from '../storage/in-memory-journal';
 import { arbitraryShop } from '../support/arbitrary-records';
 import { about, type Bytes, backupOf, quickSecrets, sourceOf } from '../support/backup-files';
+import { recordAt } from '../support/records';
 
 /** What the plain script of the rescue page exports; it has no types of its own. */
 interface RescueFile {
@@ -18,7 +25,11 @@ interface RescueFile {
   readonly FORMAT_VERSION: number;
   backupPieces(records: readonly LogRecord[], about: BackupAbout): Iterable<Bytes>;
   journalRecord(line: string): LogRecord | null;
-  merged(...shelves: readonly LogRecord[][]): LogRecord[];
+  merged(
+    database: readonly LogRecord[],
+    journal?: readonly LogRecord[],
+    reserve?: readonly LogRecord[],
+  ): LogRecord[];
 }
 
 const src = fileURLToPath(new URL('../../src/', import.meta.url));
@@ -82,6 +93,97 @@ describe('the file that the rescue page writes', () => {
         expect(rescue.journalRecord(lines[place]!.slice(0, -1))).toBeNull();
       }),
       { numRuns: 100 },
+    );
+  });
+});
+
+/** People, by their codes, as one tab adds them behind what it found; the third of them is taken back by its key. */
+function added(behind: readonly LogRecord[], codes: readonly string[]): LogRecord[] {
+  const records = [...behind];
+  for (const code of codes) {
+    const last = records.at(-1) ?? { sequence: 0, chain: 0 };
+    const sequence = last.sequence + 1;
+    const isThird = records.length === behind.length + 2;
+    const record = recordAt(
+      sequence,
+      // The same moment in whatever tab: two of them may say the same.
+      1_000,
+      'shop',
+      isThird
+        ? { kind: 'part-retired', part: `t:${sequence - 1}`, retired: true }
+        : { kind: 'person-added', code },
+    );
+    records.push({ ...record, chain: chainOf(record, last.chain) });
+  }
+  return records;
+}
+const told = (records: readonly LogRecord[]) =>
+  records.map(({ fact }) =>
+    fact.kind === 'person-added' ? fact.code : fact.kind === 'part-retired' ? fact.part : '',
+  );
+
+describe('shelves of which another tab wrote to one alone', () => {
+  const before = added([], ['K1', 'K2']);
+  const inDatabase = added(before, ['A1', 'A2']);
+  const elsewhere = added(before, ['B1', 'B2', 'of B2', 'B4']);
+
+  it('give the taps of both, those of the reserve at the end and with what they say of one another', async () => {
+    const records = rescue.merged(inDatabase, [], elsewhere.slice(2));
+    expect(told(records)).toEqual(['K1', 'K2', 'A1', 'A2', 'B1', 'B2', 't:6', 'B4']);
+    expect(await format.read(sourceOf(await fileOf(records)))).toMatchObject({
+      ok: true,
+      summary: { breakCount: 0 },
+    });
+  });
+
+  it('give the taps of the journal at the end, also those that go on from one whose number another has', () => {
+    expect(told(rescue.merged(inDatabase, elsewhere))).toEqual(
+      told(rescue.merged(inDatabase, [], elsewhere)),
+    );
+  });
+
+  it('give each once, that lies in journal and reserve, or was moved before', () => {
+    const once = rescue.merged(inDatabase, elsewhere);
+    expect(rescue.merged(inDatabase, elsewhere, elsewhere)).toEqual(once);
+    expect(rescue.merged(once, elsewhere, elsewhere)).toEqual(once);
+  });
+
+  it('give the last line of a number of the journal', () => {
+    expect(rescue.merged(before, [...elsewhere.slice(2, 4), ...inDatabase.slice(2)])).toEqual(inDatabase);
+  });
+
+  it('give what the app has once it has opened: 300 random tablets', async () => {
+    const codes = fc.array(fc.constantFrom('K1', 'K2', 'K3'), { maxLength: 5 });
+    const cut = fc.nat(6);
+    const tablet = fc.tuple(codes, codes, codes, codes, fc.boolean(), cut, cut);
+    await fc.assert(
+      fc.asyncProperty(tablet, async ([shared, a, b, c, isCopied, held, hole]) => {
+        const root = added([], ['K0', ...shared]);
+        const [first, second, third] = [added(root, a), added(root, b), added(root, c)];
+        const database = new InMemoryRecordLog('t');
+        await database.append(first);
+        const lines = [
+          ...second.filter(({ sequence }) => sequence !== hole + 2),
+          ...(isCopied ? first.slice(root.length) : []),
+        ];
+        const inReserve = [...second.slice(-held), ...third.slice(root.length)];
+        const own = { device: 't', sequence: Math.max(...lines.map(({ sequence }) => sequence)) };
+        const file = new ArrayFile();
+        file.bytes = new TextEncoder().encode(lines.map((record) => encodeLine({ own, record })).join(''));
+        let reserve = inReserve;
+        const shelf = {
+          hold(next: readonly LogRecord[]) {
+            reserve = [...next];
+            return true;
+          },
+          read: () => reserve,
+        };
+        const rescued = rescue.merged(first, lines, inReserve);
+        await healShelves(database, journalOn(file), shelf);
+        await takeFromReserve(database, shelf);
+        expect(rescued).toEqual(await everything(database));
+      }),
+      { numRuns: 300 },
     );
   });
 });
