@@ -133,21 +133,20 @@ export class Bench {
   }
 
   /**
-   * Writes facts of one moment to a stream, all or none. Whoever asks for the turn or the study in hand gets it with
-   * them at once; who only looks at it is told once they are saved.
+   * Writes facts of one moment to a stream, or each to one that it begins: all or none. Whoever asks for the turn or
+   * the study in hand gets it with them at once; who only looks at it is told once they are saved.
    */
-  record(stream: string, facts: readonly Fact[], stamp: Stamp = this.clock.now()): LogRecord[] {
+  record(stream: string | null, facts: readonly Fact[], stamp: Stamp = this.clock.now()): LogRecord[] {
     this.noteClocks(stamp);
     return this.write(stream, facts, stamp);
   }
 
   /** Begins a turn or a study: its first record names the stream. */
   begin(fact: Extract<Fact, { starts: string }>, stamp: Stamp = this.clock.now()): LogRecord {
-    const stream = recordKey({ device: this.log.device, sequence: this.sequence + 1 });
     const clockStepMs = this.clock.stepMs();
     const isTimed = fact.kind === 'turn-started' || fact.kind === 'study-started';
     const told = isTimed && clockStepMs > COARSE_STEP_MS ? { ...fact, clockStepMs } : fact;
-    return this.write(stream, [told], stamp)[0]!;
+    return this.write(null, [told], stamp)[0]!;
   }
 
   /** Calls once what was recorded is saved, a moment later at most: what a tap changes on the screen waits for it. */
@@ -198,11 +197,12 @@ export class Bench {
     this.log.close();
   }
 
-  private write(stream: string, facts: readonly Fact[], stamp: Stamp): LogRecord[] {
+  private write(begun: string | null, facts: readonly Fact[], stamp: Stamp): LogRecord[] {
     if (this.isReadOnly) throw new Error('a tab that only reads cannot record');
     const records = facts.map((fact): LogRecord => {
       this.sequence += 1;
-      const unchained = { device: this.log.device, sequence: this.sequence, stream, stamp, fact };
+      const own = { device: this.log.device, sequence: this.sequence };
+      const unchained = { ...own, stream: begun ?? recordKey(own), stamp, fact };
       this.chain = chainOf(unchained, this.chain);
       return { ...unchained, chain: this.chain };
     });
