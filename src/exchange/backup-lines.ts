@@ -16,6 +16,8 @@ export async function* backupLines(chunks: AsyncIterable<Bytes>): AsyncGenerator
     let from = 0;
     for (let feed = chunk.indexOf(LINE_FEED); feed >= 0; feed = chunk.indexOf(LINE_FEED, from)) {
       const end = chunk.subarray(from, feed + 1);
+      // However it comes in pieces: the same file is taken by every reader, or by none.
+      if (begunBytes + end.length > LONGEST_LINE_BYTES) break;
       lines.push(begun.length === 0 ? end : whole([...begun, end]));
       begun = [];
       begunBytes = 0;
