@@ -7,7 +7,7 @@ export type TableFault = TableProblem & {
 };
 
 export type TableProblem =
-  | { readonly code: 'empty-file' | 'not-text' | 'no-readings' }
+  | { readonly code: 'empty-file' | 'not-text' | 'no-readings' | 'too-long-for-copy' }
   | { readonly code: 'quote-not-closed' | 'quote-inside-cell' | 'text-after-quote' }
   | { readonly code: 'column-missing' | 'column-twice' }
   | { readonly code: 'too-few-cells' | 'too-many-cells'; readonly found: number; readonly wanted: number }

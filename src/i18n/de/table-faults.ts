@@ -23,6 +23,7 @@ export const tableFaultWords: typeof english = {
     'not-text':
       'Das ist kein Text in UTF-8: Die Datei ist keine Messwerttabelle oder in einem anderen Zeichensatz gespeichert',
     'no-readings': 'Nach der Kopfzeile folgt kein Messwert',
+    'too-long-for-copy': 'Eine Studie der Tabelle ist länger, als eine Sicherung fassen kann',
     'quote-not-closed':
       'Eine Zelle beginnt mit einem Anführungszeichen, und bis zum Ende der Datei schließt keines sie',
     'quote-inside-cell': 'Ein Anführungszeichen steht in einer Zelle, die nicht mit einem beginnt',

@@ -30,6 +30,7 @@ export const tableFaultWords = spoken('tableFaultWords', {
     'not-text':
       'this is not text in UTF-8, so the file is no readings table or was saved in another character set',
     'no-readings': 'no reading follows the header row',
+    'too-long-for-copy': 'one study of the table is longer than a copy can hold',
     'quote-not-closed': 'a cell begins with a quotation mark, and none closes it before the file ends',
     'quote-inside-cell': 'a quotation mark stands inside a cell that does not begin with one',
     'text-after-quote': 'more text follows the quotation mark that closes the cell',

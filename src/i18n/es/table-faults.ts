@@ -23,6 +23,7 @@ export const tableFaultWords: typeof english = {
     'not-text':
       'esto no es texto en UTF-8: el archivo no es una tabla de lecturas o se guardó con otro juego de caracteres',
     'no-readings': 'después de la cabecera no hay ninguna lectura',
+    'too-long-for-copy': 'un estudio de la tabla es más largo de lo que cabe en una copia',
     'quote-not-closed': 'una celda empieza con comillas y ninguna la cierra antes del final del archivo',
     'quote-inside-cell': 'hay comillas dentro de una celda que no empieza con ellas',
     'text-after-quote': 'sigue más texto después de las comillas que cierran la celda',

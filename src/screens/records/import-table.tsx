@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { importStudies } from '../../application/study/import-studies';
+import { faultForCopies } from '../../exchange/fault-for-copies';
 import { readReadingsTable } from '../../exchange/read-readings-table';
+import type { TableFault } from '../../exchange/table-fault';
 import { recordsWords } from '../../i18n/en/records';
 import { useApp } from '../app';
 import { BroughtIntoView } from './brought-into-view';
@@ -15,6 +17,10 @@ const MOST_SHOWN = 30;
 interface Refusal {
   readonly sentence: string;
   readonly faults: readonly string[];
+}
+
+function refused({ name }: File, faults: readonly TableFault[]): Refusal {
+  return { sentence: words.refused(name, faults.length), faults: faults.map(tableFaultInWords) };
 }
 
 /** A readings table from a file: taken whole, or refused with every fault by line and column. */
@@ -40,12 +46,9 @@ export function ImportTable() {
     }
     try {
       const table = readReadingsTable(new Uint8Array(await file.arrayBuffer()));
-      if (!table.ok) {
-        return {
-          sentence: words.refused(file.name, table.faults.length),
-          faults: table.faults.map(tableFaultInWords),
-        };
-      }
+      if (!table.ok) return refused(file, table.faults);
+      const fault = faultForCopies(table);
+      if (fault) return refused(file, [fault]);
       importStudies(app.bench, file.name, table.rows);
       app.go('study');
       return null;
