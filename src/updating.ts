@@ -16,7 +16,10 @@ export interface ReleaseNews {
 
 /** The parts of main.tsx that look for a newer release: a file of their own, beside the first screen's way. */
 export function lookForUpdates(bench: () => Bench | null, { waiting, untold }: ReleaseNews): void {
-  const update = serviceWorkerUpdates(document.documentElement.lang.slice(0, 2));
+  const update = serviceWorkerUpdates(
+    document.documentElement.lang.slice(0, 2),
+    () => bench()?.busy ?? false,
+  );
   const presence = pagePresence();
   const jotter = localJotter('pacewright-app');
   const told = untoldRelease(jotter, __RELEASE__);

@@ -10,8 +10,9 @@ const PATIENCE_MS = 5_000;
  * over only when `apply` is called, never by itself.
  *
  * @param language the one that is spoken; its words are kept on the tablet
+ * @param isBusy asked before the page is reloaded: something is being timed, perhaps since the release was taken only
  */
-export function serviceWorkerUpdates(language: string): AppUpdate {
+export function serviceWorkerUpdates(language: string, isBusy: () => boolean): AppUpdate {
   let waiting = false;
   let tellWaiting: () => void = () => {};
   const workbox = new Workbox('./sw.js');
@@ -34,10 +35,12 @@ export function serviceWorkerUpdates(language: string): AppUpdate {
       if (waiting) call();
     },
     apply() {
+      // The page goes on as it is, with the files of its own release, until somebody asks again.
+      const reload = () => isBusy() || location.reload();
       // Reloading earlier would meet the old page with the new files.
-      workbox.addEventListener('controlling', () => location.reload());
+      workbox.addEventListener('controlling', reload);
       workbox.messageSkipWaiting();
-      setTimeout(() => location.reload(), PATIENCE_MS);
+      setTimeout(reload, PATIENCE_MS);
     },
   };
 }

@@ -24,9 +24,11 @@ let reloads = 0;
 const told: unknown[] = [];
 const active = { postMessage: (message: unknown) => told.push(message) };
 
+let isTimed = false;
+
 async function opened() {
   const { serviceWorkerUpdates } = await import('../../src/device/service-worker-updates');
-  return serviceWorkerUpdates('de');
+  return serviceWorkerUpdates('de', () => isTimed);
 }
 
 beforeEach(() => {
@@ -34,6 +36,7 @@ beforeEach(() => {
   worker.heard.clear();
   worker.asked.length = 0;
   reloads = 0;
+  isTimed = false;
   vi.stubGlobal('document', page);
   vi.stubGlobal('navigator', { serviceWorker: { ready: Promise.resolve({ active }) } });
   vi.stubGlobal('location', {
@@ -87,6 +90,28 @@ describe('the page’s side of the service worker', () => {
 
   it('reloads after five seconds where nothing is heard of it', async () => {
     const update = await opened();
+    update.apply();
+    vi.advanceTimersByTime(5_000);
+    expect(reloads).toBe(1);
+  });
+
+  it('reloads under nobody who has begun a turn since, however late the newer worker takes over', async () => {
+    const update = await opened();
+    update.apply();
+    isTimed = true;
+    vi.advanceTimersByTime(5_000);
+    worker.heard.get('controlling')!();
+    vi.advanceTimersByTime(86_400_000);
+    expect(reloads).toBe(0);
+  });
+
+  it('reloads when it is asked once more after the turn, though the newer worker has taken over by then', async () => {
+    const update = await opened();
+    update.apply();
+    isTimed = true;
+    worker.heard.get('controlling')!();
+    vi.advanceTimersByTime(5_000);
+    isTimed = false;
     update.apply();
     vi.advanceTimersByTime(5_000);
     expect(reloads).toBe(1);

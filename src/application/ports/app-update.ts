@@ -2,6 +2,8 @@
 export interface AppUpdate {
   /** Called once when a newer release waits. */
   onWaiting(call: () => void): void;
-  /** Takes the newer release and reloads the page. Only called while nothing is being timed. */
+  /**
+   * Takes the newer release and reloads the page, unless something is being timed by then. Only called while nothing is.
+   */
   apply(): void;
 }
