@@ -9,6 +9,7 @@ import { offsetMin, wallTime } from '../../domain/shop/wall-time';
 import { mealsWithin } from '../../domain/turn/meals-within';
 import type { TurnSpan } from '../../domain/turn/turn-span';
 import { enterTurn as words } from '../../i18n/en/enter-turn';
+import { shell } from '../../i18n/en/shell';
 import { formatDay } from '../../i18n/format-day';
 import { parseWhole } from '../../i18n/parse-number';
 import { useApp } from '../app';
@@ -69,6 +70,12 @@ export function EnterTurnForm({ day, who, setWho, close }: Props) {
     const now = bench.clock.now();
     const read = readTurn(typed, { zone: now.zone, untilMs: now.wallMs, parts, shop });
     if (typeof read === 'string') return setFault(words.faults[read]);
+    const { state, unsaved, isInReserve } = bench.saving.peek();
+    // Turns in the way are looked for in the log: one that was just entered must be there first.
+    if (unsaved > 0) {
+      return setFault(state === 'recorded' ? shell.recorded : shell.notSaved(unsaved, isInReserve));
+    }
+    setFault('');
     const others = await turnsInTheWay(bench, read);
     const own = others.find(({ person }) => person === read.person);
     if (own) return setFault(words.faults.inTheWay(own.person, ...clocks(own, now.zone)));
