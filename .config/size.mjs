@@ -10,7 +10,7 @@ import { top } from './prepare.mjs';
  * All scripts were meant to stay under 150; DEVELOPERS.md tells why they do not. They count with their English words.
  * A tablet keeps one other language at most, or as many as are spoken at it; the largest is the one that counts.
  */
-export const budgets = { paceScreen: 30, allScripts: 260, language: 45, kept: 350 };
+export const budgets = { paceScreen: 30, allScripts: 264, language: 45, kept: 350 };
 
 /** The words of a language other than English. */
 const isLanguage = (file) => /^assets\/language-.*\.js$/.test(file);

@@ -1,7 +1,8 @@
 import type { RecordLog, WallRange } from '../application/ports/record-log';
 import { inStreamOrder } from '../domain/records/in-stream-order';
+import { isSameRecord } from '../domain/records/is-same-record';
 import type { LogRecord } from '../domain/records/log-record';
-import { isSameRecord, recordKey } from '../domain/records/record-key';
+import { recordKey } from '../domain/records/record-key';
 
 /** The log in memory: for tests, and for a browser that refuses storage. It holds nothing past the page. */
 export class InMemoryRecordLog implements RecordLog {

@@ -2,7 +2,6 @@ import type { IDBPDatabase } from 'idb';
 import type { RecordLog, WallRange } from '../application/ports/record-log';
 import { inStreamOrder } from '../domain/records/in-stream-order';
 import type { LogRecord } from '../domain/records/log-record';
-import { isSameRecord } from '../domain/records/record-key';
 import type { Schema } from './database-schema';
 import { openDatabase } from './open-database';
 import { within } from './within';
@@ -89,21 +88,10 @@ export class IndexedDbRecordLog implements RecordLog {
       if (this.isWanted) this.letGo();
     } catch (error) {
       if (!(error instanceof DOMException) || error.name !== 'ConstraintError') throw error;
-      const missing = await this.missing(records, error);
+      const { missingRecords } = await import('./missing-records');
+      const missing = await missingRecords(records, error, (work) => this.use(work));
       if (missing.length > 0) await this.append(missing);
     }
-  }
-
-  /** Those of the records that are not there; the given error where another record has the key. */
-  private async missing(records: readonly LogRecord[], taken: DOMException): Promise<LogRecord[]> {
-    const there = await this.use((database) => {
-      const { store } = database.transaction('records');
-      return Promise.all(records.map(({ device, sequence }) => store.get([device, sequence])));
-    });
-    const isClash = there.some((found, place) => found && !isSameRecord(found, records[place]!));
-    // A call that holds a key twice finds none of them there.
-    if (isClash || there.every((found) => !found)) throw taken;
-    return records.filter((_, place) => !there[place]);
   }
 
   async readStream(stream: string): Promise<LogRecord[]> {

@@ -1,5 +1,6 @@
 import type { LogRecord } from '../../domain/records/log-record';
 import { recordLine } from '../../domain/records/record-line';
+import type { Stamp } from '../../domain/records/stamp';
 import type { BackupFault } from '../ports/backup-fault';
 import type { BackupSource, BackupSummary } from '../ports/backup-format';
 import type { RecordLog, WallRange } from '../ports/record-log';
@@ -23,6 +24,8 @@ export interface RestorePlan {
   readonly clashCount: number;
   /** The records that the log lacks. */
   readonly missing: readonly RecordRange[];
+  /** The newest moment by the clock of another tablet that would be added; null when there is none. */
+  readonly newest: Stamp | null;
   /** From the first to the last turn that would be added, by wall clock; null when there is none. */
   readonly turns: WallRange | null;
 }
@@ -62,9 +65,10 @@ class Comparing {
   private readonly clashes: { device: string; sequence: number }[] = [];
   private clashCount = 0;
   private readonly missing: RecordRange[] = [];
+  private newest: Stamp | null = null;
   private turns: { fromWallMs: number; toWallMs: number } | null = null;
 
-  constructor(log: RecordLog) {
+  constructor(private readonly log: RecordLog) {
     this.there = log.readAll()[Symbol.asyncIterator]();
   }
 
@@ -95,7 +99,7 @@ class Comparing {
   }
 
   plan(summary: BackupSummary): RestorePlan {
-    const { devices, clashes, clashCount, missing, turns } = this;
+    const { devices, clashes, clashCount, missing, newest, turns } = this;
     const sum = (of: (device: DeviceMerge) => number) => devices.reduce((all, each) => all + of(each), 0);
     return {
       summary,
@@ -105,6 +109,7 @@ class Comparing {
       clashes,
       clashCount,
       missing,
+      newest,
       turns,
     };
   }
@@ -121,7 +126,9 @@ class Comparing {
     return !done;
   }
 
-  private miss({ device, sequence, fact, stamp: { wallMs } }: LogRecord): void {
+  private miss({ device, sequence, fact, stamp }: LogRecord): void {
+    const { wallMs } = stamp;
+    if (device !== this.log.device && wallMs > (this.newest?.wallMs ?? 0)) this.newest = stamp;
     const range = this.missing.at(-1);
     if (range?.device === device && range.to === sequence - 1) range.to = sequence;
     else this.missing.push({ device, from: sequence, to: sequence });

@@ -104,6 +104,8 @@ export const copiesWords: typeof english = {
     clashText: (count, places) =>
       `${records(count)} mit anderem Inhalt unter derselben Nummer, zuerst: ${places}. Nichts kann übernommen werden: was davon stimmt, kann kein Programm sagen.`,
     none: 'keine',
+    ahead: (day, time) =>
+      `Die Uhr des anderen Tablets geht vor: seine Einträge reichen bis ${day}, ${time}. Was dort festgelegt wurde, eine Zielzeit oder die PIN, gilt bis dahin vor dem, was hier festgelegt wird. Zuerst die falsche Uhr richtig stellen.`,
     breaks: (count) => `${breaks(count)} hatte das Protokoll, als die Sicherung gemacht wurde`,
     take: 'Übernehmen',
     leave: 'Lassen',

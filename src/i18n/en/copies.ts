@@ -100,6 +100,8 @@ export const copiesWords = spoken('copiesWords', {
       `${counted(count, 'record', 'records')} with another content under the same number, the first: ${places}. Nothing can be taken: which of them is right, no program can say.`,
     none: 'none',
     breaks: (count: number) => `${counted(count, 'break', 'breaks')} the log had when the copy was made`,
+    ahead: (day: string, time: string) =>
+      `The other tablet’s clock is ahead: its records reach to ${day}, ${time}. What was set there, a target or the PIN, holds against what is set here until then. Put the clock right that is wrong first.`,
     take: 'Take it in',
     leave: 'Leave it',
     sharedCodes: (codes: string) =>

@@ -101,6 +101,8 @@ export const copiesWords: typeof english = {
     clashText: (count, places) =>
       `${records(count)} con otro contenido bajo el mismo número, empezando por: ${places}. No se puede tomar nada: cuál es el correcto, ningún programa lo puede decir.`,
     none: 'ninguno',
+    ahead: (day, time) =>
+      `El reloj de la otra tableta va adelantado: sus registros llegan hasta ${day}, ${time}. Lo que se fijó allí, un objetivo o el PIN, vale hasta entonces por delante de lo que se fije aquí. Antes, poner en hora el reloj que va mal.`,
     breaks: (count) => `${breaks(count)} que tenía el historial cuando se hizo la copia`,
     take: 'Incorporarla',
     leave: 'Dejarla',

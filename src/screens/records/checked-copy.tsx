@@ -77,7 +77,9 @@ export function CheckedCopy({ source, name, copying, leave }: Props) {
           </p>
         )}
         {looked.is === 'locked' && <PhraseAsk fault={looked.fault} give={look} />}
-        {looked.is === 'sound' && <RestorePlanSheet plan={looked.plan} />}
+        {looked.is === 'sound' && (
+          <RestorePlanSheet plan={looked.plan} nowMs={app.bench.clock.now().wallMs} />
+        )}
         <div class="row">
           {looked.is === 'sound' && looked.plan.clashCount === 0 && looked.plan.added > 0 && (
             <button type="button" class="button strong" onClick={take}>

@@ -1,14 +1,17 @@
 import type { RestorePlan } from '../../application/backup/plan-restore';
 import { localDay } from '../../domain/day/local-day';
+import { localIso } from '../../domain/records/local-iso';
 import { copiesWords } from '../../i18n/en/copies';
 import { formatDay } from '../../i18n/format-day';
 
 const words = copiesWords.restore;
 const MOST_PLACES = 3;
+/** Two tablets whose clocks nobody set differ by no more. */
+const CLOCKS_AGREE_MS = 300_000;
 
 /** What a sound copy holds, what is new in it, what is here already, and what clashes. */
-export function RestorePlanSheet({ plan }: { plan: RestorePlan }) {
-  const { summary, added, alreadyThere, clashes, clashCount } = plan;
+export function RestorePlanSheet({ plan, nowMs }: { plan: RestorePlan; nowMs: number }) {
+  const { summary, added, alreadyThere, clashes, clashCount, newest } = plan;
   const { madeAt, device, release } = summary;
   const names = summary.devices.map(({ device: name }) => name).join(', ');
   const places = clashes
@@ -37,6 +40,11 @@ export function RestorePlanSheet({ plan }: { plan: RestorePlan }) {
           ))}
         </tbody>
       </table>
+      {newest && newest.wallMs - nowMs > CLOCKS_AGREE_MS && (
+        <p class="fault" role="alert">
+          {words.ahead(formatDay(localDay(newest)), localIso(newest.wallMs, newest.offsetMin).slice(11, 16))}
+        </p>
+      )}
       {added === 0 && clashCount === 0 && <p>{words.nothingNew}</p>}
     </>
   );

@@ -2,6 +2,7 @@ import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { planRestore } from '../../../src/application/backup/plan-restore';
 import { ALL_AT_ONCE, restoreBackup } from '../../../src/application/backup/restore-backup';
 import type { RecordLog } from '../../../src/application/ports/record-log';
 import { chainOf } from '../../../src/domain/records/chain';
@@ -55,6 +56,21 @@ class RefusingLog extends InMemoryRecordLog {
     await super.append(records);
   }
 }
+
+describe('the plan of a restore', () => {
+  it('names the newest moment of another tablet that would come in, and none of the own or of what is here', async () => {
+    const plan = async (log: RecordLog, records: readonly LogRecord[]) => {
+      const planned = await planRestore(log, { format }, sourceOf(await backupOf(format, records)));
+      return planned.ok ? (planned.plan.newest?.wallMs ?? null) : undefined;
+    };
+    const [own, other] = [tablet('own', 90, 2, 95), tablet('other', 10, 3, 60)];
+    const log = new InMemoryRecordLog('own');
+    expect(await plan(log, [...other, ...own])).toBe(MORNING_MS + 60 * MINUTE_MS);
+    expect(await plan(log, own)).toBeNull();
+    await log.append(other);
+    expect(await plan(log, [...other, ...own])).toBeNull();
+  });
+});
 
 describe('restoreBackup', () => {
   it('fills a wiped log with all that was there, byte by byte, and twice is once: 1,000 random shops', async () => {
