@@ -4,20 +4,20 @@ import { recordKey } from '../records/record-key';
 import type { PartInHand, TurnFact } from '../records/turn-fact';
 import type { Doubt } from './doubt';
 import { type Gap, SHORTEST_GAP_MS } from './find-gaps';
+import { isBegunByItself } from './is-begun-by-itself';
 import { isUndoable } from './is-undoable';
 import { openStoppage } from './open-stoppage';
 import type { PartTapped, Step } from './part-tapped';
 import { type PersonSpan, whose } from './people-line';
+import { stoppedSpan } from './stopped-span';
 import type { LedgerSpan, Stoppage, Stretch, Turn } from './turn';
+import { type Piece, turnPiece } from './turn-piece';
 import type { TurnRemarks } from './turn-remarks';
 
 /** Nobody stays away this long without the question who came back. */
 const LONG_GAP_MS = 600_000;
 /** A finger that bounces ends no second element, and begins no part. */
 const BOUNCE_MS = 300;
-
-/** Time of the part in hand. `work` is cycle time once the part is done, unaccounted if it never is. */
-type Piece = { readonly isWork: boolean; readonly span: LedgerSpan };
 
 /** Walks through the taps of a turn, gaps between them, and writes its ledger and the parts tapped. */
 export class TurnBuilder {
@@ -140,15 +140,9 @@ export class TurnBuilder {
     this.gapsTaken.push({ key, why, fromMs, toMs });
     this.closeStretch(fromMs);
     const said = this.remarks.gaps.get(key);
-    const stopped = said === undefined || said === 'work' ? null : said;
-    const { category, reason, label } = stopped ?? {
-      category: 'unaccounted' as const,
-      reason: '',
-      label: '',
-    };
-    this.pending.push({ isWork: said === 'work', span: { category, reason, label, fromMs, toMs } });
+    this.pending.push(turnPiece(said, fromMs, toMs));
     this.sinceMs = toMs;
-    if (stopped) this.partStoppedMs += toMs - fromMs;
+    if (said !== undefined && said !== 'work') this.partStoppedMs += toMs - fromMs;
     if (said === undefined) {
       this.partGapMs += toMs - fromMs;
       this.doubts.push({ kind: 'gap', key, fromMs, toMs, suggestion: why });
@@ -214,8 +208,7 @@ export class TurnBuilder {
     this.resume(atMs);
     const fromMs = Math.max(this.handsOffAtMs, this.sinceMs);
     this.closeStretch(fromMs);
-    const span = { category: 'unaccounted' as const, reason: '', label: '', fromMs, toMs: atMs };
-    if (atMs > fromMs) this.pending.push({ isWork: false, span });
+    if (atMs > fromMs) this.pending.push(turnPiece(undefined, fromMs, atMs));
     this.partStoppedMs += atMs - fromMs;
     this.sinceMs = atMs;
     this.handsOffAtMs = 0;
@@ -290,10 +283,7 @@ export class TurnBuilder {
 
   /** Ends the running stretch at this place. */
   private closeStretch(atMs: number): void {
-    if (atMs > this.sinceMs) {
-      const span = { category: 'cycle' as const, reason: '', label: '', fromMs: this.sinceMs, toMs: atMs };
-      this.pending.push({ isWork: true, span });
-    }
+    if (atMs > this.sinceMs) this.pending.push(turnPiece('work', this.sinceMs, atMs));
     this.sinceMs = atMs;
   }
 
@@ -305,12 +295,4 @@ export class TurnBuilder {
     }
     this.pending = [];
   }
-}
-
-function isBegunByItself({ tapping }: PartInHand): boolean {
-  return tapping !== 'start-stop';
-}
-
-function stoppedSpan({ category, reason, label, fromMs }: Stoppage, toMs: number): LedgerSpan {
-  return { category, reason, label, fromMs, toMs };
 }
