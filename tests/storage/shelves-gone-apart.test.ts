@@ -95,6 +95,20 @@ describe('two shelves of which another tab wrote to one alone', () => {
     expect(await tablet.chainBreaks()).toEqual([]);
   });
 
+  it('give all of it back where the other one saved more than the first gave numbers to', async () => {
+    addPerson(first, 'b1');
+    await settled();
+    const { bench: thief } = await tablet.open(false);
+    addPerson(thief, 'later');
+    await settled();
+    tablet.held = [];
+    (await tablet.open(true)).bench.close();
+    tablet.database = new InMemoryRecordLog('t');
+    (await tablet.open(true)).bench.close();
+    expect((await tablet.people()).sort()).toEqual(['b1', 'before', 'late', 'later']);
+    expect(await tablet.chainBreaks()).toEqual([]);
+  });
+
   it('bring in what the journal alone has, also where nothing lies in reserve', async () => {
     addPerson(first, 'b1');
     await settled();
