@@ -39,6 +39,8 @@ export class Bench {
   private isBehind = false;
   /** Another tab writes, or this one has handed over. */
   private isReadOnly = false;
+  /** The tablet's last number when this was opened: what comes after it was recorded here. */
+  openedAt = 0;
   private sequence = 0;
   private chain = 0;
 
@@ -75,7 +77,7 @@ export class Bench {
       log.readLatestStarts('study', 10),
     ]);
     const end = refused.at(-1) ?? last;
-    bench.sequence = end?.sequence ?? 0;
+    bench.openedAt = bench.sequence = end?.sequence ?? 0;
     bench.chain = end?.chain ?? 0;
     bench.shopNow.value = foldShop(shop);
     const isTapped = ({ fact }: LogRecord) => fact.kind === 'turn-started' && !fact.enteredLater;

@@ -2,6 +2,10 @@ import { writeFileSync } from 'node:fs';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { chainOf } from '../../src/domain/records/chain';
+import { backupFormat } from '../../src/exchange/backup-format';
+import { backupOf } from '../support/backup-files';
+import { appOnTablet } from './support/app-on-tablet';
 import { violations } from './support/axe';
 import { beginFirstTurn, partDone, saved } from './support/pace-steps';
 import { readOwnLog } from './support/read-own-log';
@@ -203,5 +207,32 @@ describe('the supervisor’s PIN', () => {
     await openScreen(page, 'Pace');
     await openScreen(page, 'Shop');
     await shut().waitFor();
+  });
+});
+
+describe('a copy of another tablet', () => {
+  let page: Page;
+  const { tablet } = appOnTablet('', (opened) => {
+    page = opened;
+  });
+  const copyUntil = async (wallMs: number) => {
+    const stamp = { run: 'elsewhere', monoMs: 1, wallMs, zone: 'Europe/Berlin', offsetMin: 60 };
+    const fact = { kind: 'person-added', code: 'K7' } as const;
+    const record = { device: 'tablet-z', sequence: 1, stream: 'shop', stamp, fact };
+    const records = [{ ...record, chain: chainOf(record, 0) }];
+    const file = path.join(tablet.profile, `until-${wallMs}.txt`);
+    writeFileSync(file, await backupOf(backupFormat(null), records));
+    return file;
+  };
+  const warning = () => page.getByRole('alert').filter({ hasText: 'clock is ahead' });
+
+  it('says before it is taken in that the clock there is ahead, and how far, where it is', async () => {
+    await lookIntoCopy(page, await copyUntil(Date.now()));
+    await page.getByText('New here').waitFor();
+    expect(await warning().count()).toBe(0);
+    await tapButton(page, 'Leave it');
+    await lookIntoCopy(page, await copyUntil(Date.UTC(2080, 4, 12, 6, 30)));
+    await warning().waitFor();
+    expect(await warning().innerText()).toMatch(/12 May 2080, 07:30/);
   });
 });

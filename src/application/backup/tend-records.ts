@@ -24,6 +24,7 @@ const PERIOD_MS = 600_000;
 export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upkeep>): () => void {
   let isRunning = false;
   let isAskedAgain = false;
+  let isCounted = false;
   /** Not tried again before the log is opened anew: that takes files written in vain, in a tablet that loses some. */
   let isCollapsed = false;
   const tell = (news: Partial<Upkeep>) => {
@@ -31,7 +32,15 @@ export function tendRecords(bench: Bench, tools: BackupTools, upkeep: Signal<Upk
   };
 
   const round = async () => {
-    const missing = countMissing(await bench.log.countByDevice(), tools);
+    const { log, openedAt } = bench;
+    const counts = new Map(await log.countByDevice());
+    if (!isCounted) {
+      // What was recorded since the opening, the page's own return for one, makes up for nothing that was lost before.
+      const since = ((await log.lastRecord())?.sequence ?? 0) - openedAt;
+      counts.set(log.device, (counts.get(log.device) ?? 0) - Math.max(0, since));
+      isCounted = true;
+    }
+    const missing = countMissing(counts, tools);
     tell({ missing });
     if (!isCollapsed) {
       const snapshot = await takeSnapshot(bench, tools);

@@ -101,7 +101,7 @@ export const copiesWords = spoken('copiesWords', {
     none: 'none',
     breaks: (count: number) => `${counted(count, 'break', 'breaks')} the log had when the copy was made`,
     ahead: (day: string, time: string) =>
-      `The other tablet’s clock is ahead: its records reach to ${day}, ${time}. What was set there, a target or the PIN, holds against what is set here until then. Put the clock right that is wrong first.`,
+      `The other tablet’s clock is ahead: its records reach to ${day}, ${time}. What was set there, a target or the PIN, holds against what is set here until then. First put the wrong clock right.`,
     take: 'Take it in',
     leave: 'Leave it',
     sharedCodes: (codes: string) =>

@@ -256,6 +256,27 @@ describe('the upkeep of the records', () => {
     expect(lastSeen.seen).toEqual(new Map([['another', { records: 3, missing: 0 }]]));
   });
 
+  it('tells of a single one that is gone, though the opening itself recorded that the page was there again', async () => {
+    const { tools, log, clock, stop, bench: before, part, settled } = await tended();
+    startTurn(before, 'K7', part);
+    addPerson(before, 'K8');
+    await settled();
+    // While something is timed it looks every ten minutes.
+    clock.pass(600_000);
+    await settled();
+    stop();
+    await before.rest();
+    const shorter = new InMemoryRecordLog('t');
+    await shorter.append((await everythingIn(log)).slice(0, -1));
+    clock.reload(1_000);
+    const bench = await Bench.open(shorter, clock);
+    const upkeep = signal<Upkeep>(untended);
+    tendRecords(bench, tools, upkeep)();
+    await settled();
+    expect((await shorter.lastRecord())?.fact.kind).toBe('page-opened');
+    expect(upkeep.value.missing).toBe(1);
+  });
+
   it('leaves the copy in the folder alone while records are gone, also after the next turn', async () => {
     const shop = await tended();
     const { tools, folder, log, clock, stop, turn, part, settled } = shop;
