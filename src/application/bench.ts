@@ -265,18 +265,21 @@ export class Bench {
     if (this.readStudy?.(records).status === 'open') this.showStudy(records);
   }
 
-  /** The page is there again while a turn runs: what went on without it is a gap from here on, and no cycle. */
+  /** The page is there again while something is timed: what went on without it is no cycle, and no reading. */
   private noteReturn(): void {
-    const turn = this.turn.value;
-    if (this.isReadOnly || turn?.status !== 'running') return;
+    const [turn, study] = [this.turnNow.value, this.studyNow.value];
+    if (turn?.status === 'running') this.noteReturnTo(turn.id, turn.lastStamp);
+    if (study?.status === 'open') this.noteReturnTo(study.id, study.watch.lastStamp);
+  }
+
+  private noteReturnTo(stream: string, last: Stamp): void {
     const now = this.clock.now();
     // However short it was: without it, all until the next tap would be time in which nobody saw anything.
-    if (turn.lastStamp.run === now.run) return;
+    if (this.isReadOnly || last.run === now.run) return;
     // A mark from before the last record, or from a clock that was ahead, says nothing.
     const lastSeenMs = this.alive?.read() ?? 0;
-    const isTold = lastSeenMs >= turn.lastStamp.wallMs && lastSeenMs <= now.wallMs;
-    const gone = isTold ? { goneMs: now.wallMs - lastSeenMs } : {};
-    this.write(turn.id, [{ kind: 'page-opened', ...gone }], now);
+    const isTold = lastSeenMs >= last.wallMs && lastSeenMs <= now.wallMs;
+    this.write(stream, [{ kind: 'page-opened', ...(isTold && { goneMs: now.wallMs - lastSeenMs }) }], now);
   }
 
   /** With every heartbeat while something is timed: what comes after the last mark is the time the page was gone. */

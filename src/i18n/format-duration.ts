@@ -1,5 +1,3 @@
-import { formatNumber } from './format-number';
-
 /** A duration as the operator reads it: 1:48, or 1:02:05 from an hour on. Whole seconds, cut not rounded. */
 export function clockFace(ms: number): string {
   const seconds = Math.floor(Math.abs(ms) / 1_000);
@@ -10,14 +8,4 @@ export function clockFace(ms: number): string {
   return hours > 0
     ? `${sign}${hours}:${two(minutes)}:${two(seconds % 60)}`
     : `${sign}${minutes}:${two(seconds % 60)}`;
-}
-
-/** A duration as the engineer writes it: decimal minutes, 1.80. */
-export function decimalMinutes(ms: number, digits = 2): string {
-  return formatNumber(ms / 60_000, digits);
-}
-
-/** A duration in seconds, 108.0. */
-export function decimalSeconds(ms: number, digits = 1): string {
-  return formatNumber(ms / 1_000, digits);
 }

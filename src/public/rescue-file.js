@@ -149,28 +149,35 @@ const goesOn = (record, end) =>
 /**
  * Each record once, in the order of device and sequence. Those of the database stay where they are, then come those of
  * the journal, of whose lines of one number the last holds, then those of the reserve. Whose number has another record
- * by then, or who goes on from such a one, goes to the end: its tap was acknowledged too.
+ * by then, or who goes on from such a one, goes to the end: its tap may have been acknowledged too.
  */
 export function merged(database, journal = [], reserve = []) {
   const devices = new Map();
   const of = ({ device }) => {
-    if (!devices.has(device)) devices.set(device, { there: new Map(), apart: new Map(), held: [] });
+    if (!devices.has(device))
+      devices.set(device, { there: new Map(), apart: new Map(), numbersApart: new Set(), held: [] });
     return devices.get(device);
   };
   for (const record of database) of(record).there.set(record.sequence, record);
   const lastChains = new Map(journal.map((record) => [keyOf(record), record.chain]));
   for (const record of journal) {
-    const { there, apart } = of(record);
+    const { there, apart, numbersApart } = of(record);
     const { sequence, chain } = record;
-    if (lastChains.get(keyOf(record)) !== chain || there.get(sequence)?.chain === chain) continue;
+    if (there.get(sequence)?.chain === chain) continue;
+    const isOverwritten = lastChains.get(keyOf(record)) !== chain;
     const before = there.get(sequence - 1);
-    const isApart = there.has(sequence) || apart.has(sequence - 1) || (before && !goesOn(record, before));
-    (isApart ? apart : there).set(sequence, record);
+    const isApart =
+      there.has(sequence) || numbersApart.has(sequence - 1) || (before && !goesOn(record, before));
+    if (!isOverwritten && !isApart) there.set(sequence, record);
+    else {
+      if (!isOverwritten) numbersApart.add(sequence);
+      apart.set(`${sequence} ${chain}`, record);
+    }
   }
   for (const record of reserve) of(record).held.push(record);
   return [...devices.keys()].sort().flatMap((device) => {
     const { there, apart, held } = devices.get(device);
-    const fromJournal = behind([...there.values()].sort(bySequence), [...apart.values()].sort(bySequence));
+    const fromJournal = behind([...there.values()].sort(bySequence), [...apart.values()]);
     return behind(fromJournal, held);
   });
 }
@@ -178,15 +185,19 @@ export function merged(database, journal = [], reserve = []) {
 /** A device's records with others of it put behind them, as `renumberRecords` of the app does it. */
 function behind(log, records) {
   let end = log.at(-1) ?? { sequence: 0, chain: 0 };
+  const inLog = new Map(log.map((record) => [record.sequence, record]));
   const lowest = Math.min(...records.map(({ sequence }) => sequence));
   const known = new Map();
   for (const [saying, record] of sayings(log.filter(({ sequence }) => sequence >= lowest))) {
     known.set(saying, keyOf(record));
   }
-  const newKeys = new Map();
+  let newKeys = new Map();
   const all = log.slice();
   let isAnyMoved = false;
   for (const row of rowsOf(records)) {
+    const [first] = row;
+    const atEnd = inLog.get(first.sequence - 1);
+    if (first.sequence > lowest && atEnd && goesOn(first, atEnd)) newKeys = new Map();
     for (const [saying, record] of sayings(row)) {
       const before = known.get(saying);
       if (before) {
@@ -209,8 +220,10 @@ function behind(log, records) {
 function moved(record, end, newKeys) {
   const { device } = record;
   const sequence = end.sequence + 1;
-  const keys = new Map(newKeys).set(keyOf(record), keyOf({ device, sequence }));
-  const told = JSON.parse(JSON.stringify(record), (_, value) => keys.get(value) ?? value);
+  newKeys.set(keyOf(record), keyOf({ device, sequence }));
+  const told = JSON.parse(JSON.stringify(record), (_, value) =>
+    typeof value === 'string' ? value.replace(/^.+?:\d+(?=$|[/#])/, (key) => newKeys.get(key) ?? key) : value,
+  );
   const unchained = { ...told, sequence };
   return { ...unchained, chain: chainOf(unchained, end.chain) };
 }

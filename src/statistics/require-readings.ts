@@ -2,12 +2,7 @@
 const LARGEST_READING = 1e150;
 
 /** Counts in words, as the one-sentence messages spell them. */
-const COUNT_IN_WORDS: Readonly<Record<number, string>> = {
-  1: 'one reading',
-  2: 'two readings',
-  3: 'three readings',
-  4: 'four readings',
-};
+const COUNT_IN_WORDS = ['no', 'one', 'two', 'three', 'four'];
 
 /**
  * Requirement on readings: enough of them, each a finite number no larger than 1e150 in size.
@@ -19,8 +14,9 @@ const COUNT_IN_WORDS: Readonly<Record<number, string>> = {
  */
 export function requireReadings(functionName: string, readings: readonly number[], atLeast: number): void {
   if (readings.length < atLeast) {
+    const count = COUNT_IN_WORDS[atLeast] ?? atLeast;
     throw new RangeError(
-      `${functionName} requires at least ${COUNT_IN_WORDS[atLeast] ?? `${atLeast} readings`}`,
+      `${functionName} requires at least ${count} ${atLeast === 1 ? 'reading' : 'readings'}`,
     );
   }
   const n = readings.length;

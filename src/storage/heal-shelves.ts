@@ -56,7 +56,7 @@ async function healWhole(
     for (const record of records) {
       const isOverwritten = inJournal.of(record) !== record.chain;
       const there = inDatabase.of(record);
-      if (isOverwritten || there === record.chain || displaced.take(record)) continue;
+      if (there === record.chain || displaced.take(record, isOverwritten) || isOverwritten) continue;
       // Of another tablet the database's holds: it was checked when it came in.
       if (there !== undefined) continue;
       inDatabase.set(record);
@@ -85,32 +85,41 @@ async function copy(database: RecordLog, journal: Journal, inJournal: Chains): P
 
 /** The tablet's own records that the journal alone has, because others have their numbers in the database. */
 class Displaced {
-  private readonly records = new Map<number, LogRecord>();
+  /** In the order of the journal, each once. */
+  private readonly records = new Map<string, LogRecord>();
+  private readonly numbers = new Set<number>();
 
   constructor(
     private readonly device: string,
     private readonly inDatabase: Chains,
   ) {}
 
-  /** Whether it is one of them: another has its number, or it goes on from one of them, or from another one. */
-  take(record: LogRecord): boolean {
-    const { device, sequence } = record;
+  /**
+   * Whether it is one of them: another has its number, or it goes on from one of them, or from another one.
+   *
+   * @param isOverwritten a later line has its number: the one that was acknowledged may be either
+   */
+  take(record: LogRecord, isOverwritten: boolean): boolean {
+    const { device, sequence, chain } = record;
     if (device !== this.device) return false;
     const before = this.inDatabase.of({ device, sequence: sequence - 1 });
     const isOne =
+      isOverwritten ||
       this.inDatabase.of(record) !== undefined ||
-      this.records.has(sequence - 1) ||
+      this.numbers.has(sequence - 1) ||
       (before !== undefined && !isChainedOn([record], before));
-    if (isOne) this.records.set(sequence, record);
+    if (isOne) this.records.set(`${sequence} ${chain}`, record);
+    if (isOne && !isOverwritten) this.numbers.add(sequence);
     return isOne;
   }
 
   /** Puts those that are not there yet at the end of the log; how many they were. */
   async moveTo(database: RecordLog, reserve: ReserveShelf | null): Promise<number> {
-    const records = [...this.records.values()].sort((a, b) => a.sequence - b.sequence);
+    const records = [...this.records.values()];
     const last = await database.lastRecord();
-    if (!records[0] || !last) return 0;
-    const there = await database.readNewest(last.sequence - records[0].sequence + 1);
+    if (records.length === 0 || !last) return 0;
+    const lowest = records.reduce((low, { sequence }) => Math.min(low, sequence), last.sequence + 1);
+    const there = await database.readNewest(last.sequence - lowest + 1);
     return appendOrHold(renumberRecords(records, last, there), database, reserve);
   }
 }

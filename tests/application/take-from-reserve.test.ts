@@ -99,6 +99,46 @@ describe('what lies in reserve', () => {
     ]);
   });
 
+  it('speaks of its own tab’s records, though another tab gave the same numbers to others', async () => {
+    const log = new InMemoryRecordLog('t');
+    const turn = chained(end, [
+      ['t:3', { kind: 'turn-started', starts: 'turn', person: 'K7', ...part }],
+      ['t:3', { kind: 'part-done', ...part }],
+      ['t:3', { kind: 'part-done', ...part }],
+    ]);
+    await log.append([...before, ...turn.slice(0, 2)]);
+    // The last tap of the turn, and one of another tab that numbered from the same end.
+    await takeFromReserve(log, reserveOf([turn[2]!, ...ofAnother.slice(0, 1)]));
+    const content = await contentOf(log);
+    const check = new ChainCheck();
+    for (const record of content) check.take(record);
+    expect(check.breaks).toEqual([]);
+    expect(
+      content
+        .slice(4)
+        .map(({ stream, fact }) => `${stream} ${fact.kind}`)
+        .sort(),
+    ).toEqual(['shop person-added', 't:3 part-done']);
+  });
+
+  it('takes what names a piece of a record with it', async () => {
+    const log = new InMemoryRecordLog('t');
+    await log.append([...before, ...ofAnother]);
+    const said = chained(end, [
+      ['t:3', { kind: 'turn-started', starts: 'turn', person: 'K7', ...part }],
+      ['t:3', { kind: 'part-done', ...part, partsPerTap: 2 }],
+      ['t:3', { kind: 'part-judged', partDone: 't:4/1', outcome: 'scrap' }],
+      ['t:9', { kind: 'reading-restored', reading: 't:4#0' }],
+      ['shop', person('at 10:30')],
+    ]);
+    await takeFromReserve(log, reserveOf(said));
+    expect((await contentOf(log)).slice(6).map(({ fact }) => fact)).toEqual([
+      { kind: 'part-judged', partDone: 't:6/1', outcome: 'scrap' },
+      { kind: 'reading-restored', reading: 't:6#0' },
+      person('at 10:30'),
+    ]);
+  });
+
   it('is there once where the browser dies as soon as the log has it', async () => {
     const log = new InMemoryRecordLog('t');
     await log.append([...before, ...ofAnother]);

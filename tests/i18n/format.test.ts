@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { clockFace, decimalMinutes, decimalSeconds } from '../../src/i18n/format-duration';
+import { decimalMinutes, decimalSeconds } from '../../src/i18n/decimal-time';
+import { clockFace } from '../../src/i18n/format-duration';
 import { formatNumber } from '../../src/i18n/format-number';
 
 describe('clockFace', () => {

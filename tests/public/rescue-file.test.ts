@@ -148,8 +148,10 @@ describe('shelves of which another tab wrote to one alone', () => {
     expect(rescue.merged(once, elsewhere, elsewhere)).toEqual(once);
   });
 
-  it('give the last line of a number of the journal', () => {
-    expect(rescue.merged(before, [...elsewhere.slice(2, 4), ...inDatabase.slice(2)])).toEqual(inDatabase);
+  it('give the last line of a number of the journal its number, and one under it at the end', () => {
+    const records = rescue.merged(before, [...elsewhere.slice(2, 4), ...inDatabase.slice(2)]);
+    expect(records.slice(0, 4)).toEqual(inDatabase);
+    expect(told(records)).toEqual(['K1', 'K2', 'A1', 'A2', 'B1', 'B2']);
   });
 
   it('give what the app has once it has opened: 300 random tablets', async () => {

@@ -3,7 +3,7 @@ import type { LogRecord } from '../../src/domain/records/log-record';
 import { InMemoryRecordLog } from '../../src/storage/in-memory-record-log';
 import type { Journal } from '../../src/storage/journal-client';
 import { TwoShelfRecordLog } from '../../src/storage/two-shelf-record-log';
-import { chained, recordAt } from '../support/records';
+import { chained, recordAt, stampAt } from '../support/records';
 import { ArrayFile, contentOf, journalOn } from './in-memory-journal';
 import { recordLogContract } from './record-log-contract';
 
@@ -57,6 +57,26 @@ describe('the log on two shelves', () => {
     expect(await everything(database)).toEqual([record(1)]);
     const { log: wiped } = await open(new InMemoryRecordLog('t'), file);
     expect(await everything(wiped)).toEqual([record(1)]);
+  });
+
+  it('gives back what both held, though a tab that was asleep wrote another line of its number before the loss', async () => {
+    const [database, file] = [new InMemoryRecordLog('t'), new ArrayFile()];
+    const { log } = await open(database, file);
+    await log.append([record(1), record(2)]);
+    const [asleep] = chained(
+      [recordAt(2, 9_000, 't:1', done, { stamp: stampAt(9_000, { run: 'asleep' }) })],
+      record(1).chain,
+    );
+    const { log: awake } = await open(database, file);
+    await expect(awake.append([asleep!])).rejects.toThrow();
+    const wiped = new InMemoryRecordLog('t');
+    await open(wiped, file);
+    const stamps = (await everything(wiped)).map(({ stamp }) => stamp);
+    expect(stamps).toHaveLength(3);
+    expect(stamps).toContainEqual(record(2).stamp);
+    expect(stamps).toContainEqual(asleep!.stamp);
+    await open(wiped, file);
+    expect(await everything(wiped)).toHaveLength(3);
   });
 
   it('does not answer for one shelf alone', async () => {

@@ -22,11 +22,16 @@ export function renumberRecords(
 ): LogRecord[] {
   const known = new Map<string, string>();
   for (const [saying, record] of sayings(there)) known.set(saying, recordKey(record));
-  const newKeys = new Map<string, string>();
+  let newKeys = new Map<string, string>();
+  const chainAt = new Map(there.map(({ sequence, chain }) => [sequence, chain]));
   const next: LogRecord[] = [];
   let end: Pick<LogRecord, 'sequence' | 'chain'> = last;
   let isAnyMoved = false;
   for (const row of rowsOf(records)) {
+    const [first] = row as [LogRecord];
+    const chainBefore = chainAt.get(first.sequence - 1);
+    // What the log has before this row goes by the log's numbers, whatever another row made of the same ones.
+    if (chainBefore !== undefined && isChainedOn([first], chainBefore)) newKeys = new Map();
     for (const [saying, record] of sayings(row)) {
       const key = recordKey(record);
       const before = known.get(saying);
@@ -52,12 +57,15 @@ export function renumberRecords(
 function moved(
   record: LogRecord,
   end: Pick<LogRecord, 'sequence' | 'chain'>,
-  newKeys: ReadonlyMap<string, string>,
+  newKeys: Map<string, string>,
 ): LogRecord {
   const { device } = record;
   const sequence = end.sequence + 1;
-  const keys = new Map(newKeys).set(recordKey(record), recordKey({ device, sequence }));
-  const told: LogRecord = JSON.parse(JSON.stringify(record), (_, value) => keys.get(value) ?? value);
+  newKeys.set(recordKey(record), recordKey({ device, sequence }));
+  const told: LogRecord = JSON.parse(JSON.stringify(record), (_, value) =>
+    // A key, or one with what names a piece of it: `t:12/1`, `t:12#0`.
+    typeof value === 'string' ? value.replace(/^.+?:\d+(?=$|[/#])/, (key) => newKeys.get(key) ?? key) : value,
+  );
   const unchained = { ...told, sequence };
   return { ...unchained, chain: chainOf(unchained, end.chain) };
 }

@@ -76,7 +76,7 @@ export function foldStudy(records: readonly LogRecord[]): Study {
   const valid = withoutUndone(placed);
   for (const { record, atMs } of valid) {
     if (record.stamp.run !== run && status === 'open')
-      flagClock(inHand, atMs - seenAtMs < SHORTEST_GAP_MS ? 'reloaded' : 'gone');
+      flagClock(inHand, goneMs(record, atMs - seenAtMs) < SHORTEST_GAP_MS ? 'reloaded' : 'gone');
     run = record.stamp.run;
     seenAtMs = atMs;
     const told = record.fact as StudyFact | ClockFact;
@@ -99,6 +99,11 @@ export function foldStudy(records: readonly LogRecord[]): Study {
     undoable,
     ...applyCorrections(inHand.readings, valid, fact.terms, fact),
   };
+}
+
+/** How long the page was gone: since its last mark, or since the record before where it left none. Older releases did not say. */
+function goneMs({ fact }: LogRecord, sinceMs: number): number {
+  return fact.kind === 'page-opened' ? (fact.goneMs ?? sinceMs) : 0;
 }
 
 /** What a tap is about, seen before it is taken. */

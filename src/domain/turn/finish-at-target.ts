@@ -1,6 +1,6 @@
 import type { Stamp } from '../records/stamp';
+import { goodSoFar } from './good-so-far';
 import { pace } from './pace';
-import { goodSoFar } from './rework-waiting';
 import type { Turn } from './turn';
 import { endOfWork } from './working-line';
 

@@ -1,7 +1,7 @@
 import { quantiles } from '../../statistics/quantiles';
 import { seededRandom } from '../../statistics/seeded-random';
+import { goodSoFar } from './good-so-far';
 import { type PartSpan, partSpans } from './part-spans';
-import { goodSoFar } from './rework-waiting';
 import type { Turn } from './turn';
 import { turnDrift } from './turn-drift';
 import { endOfWork, workBetween } from './working-line';

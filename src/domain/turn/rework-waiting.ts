@@ -1,4 +1,3 @@
-import { isGood } from './earned-time';
 import type { Cycle, Turn } from './turn';
 
 /** Parts of a turn marked as rework, and of these the ones whose rework nobody has begun here. */
@@ -16,9 +15,4 @@ export function reworkMarked({ cycles, stoppages }: Pick<Turn, 'cycles' | 'stopp
   const marked = cycles.filter(({ outcome }) => outcome === 'rework');
   const begun = new Set(stoppages.map(({ ofPart }) => ofPart));
   return { marked, waiting: marked.filter(({ key, isEntered }) => !isEntered && !begun.has(key)) };
-}
-
-/** Parts of a turn that nobody has to come back to: neither scrap nor waiting for rework. */
-export function goodSoFar(turn: Pick<Turn, 'cycles' | 'stoppages'>): number {
-  return turn.cycles.filter(isGood).length - reworkMarked(turn).waiting.length;
 }

@@ -11,7 +11,7 @@ import type { PartTapped, Step } from './part-tapped';
 import { type PersonSpan, whose } from './people-line';
 import { stoppedSpan } from './stopped-span';
 import type { LedgerSpan, Stoppage, Stretch, Turn } from './turn';
-import { type Piece, turnPiece } from './turn-piece';
+import { type Piece, turnPiece, withHandsOff, workMs } from './turn-piece';
 import type { TurnRemarks } from './turn-remarks';
 
 /** Nobody stays away this long without the question who came back. */
@@ -206,11 +206,10 @@ export class TurnBuilder {
   /** The tap that ended the part was none, but hands were off it from there to this one. */
   private takeUpAgain(atMs: number): void {
     this.resume(atMs);
-    const fromMs = Math.max(this.handsOffAtMs, this.sinceMs);
-    this.closeStretch(fromMs);
-    if (atMs > fromMs) this.pending.push(turnPiece(undefined, fromMs, atMs));
-    this.partStoppedMs += atMs - fromMs;
-    this.sinceMs = atMs;
+    this.closeStretch(atMs);
+    const workedMs = workMs(this.pending);
+    this.pending = withHandsOff(this.pending, this.handsOffAtMs);
+    this.partStoppedMs += workedMs - workMs(this.pending);
     this.handsOffAtMs = 0;
   }
 

@@ -1,5 +1,5 @@
+import { decimalMinutes } from '../decimal-time';
 import type { turnSetup as english } from '../en/turn-setup';
-import { decimalMinutes } from '../format-duration';
 import { roundedClockFace } from '../rounded-clock-face';
 
 /** Words of the screen before a turn: who, which part, and what anyone should know first. */

@@ -1,4 +1,4 @@
-import { decimalMinutes } from '../format-duration';
+import { decimalMinutes } from '../decimal-time';
 import { roundedClockFace } from '../rounded-clock-face';
 import { spoken } from '../spoken';
 

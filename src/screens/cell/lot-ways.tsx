@@ -1,8 +1,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import { compareLots, type LotComparison, type LotOut } from '../../domain/cell/compare-lots';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { cell as words } from '../../i18n/en/cell';
 import { cellLeadTime as says } from '../../i18n/en/cell-lead-time';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { PlainTable } from './plain-table';
 import { presentRun } from './present-run';
 import type { ReckonedPart } from './reckon-parts';

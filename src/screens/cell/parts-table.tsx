@@ -1,6 +1,6 @@
 import type { WorkKindOfCell } from '../../domain/cell/second-out';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { dayWords } from './day-words';
 import type { PartProps } from './part-choice';

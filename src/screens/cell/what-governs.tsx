@@ -1,5 +1,5 @@
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { cellGoverns as says, cell as words } from '../../i18n/en/cell';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { ActivityPicture } from './activity-picture';
 import { ElementGains } from './element-gains';

@@ -1,9 +1,9 @@
 import { BalanceBars } from '../../charts/balance-bars';
 import type { WorkBalance } from '../../domain/cell/balance-work';
 import type { CellElement } from '../../domain/cell/cell-work';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { cell as words } from '../../i18n/en/cell';
 import { cellPeople as says } from '../../i18n/en/cell-people';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { useWidth } from '../review/use-width';
 import { FigureRow } from './figure-row';

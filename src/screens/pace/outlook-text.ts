@@ -1,7 +1,7 @@
 import type { Stamp } from '../../domain/records/stamp';
 import { finishAtTarget } from '../../domain/turn/finish-at-target';
+import { goodSoFar } from '../../domain/turn/good-so-far';
 import { isTooEarly, type Projection } from '../../domain/turn/project-finish';
-import { goodSoFar } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { plannedTime } from './time-of-day';

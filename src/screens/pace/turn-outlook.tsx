@@ -1,7 +1,7 @@
 import { type RecentPart, RecentParts } from '../../charts/recent-parts';
+import { goodSoFar } from '../../domain/turn/good-so-far';
 import { ownOfTurn } from '../../domain/turn/own-of-turn';
 import { paceState } from '../../domain/turn/pace-state';
-import { goodSoFar } from '../../domain/turn/rework-waiting';
 import type { Turn } from '../../domain/turn/turn';
 import { outlook as words } from '../../i18n/en/outlook';
 import { useApp } from '../app';

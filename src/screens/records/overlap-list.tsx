@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { readTurnOverlaps } from '../../application/backup/read-turn-overlaps';
 import type { TurnOverlap } from '../../domain/turn/overlapping-turns';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { copiesWords } from '../../i18n/en/copies';
 import { formatDay } from '../../i18n/format-day';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { useApp } from '../app';
 import { useLogChanges } from '../use-log-changes';
 import { dayOfTurn } from './day-of-turn';

@@ -1,7 +1,7 @@
 import type { PartOfDay } from '../../domain/day/part-of-day';
 import type { DayReview } from '../../domain/day/review-day';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { review } from '../../i18n/en/review';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { AgainstCell } from './against-cell';
 import { Figure } from './figure';

@@ -1,8 +1,8 @@
 import type { AgainstTarget } from '../../domain/day/against-target';
 import { FEW_PARTS } from '../../domain/day/few-parts';
 import type { PartOfDay } from '../../domain/day/part-of-day';
+import { decimalMinutes, decimalSeconds } from '../../i18n/decimal-time';
 import { reviewWorking as says } from '../../i18n/en/review-working';
-import { decimalMinutes, decimalSeconds } from '../../i18n/format-duration';
 import { formatNumber } from '../../i18n/format-number';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { againstTargetText } from './against-target-text';

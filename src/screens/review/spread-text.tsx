@@ -1,7 +1,7 @@
 import { FEW_PARTS } from '../../domain/day/few-parts';
 import type { PartOfDay } from '../../domain/day/part-of-day';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { review } from '../../i18n/en/review';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 
 const words = review.sheet;

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Part } from '../../domain/shop/shop';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { shop } from '../../i18n/en/shop';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { useApp } from '../app';
 

@@ -1,6 +1,6 @@
 import { readTargetTime } from '../../domain/shop/read-target-time';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { shop } from '../../i18n/en/shop';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { roundedClockFace } from '../../i18n/rounded-clock-face';
 import { shownTarget } from './shown-target';
 

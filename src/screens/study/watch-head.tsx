@@ -1,7 +1,7 @@
 import { elapsedMs } from '../../domain/records/elapsed-ms';
 import type { Study } from '../../domain/study/study';
+import { decimalMinutes } from '../../i18n/decimal-time';
 import { study as words } from '../../i18n/en/study';
-import { decimalMinutes } from '../../i18n/format-duration';
 import { useNow } from '../use-now';
 
 interface Props {

@@ -115,6 +115,21 @@ describe('a study over a gap', () => {
     expect(toLookAt()).not.toContain('Run reloaded');
   });
 
+  it('keeps a reading whose page was loaded again in a moment, however long its element had been in hand', async () => {
+    const marks = { wallMs: 0 };
+    const alive = { read: () => marks.wallMs, set: (wallMs: number) => Object.assign(marks, { wallMs }) };
+    const at = await openStudy();
+    tapAfter(at, 2_000);
+    at.clock.pass(60_000);
+    await settled();
+    alive.set(at.clock.wallMs);
+    at.clock.reload(500);
+    const bench = await Bench.open(at.log, at.clock, null, false, alive);
+    tapAfter({ bench, clock: at.clock }, 500);
+    expect(lines(studyOf(bench))[1]).toBe('Run 1: 61000');
+    expect(rowsOf(bench)[1]!.carried.clock_flag).toBe('reloaded');
+  });
+
   it('leaves the reading out over which the page was gone for ten seconds, until a person puts it back', async () => {
     for (const [goneMs, is] of [
       [9_000, 'Run 1: 9500'],

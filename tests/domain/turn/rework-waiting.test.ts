@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { TurnFact } from '../../../src/domain/records/turn-fact';
 import { foldTurn } from '../../../src/domain/turn/fold-turn';
-import { goodSoFar, reworkMarked } from '../../../src/domain/turn/rework-waiting';
+import { goodSoFar } from '../../../src/domain/turn/good-so-far';
+import { reworkMarked } from '../../../src/domain/turn/rework-waiting';
 import { done, explained, judged, type Line, resumed, stopped, turnRecords, undone } from './turn-script';
 
 const reworkOf = (stoppage: number, part: number): TurnFact => ({

@@ -74,6 +74,20 @@ describe('a part whose start and end are tapped', () => {
     expect(pace(going, stampAt(510_000)).partElapsedMs).toBe(99_000);
   });
 
+  it('costs no idle time either where a stop lies between the end that was none and the next begin', () => {
+    const wasNone: TurnFact = { kind: 'tap-left-out', tap: 't:12' };
+    const idle = (stop: readonly Line[]) =>
+      fold([[5, begun], [35, done()], ...stop, [120, begun], [150, done()], [160, ended], [161, wasNone]]);
+    const turn = idle([
+      [95, stopped],
+      [100, resumed],
+    ]);
+    expect(turn.cycles.map(({ netMs }) => netMs)).toEqual([60_000]);
+    expect(ledgerTotals(turn.ledger)).toMatchObject({ cycle: 60_000, stoppage: 5_000, unaccounted: 95_000 });
+    expect(turn.ledger.filter(({ fromMs, toMs }) => toMs <= fromMs)).toEqual([]);
+    expect(idle([[95, stopped]]).cycles.map(({ netMs }) => netMs)).toEqual([60_000]);
+  });
+
   it('has no cycle behind it in a turn that goes on, or was left open', () => {
     const turn = fold([
       [1, begun],

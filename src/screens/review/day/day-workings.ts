@@ -1,7 +1,7 @@
 import { dayFigures } from '../../../domain/day/day-figures';
 import type { DaySummary } from '../../../domain/day/summarise-day';
+import { decimalMinutes } from '../../../i18n/decimal-time';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
-import { decimalMinutes } from '../../../i18n/format-duration';
 import { formatNumber } from '../../../i18n/format-number';
 import { roundedClockFace } from '../../../i18n/rounded-clock-face';
 import type { Working } from '../working';

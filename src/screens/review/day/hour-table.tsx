@@ -1,7 +1,7 @@
 import { type BoardHour, hourBoard } from '../../../domain/day/hour-board';
 import type { AttendedTurn } from '../../../domain/day/summarise-day';
+import { decimalMinutes } from '../../../i18n/decimal-time';
 import { reviewDayMore } from '../../../i18n/en/review-day-more';
-import { decimalMinutes } from '../../../i18n/format-duration';
 import { formatNumber } from '../../../i18n/format-number';
 import { Figure } from '../figure';
 import { reasonName } from '../reason-name';
