@@ -13,8 +13,8 @@ import type { Upkeep } from './upkeep';
 const PERIOD_MS = 600_000;
 
 /**
- * Verifies the newest records once, and counts whether any are gone; then, whenever nothing is timed, takes the day's snapshot, copies into the
- * chosen folder what it lacks of finished work, and tells how old the last copy outside is.
+ * Verifies the newest records once, and counts whether any are gone; then, whenever nothing is timed, takes the day's
+ * snapshot, copies into the chosen folder what it lacks of finished work, and tells how old the last copy outside is.
  *
  * Must copy nothing into the folder while records are gone, until somebody settles it.
  * Must copy nothing while something is timed; then it only tells, every ten minutes, how old the copy is.

@@ -13,8 +13,8 @@ import { InMemoryRecordLog } from '../../../src/storage/in-memory-record-log';
 import { FakeClock } from '../../support/fake-clock';
 import { partM } from './turn-script';
 
-/** Two parts of 80 s; then 30 s into the third the first one is made good for 50 s, and the third takes 60 s more. */
-async function afterRework(isStopped = false) {
+/** A turn with two parts of 80 s. */
+async function afterTwoParts() {
   const clock = new FakeClock();
   const bench = await Bench.open(new InMemoryRecordLog('t'), clock);
   startTurn(bench, 'K7', partM);
@@ -22,6 +22,12 @@ async function afterRework(isStopped = false) {
     clock.pass(80_000);
     markPartDone(bench, clock.now());
   }
+  return { bench, clock };
+}
+
+/** Two parts of 80 s; then 30 s into the third the first one is made good for 50 s, and the third takes 60 s more. */
+async function afterRework(isStopped = false) {
+  const { bench, clock } = await afterTwoParts();
   clock.pass(30_000);
   if (isStopped) stopWork(bench, clock.now());
   beginRework(bench, bench.turn.value!.cycles[0]!.key, clock.now());
@@ -35,13 +41,7 @@ async function afterRework(isStopped = false) {
 describe('rework', () => {
   it('that was begun by mistake leaves nothing behind once it is taken back', async () => {
     for (const isStopped of [false, true]) {
-      const clock = new FakeClock();
-      const bench = await Bench.open(new InMemoryRecordLog('t'), clock);
-      startTurn(bench, 'K7', partM);
-      for (let part = 0; part < 2; part += 1) {
-        clock.pass(80_000);
-        markPartDone(bench, clock.now());
-      }
+      const { bench, clock } = await afterTwoParts();
       const before = bench.turn.value!;
       clock.pass(5_000);
       if (isStopped) stopWork(bench, clock.now());
