@@ -250,7 +250,7 @@ describe('any course of tabs, refusals, thefts, kills and losses of one shelf', 
       ] as const
     ).map((act) => ({ weight: 1, arbitrary: fc.constant<Act>(act) })),
   );
-  // Long proof: PACEWRIGHT_RUNS=20000 npx vitest run --config .config/vitest.config.ts --project node <this file>
+  // More of them: DEVELOPERS.md, section 1.
   const numRuns = Number(process.env.PACEWRIGHT_RUNS ?? 300);
 
   it('ends with each tap that was said to be kept there once, and none twice', {
